@@ -1,0 +1,40 @@
+/** Small vectors as tuples: the shapes are built once and kept, so clarity counts for more than speed here. */
+export type Vec3 = readonly [number, number, number];
+
+export const add = (a: Vec3, b: Vec3): Vec3 => [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
+export const subtract = (a: Vec3, b: Vec3): Vec3 => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
+export const scale = (a: Vec3, by: number): Vec3 => [a[0] * by, a[1] * by, a[2] * by];
+export const dot = (a: Vec3, b: Vec3): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+export const cross = (a: Vec3, b: Vec3): Vec3 => [
+  a[1] * b[2] - a[2] * b[1],
+  a[2] * b[0] - a[0] * b[2],
+  a[0] * b[1] - a[1] * b[0],
+];
+export const length = (a: Vec3): number => Math.sqrt(dot(a, a));
+/** Unit vector along `a`; +x for a vector of no length, so that nothing becomes NaN. */
+export const unit = (a: Vec3): Vec3 => {
+  const size = length(a);
+  return size > 0 ? scale(a, 1 / size) : [1, 0, 0];
+};
+export const mix = (a: Vec3, b: Vec3, share: number): Vec3 => [
+  a[0] + (b[0] - a[0]) * share,
+  a[1] + (b[1] - a[1]) * share,
+  a[2] + (b[2] - a[2]) * share,
+];
+/** Two unit vectors that make a right-handed frame with the unit vector `axis` as the third. */
+export function frameAround(axis: Vec3): readonly [Vec3, Vec3] {
+  const helper: Vec3 = Math.abs(axis[1]) < 0.9 ? [0, 1, 0] : [1, 0, 0];
+  const side = unit(cross(helper, axis));
+  return [side, cross(axis, side)];
+}
+
+const RADIANS = Math.PI / 180;
+export const radians = (degrees: number): number => degrees * RADIANS;
+
+/** Unit vector of a compass heading (clockwise from −z) and a tilt (up-positive), both in degrees. */
+export function directionOf(headingDegrees: number, tiltDegrees = 0): Vec3 {
+  const heading = radians(headingDegrees);
+  const tilt = radians(tiltDegrees);
+  const level = Math.cos(tilt);
+  return [Math.sin(heading) * level, Math.sin(tilt), -Math.cos(heading) * level];
+}

@@ -1,0 +1,62 @@
+import type * as v from 'valibot';
+
+/** What is wrong with a plan: where, what was found, what was expected; `sentence` says all three in one line. */
+export interface PlanFault {
+  readonly where: string;
+  readonly found: string;
+  readonly expected: string;
+  readonly sentence: string;
+}
+
+const LONGEST_QUOTE = 40;
+
+/** Shows a found value in a few characters, whatever it is. */
+export function quoteFound(value: unknown): string {
+  if (value === undefined) return 'nothing';
+  if (typeof value === 'number') return String(value);
+  if (typeof value === 'string') {
+    const short = value.length > LONGEST_QUOTE ? `${value.slice(0, LONGEST_QUOTE)}…` : value;
+    return JSON.stringify(short);
+  }
+  if (Array.isArray(value)) return `a list of ${value.length}`;
+  if (value !== null && typeof value === 'object') return 'an object';
+  return String(value);
+}
+
+/** Makes the fault and its one line. */
+export function fault(where: string, found: string, expected: string): PlanFault {
+  return { where, found, expected, sentence: `${where}: found ${found}, expected ${expected}.` };
+}
+
+type Issue = v.BaseIssue<unknown>;
+
+/** The path as a person reads it: `gear[3] "Lamp stand 2", heightMetres`. */
+function describePath(root: unknown, path: readonly { readonly key: unknown }[]): string {
+  let text = '';
+  let value: unknown = root;
+  let name = '';
+  for (const { key } of path) {
+    text += typeof key === 'number' ? `[${key}]` : `${text === '' ? '' : '.'}${String(key)}`;
+    value = value !== null && typeof value === 'object' ? Reflect.get(value, String(key)) : undefined;
+    if (value !== null && typeof value === 'object' && 'label' in value && typeof value.label === 'string') {
+      name = quoteFound(value.label);
+    }
+  }
+  if (text === '') return 'The plan';
+  return name === '' ? text : `${text} of ${name}`;
+}
+
+/** Turns one schema issue into a fault. */
+export function faultOfIssue(root: unknown, issue: Issue): PlanFault {
+  const where = describePath(root, (issue.path ?? []) as readonly { readonly key: unknown }[]);
+  if (issue.kind === 'schema' && issue.type === 'strict_object') {
+    if (issue.expected === 'never') return fault(where, 'a field that a plan does not have', 'no such field');
+    if (issue.received === 'undefined') return fault(where, 'nothing', 'this field to be there');
+    return fault(where, quoteFound(issue.input), 'an object');
+  }
+  if (issue.kind === 'schema' && issue.type === 'array') return fault(where, quoteFound(issue.input), 'a list');
+  if (issue.kind === 'schema' && issue.type === 'strict_tuple' && issue.expected === 'never') {
+    return fault(where, quoteFound(issue.input), 'nothing more in this list');
+  }
+  return fault(where, quoteFound(issue.input), issue.message);
+}

@@ -1,0 +1,39 @@
+import type { Performer } from './schema/cast';
+import type { Gear } from './schema/gear';
+import type { Piece } from './schema/pieces';
+import type { Plan } from './schema/plan';
+import type { Wish } from './schema/texts';
+
+/** Which list of the plan an item stands in. */
+export type Section = 'piece' | 'cast' | 'gear';
+export type Item =
+  | { readonly section: 'piece'; readonly record: Piece }
+  | { readonly section: 'cast'; readonly record: Performer }
+  | { readonly section: 'gear'; readonly record: Gear };
+
+/** Every item in the plan's own order: set pieces, cast, gear. */
+export function itemsOf(plan: Plan): Item[] {
+  return [
+    ...plan.pieces.map((record): Item => ({ section: 'piece', record })),
+    ...plan.cast.map((record): Item => ({ section: 'cast', record })),
+    ...plan.gear.map((record): Item => ({ section: 'gear', record })),
+  ];
+}
+
+/** The item of that id, or null. */
+export function itemOf(plan: Plan, id: string): Item | null {
+  return itemsOf(plan).find((item) => item.record.id === id) ?? null;
+}
+
+/** The word for what an item is: its kind, or `performer`. */
+export function kindOf(item: Item): string {
+  return item.section === 'cast' ? 'performer' : item.record.kind;
+}
+
+/** What the item should do in frame: its own wish, else keep out for what the crew brings, either for the rest.
+ * Practicals and bulb strings belong to the picture, so they start as *either*. */
+export function wishOf(item: Item): Wish {
+  if (item.record.wish) return item.record.wish;
+  if (item.section !== 'gear') return 'either';
+  return item.record.kind === 'practical' || item.record.kind === 'bulb string' ? 'either' : 'keep out';
+}

@@ -1,0 +1,128 @@
+import * as v from 'valibot';
+import {
+  boxSize,
+  clothSize,
+  coordinate,
+  headingDegrees,
+  lengthMetres,
+  point,
+  share,
+  sizeMetres,
+  spot,
+  tiltDegrees,
+  wholeCount,
+  within,
+} from './numbers';
+import { id, label, wish } from './texts';
+
+const common = { id, label, wish: v.optional(wish) };
+const standing = { at: point, headingDegrees };
+/** Either a place of its own, or the id of the stand that carries it (then its place is the top of that stand or arm). */
+const carried = v.union(
+  [v.strictObject({ at: point }), v.strictObject({ on: id })],
+  'either {"at": [x, y, z]} or {"on": "id of a stand"}',
+);
+
+export const stand = v.strictObject({
+  ...common,
+  ...standing,
+  kind: v.literal('stand'),
+  /** Id of the stand's class in the plan's kit. */
+  stand: id,
+  /** Height of the spigot above the foot. */
+  heightMetres: sizeMetres,
+  /** An arm from the top of the column: length, rise and its own compass heading. */
+  arm: v.optional(v.strictObject({ lengthMetres: sizeMetres, tiltDegrees, headingDegrees })),
+});
+
+export const modifier = v.picklist(
+  ['softbox', 'lantern', 'grid', 'barn doors', 'snoot'],
+  'softbox, lantern, grid, barn doors or snoot',
+);
+
+export const head = v.strictObject({
+  ...common,
+  kind: v.literal('head'),
+  /** Id of the head's class in the plan's kit. */
+  head: id,
+  place: carried,
+  /** The point that the axis of the lamp goes through. */
+  aim: point,
+  modifier: v.optional(modifier),
+  /** Share of full output. */
+  dim: share,
+});
+
+const cloth = { ...common, place: carried, headingDegrees, tiltDegrees, size: clothSize };
+/** Opaque black cloth in a wire frame; the frame's normal points along the heading. */
+export const flag = v.strictObject({ ...cloth, kind: v.literal('flag') });
+/** Diffusion stretched in tubing. */
+export const frame = v.strictObject({ ...cloth, kind: v.literal('frame'), transmission: share });
+/** A reflecting sheet in a wire frame. */
+export const bounce = v.strictObject({ ...cloth, kind: v.literal('bounce'), reflectance: share });
+
+/** An uneven light: a seeded pattern of darkenings, as a failing sign has. */
+export const flicker = v.strictObject({
+  seed: wholeCount(0, 1e9),
+  perSecond: within(0.1, 30, 'per second'),
+  depth: share,
+});
+
+/** A lamp that belongs to the place. `size` is the size of what glows. */
+export const practical = v.strictObject({
+  ...common,
+  ...standing,
+  kind: v.literal('practical'),
+  head: id,
+  dim: share,
+  tint: v.optional(v.pipe(v.string('a colour'), v.regex(/^#[0-9a-f]{6}$/, 'a colour such as #3a7bff'))),
+  flicker: v.optional(flicker),
+});
+export const bulbString = v.strictObject({
+  ...common,
+  kind: v.literal('bulb string'),
+  head: id,
+  from: point,
+  to: point,
+  sagMetres: lengthMetres,
+  bulbs: wholeCount(1, 200),
+  dim: share,
+});
+
+export const generator = v.strictObject({ ...common, ...standing, kind: v.literal('generator'), size: boxSize });
+export const distro = v.strictObject({ ...common, ...standing, kind: v.literal('distro'), size: boxSize });
+export const cable = v.strictObject({
+  ...common,
+  kind: v.literal('cable'),
+  path: v.pipe(v.array(spot), v.minLength(2, 'at least two points'), v.maxLength(400, 'at most 400 points')),
+  baseMetres: coordinate,
+  diameterMetres: within(0.002, 0.2, 'metres'),
+});
+/** Straight dolly track, `at` its middle, running along its heading. */
+export const track = v.strictObject({
+  ...common,
+  ...standing,
+  kind: v.literal('track'),
+  lengthMetres: sizeMetres,
+  gaugeMetres: within(0.1, 3, 'metres'),
+});
+export const cart = v.strictObject({ ...common, ...standing, kind: v.literal('cart'), size: boxSize, monitors: wholeCount(0, 4) });
+export const monitor = v.strictObject({
+  ...common,
+  kind: v.literal('monitor'),
+  place: carried,
+  headingDegrees,
+  diagonalMetres: within(0.1, 3, 'metres'),
+});
+export const ladder = v.strictObject({ ...common, ...standing, kind: v.literal('ladder'), heightMetres: sizeMetres });
+export const sandbag = v.strictObject({ ...common, ...standing, kind: v.literal('sandbag'), kilograms: within(0.5, 50, 'kg') });
+
+export const gear = v.variant(
+  'kind',
+  [stand, head, flag, frame, bounce, practical, bulbString, generator, distro, cable, track, cart, monitor, ladder, sandbag],
+  'a kind of gear: stand, head, flag, frame, bounce, practical, bulb string, generator, distro, cable, track, cart, monitor, ladder or sandbag',
+);
+
+export type Gear = v.InferOutput<typeof gear>;
+export type Carried = v.InferOutput<typeof carried>;
+export type Flicker = v.InferOutput<typeof flicker>;

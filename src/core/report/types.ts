@@ -1,0 +1,83 @@
+import type { Wish } from '../plan/schema/texts';
+
+/**
+ * What an item does in a setup, worst first over the span:
+ * showing; mirrored, seen only in a reflecting surface; covered, inside the frame line but wholly behind something;
+ * close, outside but within the plan's safety margin; clear.
+ */
+export const VERDICTS = ['showing', 'mirrored', 'covered', 'close', 'clear'] as const;
+export type Verdict = (typeof VERDICTS)[number];
+
+/** [from, to] on the action's clock, seconds. */
+export type Span = readonly [number, number];
+/** [left, top, right, bottom] in 0..1 of the frame. */
+export type Extent = readonly [number, number, number, number];
+export type FrameEdge = 'left' | 'right' | 'top' | 'bottom';
+
+export interface Margin {
+  /** Smallest move square to the camera's axis that would bring the item to the frame line. */
+  readonly metres: number;
+  /** The same in the picture, in widths of the frame. */
+  readonly frameWidths: number;
+  /** Beyond which edge of the frame it lies. */
+  readonly edge: FrameEdge;
+  /** When it comes nearest. */
+  readonly atSeconds: number;
+}
+
+/** One item in one setup. Shares are of the frame, 0..1, the largest over the span. */
+export interface ItemReport {
+  readonly id: string;
+  readonly label: string;
+  readonly kind: string;
+  readonly wish: Wish;
+  readonly verdict: Verdict;
+  readonly share: number;
+  /** When it shows directly. */
+  readonly spans: readonly Span[];
+  readonly parts: readonly { readonly name: string; readonly share: number }[];
+  /** What stands before it where it would be seen otherwise, largest first, at the instant when most of it is covered. */
+  readonly coveredBy: readonly { readonly id: string; readonly share: number }[];
+  /** How much of what shows of it is seen through a porous layer, and whose. */
+  readonly through: readonly { readonly id: string; readonly share: number }[];
+  readonly mirroredShare: number;
+  /** When it is seen in a reflecting surface, whether it shows directly too or not. */
+  readonly mirroredSpans: readonly Span[];
+  readonly mirroredParts: readonly { readonly name: string; readonly share: number }[];
+  /** Where its image lies at the instant when the mirrored share is largest; null when there is none. */
+  readonly mirroredExtent: Extent | null;
+  /** Null when any of it is inside the frame line at some instant, or all of it is behind the camera. */
+  readonly margin: Margin | null;
+  /** Of what shows, at the instant when the share is largest; null when nothing shows. */
+  readonly extent: Extent | null;
+  /** Which frame edges what shows touches at that instant. */
+  readonly touches: readonly FrameEdge[];
+  /** The instant of the largest share (direct, else mirrored, else covered, else the nearest); its span's start when clear of all. */
+  readonly worstAtSeconds: number;
+  /** Smallest move along the frame's width that takes all of it out at the worst instant, signed towards frame right; null when outside. */
+  readonly moveOutMetres: number | null;
+}
+
+/** Something about the plan or a setup that a person should know before trusting its findings. */
+export interface Notice {
+  readonly where: string;
+  readonly sentence: string;
+}
+
+export interface SetupReport {
+  readonly id: string;
+  readonly label: string;
+  /** The covered span on the action's clock; both ends the same instant when one instant was asked for. */
+  readonly seconds: Span;
+  /** Angles of view of the delivered frame, degrees. */
+  readonly angles: { readonly horizontal: number; readonly vertical: number };
+  readonly aspect: number;
+  readonly items: readonly ItemReport[];
+}
+
+export interface Report {
+  readonly standclearReport: 1;
+  readonly title: string;
+  readonly setups: readonly SetupReport[];
+  readonly notices: readonly Notice[];
+}
