@@ -1,0 +1,98 @@
+import { existsSync, readFileSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { findOrInstallChromium } from './chromium.mjs';
+import { CACHE } from './house.mjs';
+import { install } from './install.mjs';
+import { runTool } from './run.mjs';
+
+/**
+ * @typedef {{ passed: number, failed: number, skipped: number }} Counts
+ * @typedef {{ title: string, run: (filters: string[]) => boolean }} Stage
+ */
+
+/** @type {Counts} */
+const counts = { passed: 0, failed: 0, skipped: 0 };
+
+/** @type {Record<string, Stage>} */
+const STAGES = {
+  types: { title: 'Types', run: () => runTool('typescript/bin/tsc', ['-b']) },
+  lint: { title: 'Format and lint', run: () => runTool('@biomejs/biome/bin/biome', ['ci', '.']) },
+  unit: { title: 'Unit, outside, properties and architecture', run: (filters) => vitest('unit', filters) },
+  build: { title: 'Build', run: () => runTool('vite/bin/vite.js', ['build', 'src', '--logLevel', 'warn']) },
+  browser: { title: 'Browser', run: (filters) => vitest('browser', filters) },
+};
+
+install();
+process.exit(runStages(process.argv.slice(2)) ? 0 : 1);
+
+/**
+ * Runs the named stages, or all, and stops at the first that fails.
+ * @param {string[]} args names of stages; anything else chooses test files by a piece of their path
+ * @returns {boolean} whether all passed
+ */
+function runStages(args) {
+  const filters = args.filter((arg) => !Object.hasOwn(STAGES, arg));
+  const named = args.filter((arg) => Object.hasOwn(STAGES, arg));
+  const chosen = Object.entries(STAGES).filter(([name]) => named.length === 0 || named.includes(name));
+
+  if (chosen.some(([name]) => name === 'browser') && !findOrInstallChromium()) return false;
+
+  const started = performance.now();
+  /** @type {string[]} */
+  const lines = [];
+  let failedStage = '';
+  for (const [, stage] of chosen) {
+    console.log(`\n${stage.title}`);
+    const begun = performance.now();
+    const passed = stage.run(filters);
+    lines.push(`  ${passed ? 'passed' : 'failed'}  ${seconds(begun).padStart(8)}  ${stage.title}`);
+    if (passed) continue;
+    failedStage = stage.title;
+    // A stage that fails without naming a failed test has still failed.
+    counts.failed = Math.max(counts.failed, 1);
+    break;
+  }
+  console.log(`\n${lines.join('\n')}`);
+  console.log(
+    `  in all  ${seconds(started).padStart(8)}${counts.skipped > 0 ? `, ${counts.skipped} tests skipped` : ''}`,
+  );
+  if (failedStage) console.log(`  stopped at: ${failedStage}`);
+  console.log(`${counts.passed} passed, ${counts.failed} failed`);
+  return failedStage === '';
+}
+
+/**
+ * Runs one project of the tests and adds its counts.
+ * @param {string} project
+ * @param {string[]} filters
+ * @returns {boolean}
+ */
+function vitest(project, filters) {
+  const results = join(CACHE, `test-${project}-${process.pid}.json`);
+  const passed = runTool('vitest/vitest.mjs', [
+    'run',
+    '--config',
+    'tests/vitest.config.ts',
+    '--project',
+    project,
+    '--reporter=default',
+    '--reporter=json',
+    `--outputFile.json=${results}`,
+    ...filters,
+  ]);
+  if (existsSync(results)) {
+    const { numPassedTests, numFailedTests, numPendingTests, numTodoTests } = JSON.parse(
+      readFileSync(results, 'utf8'),
+    );
+    counts.passed += numPassedTests;
+    counts.failed += numFailedTests;
+    counts.skipped += numPendingTests + numTodoTests;
+    rmSync(results);
+  }
+  return passed;
+}
+
+/** @param {number} since as performance.now() gave it */
+function seconds(since) {
+  return `${((performance.now() - since) / 1000).toFixed(1)} s`;
+}

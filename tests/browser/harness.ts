@@ -1,0 +1,111 @@
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
+import { afterAll, afterEach, inject } from 'vitest';
+import { findChromium } from '../../src/workshop/chromium.mjs';
+import { HOUSE } from '../../src/workshop/house.mjs';
+
+const FLAGS = [
+  '--no-sandbox',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+  '--use-angle=swiftshader',
+  '--enable-unsafe-swiftshader',
+];
+const PATIENCE_MS = 60_000;
+
+export interface PageOptions {
+  /** Of the window, in CSS pixels. */
+  readonly width?: number;
+  readonly height?: number;
+  /** What the system asks for: light by day, dark by night. */
+  readonly theme?: 'day' | 'night';
+  /** A phone: touch instead of a mouse. */
+  readonly touch?: boolean;
+  /** What follows the page's address: a query or a fragment. */
+  readonly address?: string;
+}
+
+/** What went wrong in the pages of the running test. */
+let faults: string[] = [];
+let contexts: BrowserContext[] = [];
+let launching: Promise<Browser> | undefined;
+
+/**
+ * Opens the built page in a fresh profile and waits until it says that it is ready.
+ * The running test fails at its end on any error in the console, any uncaught error, and any request to another host.
+ */
+export async function openPage(options: PageOptions = {}): Promise<Page> {
+  const { width = 1280, height = 720, theme = 'night', touch = false, address = '' } = options;
+  const home = inject('pageAddress');
+  launching ??= launch();
+  const context = await (await launching).newContext({
+    viewport: { width, height },
+    colorScheme: theme === 'day' ? 'light' : 'dark',
+    hasTouch: touch,
+    isMobile: touch,
+    locale: 'en-GB',
+    timezoneId: 'UTC',
+  });
+  contexts.push(context);
+  context.setDefaultTimeout(PATIENCE_MS);
+  context.on('console', (message) => {
+    if (message.type() === 'error')
+      faults.push(`console error: ${message.text()} (${message.location().url})`);
+  });
+  context.on('weberror', (error) =>
+    faults.push(`uncaught error: ${error.error().stack ?? error.error().message}`),
+  );
+  context.on('request', (request) => {
+    const { protocol, host } = new URL(request.url());
+    if (protocol !== 'data:' && protocol !== 'blob:' && host !== new URL(home).host)
+      faults.push(`request to another host: ${request.url()}`);
+  });
+
+  const page = await context.newPage();
+  // 'load' would wait for every module and picture; what counts is when the page itself says that it can be used.
+  await page.goto(home + address, { waitUntil: 'commit' });
+  await waitUntilReady(page);
+  return page;
+}
+
+/** Waits for the page's own word that it can be used, and tells its errors if it never comes. */
+export async function waitUntilReady(page: Page): Promise<void> {
+  try {
+    await page.locator('html[data-ready="true"]').waitFor({ state: 'attached' });
+  } catch (error) {
+    throw new Error(`the page never got ready; its errors: ${faults.join('\n') || 'none'}`, { cause: error });
+  }
+}
+
+/** Keeps a picture of the page in .screenshots, for a person to look at, and returns its path. */
+export async function screenshot(page: Page, name: string): Promise<string> {
+  const folder = join(HOUSE, '.screenshots');
+  mkdirSync(folder, { recursive: true });
+  const path = join(folder, `${name}.png`);
+  await page.screenshot({ path });
+  return path;
+}
+
+function launch(): Promise<Browser> {
+  const executablePath = findChromium();
+  if (!executablePath) throw new Error('no Chromium found: run npm test, which installs or asks for one');
+  return chromium.launch({ executablePath, args: FLAGS });
+}
+
+afterEach(async () => {
+  const found = faults;
+  const open = contexts;
+  await Promise.all(open.map((context) => context.close()));
+  faults = [];
+  contexts = [];
+  if (found.length > 0) throw new Error(`the page was not clean:\n${found.join('\n')}`);
+});
+
+afterAll(async () => {
+  await (await launching)?.close();
+  launching = undefined;
+});

@@ -1,0 +1,8 @@
+import { expect, test } from 'vitest';
+import { openPage, screenshot } from './harness';
+
+test('the built page opens and shows its name', async () => {
+  const page = await openPage();
+  expect(await page.getByRole('heading', { name: 'Standclear' }).first().isVisible()).toBe(true);
+  await screenshot(page, 'opens');
+});

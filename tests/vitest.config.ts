@@ -1,0 +1,42 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+
+export default defineConfig({
+  root,
+  test: {
+    projects: [
+      {
+        root,
+        test: {
+          name: 'unit',
+          include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
+          exclude: ['tests/browser/**', 'tests/bench/**', 'tests/fuzz/**'],
+          testTimeout: 60_000,
+        },
+      },
+      {
+        root,
+        test: {
+          name: 'browser',
+          include: ['tests/browser/**/*.test.ts'],
+          globalSetup: ['tests/browser/servePage.ts'],
+          // One page at a time: without a graphics card each keeps every core busy.
+          fileParallelism: false,
+          maxWorkers: 1,
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+        },
+      },
+      {
+        root,
+        test: {
+          name: 'fuzz',
+          include: ['tests/fuzz/**/*.test.ts'],
+          testTimeout: 3_600_000,
+        },
+      },
+    ],
+  },
+});
