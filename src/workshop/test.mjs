@@ -19,7 +19,10 @@ const plainIfPiped = process.stdout.isTTY ? [] : ['--colors=off'];
 /** @type {Record<string, Stage>} */
 const STAGES = {
   types: { title: 'Types', run: () => runTool('typescript/bin/tsc', ['-b']) },
-  lint: { title: 'Format and lint', run: () => runTool('@biomejs/biome/bin/biome', ['ci', ...plainIfPiped, '.']) },
+  lint: {
+    title: 'Format and lint',
+    run: () => runTool('@biomejs/biome/bin/biome', ['ci', ...plainIfPiped, '.']),
+  },
   unit: { title: 'Unit, outside, properties and architecture', run: (filters) => vitest('unit', filters) },
   build: { title: 'Build', run: () => runTool('vite/bin/vite.js', ['build', 'src', '--logLevel', 'warn']) },
   browser: { title: 'Browser', run: (filters) => vitest('browser', filters) },
