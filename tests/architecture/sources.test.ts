@@ -4,12 +4,12 @@ import { expect, test } from 'vitest';
 import { SOURCES } from '../../src/core/sources';
 import { HOUSE } from '../../src/workshop/house.mjs';
 import { citedSources } from './citedSources';
-import { trackedFiles } from './trackedFiles';
+import { repositoryFiles } from './repositoryFiles';
 
 /** Why: a number that cannot say where it comes from cannot be checked by the person who has to trust it. */
 
 const cited = new Map<string, string>();
-for (const path of trackedFiles().filter(mayCite))
+for (const path of repositoryFiles().filter(mayCite))
   for (const key of citedSources(readFileSync(join(HOUSE, path), 'utf8'))) cited.set(key, path);
 
 test('each cited source is in the bibliography', () => {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { trackedFiles } from './trackedFiles';
+import { trackedFiles } from './repositoryFiles';
 
 /** Why: whoever opens the repository sees the whole house at a glance, and what it is made of lives in its rooms. */
 const ALLOWED = new Set([

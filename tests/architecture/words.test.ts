@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { HOUSE } from '../../src/workshop/house.mjs';
-import { trackedFiles } from './trackedFiles';
+import { repositoryFiles } from './repositoryFiles';
 
 /** Why: each of these is a thing left lying: a path of one person's machine, work put off, a check switched off. */
 const UNWANTED: Readonly<Record<string, RegExp>> = {
@@ -12,7 +12,7 @@ const UNWANTED: Readonly<Record<string, RegExp>> = {
   'a check switched off': /eslint-disable|biome-ignore|@ts-(ignore|expect-error|nocheck)/,
 };
 
-const texts = trackedFiles()
+const texts = repositoryFiles()
   .filter((path) => /\.(ts|tsx|mjs|css|html|md|json)$|^\.ci\//.test(path))
   .filter((path) => path !== 'package-lock.json' && path !== 'tests/architecture/words.test.ts')
   .map((path) => ({ path, text: readFileSync(join(HOUSE, path), 'utf8') }));
