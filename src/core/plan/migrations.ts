@@ -1,5 +1,5 @@
+import { failure, type Result, success } from '../units/result';
 import { fault, type PlanFault, quoteFound } from './faults';
-import { failure, type Result, success } from './result';
 import { PLAN_VERSION } from './schema/plan';
 
 /** Turns the document of one version into that of the next. It may trust nothing about its input but the version. */
@@ -27,7 +27,11 @@ export function migrate(
   }
   if (version > newest) {
     return failure([
-      fault('standclear', `version ${version}`, `at most ${newest}: this plan comes from a newer Standclear, open it there`),
+      fault(
+        'standclear',
+        `version ${version}`,
+        `at most ${newest}: this plan comes from a newer Standclear, open it there`,
+      ),
     ]);
   }
   for (let step = version; step < newest; step += 1) {

@@ -1,8 +1,8 @@
 import * as v from 'valibot';
+import { failure, type Result, success } from '../units/result';
 import { crossCheck } from './crossChecks';
 import { fault, faultOfIssue, type PlanFault } from './faults';
 import { migrate } from './migrations';
-import { failure, type Result, success } from './result';
 import { type Plan, plan as planSchema } from './schema/plan';
 
 /** More text than any plan of the allowed size needs. */
