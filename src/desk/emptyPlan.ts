@@ -1,0 +1,24 @@
+import { PLAN_VERSION, type Plan } from '../core/plan/schema/plan';
+
+/** A plan with nothing in it yet: what the page holds until one is opened. */
+export const EMPTY_PLAN: Plan = {
+  standclear: PLAN_VERSION,
+  title: 'New plan',
+  notes: '',
+  place: {
+    label: 'no place yet',
+    latitudeDegrees: 0,
+    longitudeDegrees: 0,
+    timeZone: 'UTC',
+    date: '2026-01-01',
+    northDegrees: 0,
+  },
+  ground: { surface: 'concrete', wetness: 'dry' },
+  safety: { metres: 0.3, frameWidths: 0.02 },
+  kit: { bodies: [], lenses: [], heads: [], stands: [] },
+  pieces: [],
+  beats: [],
+  cast: [],
+  gear: [],
+  setups: [],
+};

@@ -1,0 +1,31 @@
+import { createStore } from 'zustand/vanilla';
+import type { Plan } from '../core/plan/schema/plan';
+import type { Report, SetupReport } from '../core/report/types';
+
+/** What the workers have found out. Formatted by the screens, computed by none of them. */
+export interface ReportState {
+  /** Of the committed plan, over every setup's whole span; null until the first is done. */
+  readonly night: Report | null;
+  /** The setups at the instants last asked for, in the live plan; the chosen setup comes first. */
+  readonly live: readonly SetupReport[] | null;
+  /** The night's report in progress: setups done, of how many. */
+  readonly reading: { readonly done: number; readonly of: number } | null;
+  /** Which plan `night` belongs to. */
+  readonly forPlan: Plan | null;
+  /** Setups of the night in progress that are done already, by id, for the plan being read. */
+  readonly partial: ReadonlyMap<string, SetupReport>;
+  /** True after a person stopped the reading. */
+  readonly stopped: boolean;
+  /** Why a report failed, as a sentence. */
+  readonly trouble: string | null;
+}
+
+export const reportStore = createStore<ReportState>()(() => ({
+  night: null,
+  live: null,
+  reading: null,
+  forPlan: null,
+  partial: new Map(),
+  stopped: false,
+  trouble: null,
+}));

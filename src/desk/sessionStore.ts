@@ -1,0 +1,72 @@
+import { createStore } from 'zustand/vanilla';
+import { readPreference, writePreference } from './preferences';
+
+export type RoofView = 'overhead' | 'walk round';
+export type SheetName = 'set' | 'frames';
+export type Theme = 'night' | 'day';
+export type LengthUnit = 'm' | 'ft-in';
+export type PictureQuality = 'light' | 'full';
+
+export interface Guides {
+  readonly thirds: boolean;
+  readonly safe: boolean;
+  readonly centre: boolean;
+  readonly lookAround: boolean;
+}
+
+/** What belongs to this sitting: chosen things and ways of looking, never undone. */
+export interface SessionState {
+  readonly setupId: string | null;
+  readonly selectedId: string | null;
+  readonly roofView: RoofView;
+  readonly sheet: SheetName;
+  readonly theme: Theme;
+  readonly lengths: LengthUnit;
+  readonly guides: Guides;
+  readonly pictureQuality: PictureQuality;
+  readonly setSetupId: (setupId: string | null) => void;
+  readonly setSelectedId: (selectedId: string | null) => void;
+  readonly setRoofView: (roofView: RoofView) => void;
+  readonly setSheet: (sheet: SheetName) => void;
+  readonly setTheme: (theme: Theme) => void;
+  readonly setLengths: (lengths: LengthUnit) => void;
+  readonly setGuides: (guides: Partial<Guides>) => void;
+  readonly setPictureQuality: (pictureQuality: PictureQuality) => void;
+}
+
+/** The theme that was chosen here before, else the one that the system asks for. */
+function firstTheme(): Theme {
+  const chosen = readPreference('theme', ['night', 'day']);
+  if (chosen) return chosen;
+  const asksForLight =
+    typeof matchMedia === 'function' && matchMedia('(prefers-color-scheme: light)').matches;
+  return asksForLight ? 'day' : 'night';
+}
+
+export const sessionStore = createStore<SessionState>()((set) => ({
+  setupId: null,
+  selectedId: null,
+  roofView: 'overhead',
+  sheet: 'frames',
+  theme: firstTheme(),
+  lengths: readPreference('lengths', ['m', 'ft-in']) ?? 'm',
+  guides: { thirds: false, safe: false, centre: true, lookAround: true },
+  pictureQuality: readPreference('picture', ['light', 'full']) ?? 'full',
+  setSetupId: (setupId) => set({ setupId }),
+  setSelectedId: (selectedId) => set({ selectedId }),
+  setRoofView: (roofView) => set({ roofView }),
+  setSheet: (sheet) => set({ sheet }),
+  setTheme: (theme) => {
+    writePreference('theme', theme);
+    set({ theme });
+  },
+  setLengths: (lengths) => {
+    writePreference('lengths', lengths);
+    set({ lengths });
+  },
+  setGuides: (guides) => set((state) => ({ guides: { ...state.guides, ...guides } })),
+  setPictureQuality: (pictureQuality) => {
+    writePreference('picture', pictureQuality);
+    set({ pictureQuality });
+  },
+}));
