@@ -17,6 +17,11 @@ export const SOURCES = {
     where: 'python3-opencv 4.6.0+dfsg-12, npm @techstark/opencv-js 4.12.0-release.1',
     seen: 'package',
   },
+  'safe-areas': {
+    title: 'Illustrated dictionary of moving image technology, 4th ed., appendix B: safe areas; the standard is SMPTE ST 2046-1',
+    where: 'oreilly.com 9780240516325, appendix B',
+    seen: 'read',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceKey = keyof typeof SOURCES;

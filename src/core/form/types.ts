@@ -3,9 +3,37 @@ import type { Wish } from '../plan/schema/texts';
 
 /** What a part is made of: drives drawing and, later, light; sight only needs openness and reflection. */
 export type Substance =
-  | 'concrete' | 'asphalt' | 'felt' | 'tile' | 'timber' | 'boards' | 'brick' | 'render' | 'metal' | 'dark metal'
-  | 'galvanised' | 'rubber' | 'black cloth' | 'white cloth' | 'diffusion' | 'silver' | 'glass' | 'mirror'
-  | 'wire mesh' | 'glow' | 'window' | 'screen' | 'paint' | 'skin' | 'hair' | 'upper' | 'lower' | 'shoe' | 'feather' | 'linen' | 'terracotta';
+  | 'concrete'
+  | 'asphalt'
+  | 'felt'
+  | 'tile'
+  | 'timber'
+  | 'boards'
+  | 'brick'
+  | 'render'
+  | 'metal'
+  | 'dark metal'
+  | 'galvanised'
+  | 'rubber'
+  | 'black cloth'
+  | 'white cloth'
+  | 'diffusion'
+  | 'silver'
+  | 'glass'
+  | 'mirror'
+  | 'wire mesh'
+  | 'glow'
+  | 'window'
+  | 'screen'
+  | 'paint'
+  | 'skin'
+  | 'hair'
+  | 'upper'
+  | 'lower'
+  | 'shoe'
+  | 'feather'
+  | 'linen'
+  | 'terracotta';
 
 /** Axis of a round member, in the part's own frame, metres. */
 export interface Tube {
@@ -26,7 +54,10 @@ export interface PartShape {
   /** 0 solid … 1 nothing there: share of light that passes a porous layer seen square on; null when solid. */
   readonly openness: number | null;
   /** The flat mirror that the whole part is, in its own frame: unit normal and a point on it; null when none. */
-  readonly mirror: { readonly normal: readonly [number, number, number]; readonly point: readonly [number, number, number] } | null;
+  readonly mirror: {
+    readonly normal: readonly [number, number, number];
+    readonly point: readonly [number, number, number];
+  } | null;
   /** Whether drawing should smooth across edges (round things) or keep facets. */
   readonly smooth: boolean;
 }

@@ -3,14 +3,21 @@ import { itemsOf } from './items';
 import type { Plan } from './schema/plan';
 
 /** Ids that occur twice in a list, as faults that name both places. */
-function doubles(where: string, entries: readonly { readonly id: string; readonly label: string }[]): PlanFault[] {
+function doubles(
+  where: string,
+  entries: readonly { readonly id: string; readonly label: string }[],
+): PlanFault[] {
   const seen = new Map<string, string>();
   const faults: PlanFault[] = [];
   for (const { id, label } of entries) {
     const earlier = seen.get(id);
     if (earlier !== undefined) {
       faults.push(
-        fault(`${where} ${quoteFound(label)}`, `the id ${quoteFound(id)}, which ${quoteFound(earlier)} has too`, 'an id of its own'),
+        fault(
+          `${where} ${quoteFound(label)}`,
+          `the id ${quoteFound(id)}, which ${quoteFound(earlier)} has too`,
+          'an id of its own',
+        ),
       );
     } else seen.set(id, label);
   }
@@ -21,7 +28,8 @@ function unknown(where: string, id: string, known: ReadonlySet<string>, what: st
   return known.has(id) ? [] : [fault(where, quoteFound(id), `the id of ${what}`)];
 }
 
-const idsOf = (entries: readonly { readonly id: string }[]): ReadonlySet<string> => new Set(entries.map((entry) => entry.id));
+const idsOf = (entries: readonly { readonly id: string }[]): ReadonlySet<string> =>
+  new Set(entries.map((entry) => entry.id));
 
 /** What a schema cannot see: ids that occur twice, and references that lead nowhere. */
 export function crossCheck(plan: Plan): PlanFault[] {
@@ -33,7 +41,10 @@ export function crossCheck(plan: Plan): PlanFault[] {
   const standIds = idsOf(plan.gear.filter((gear) => gear.kind === 'stand'));
   const performerIds = idsOf(plan.cast);
   const faults: PlanFault[] = [
-    ...doubles('Item', itemsOf(plan).map((item) => item.record)),
+    ...doubles(
+      'Item',
+      itemsOf(plan).map((item) => item.record),
+    ),
     ...doubles('Setup', plan.setups),
     ...doubles('Beat', plan.beats),
     ...doubles('Body', kit.bodies),
@@ -43,13 +54,23 @@ export function crossCheck(plan: Plan): PlanFault[] {
   ];
   for (const gear of plan.gear) {
     const where = `Gear ${quoteFound(gear.label)}`;
-    if ('head' in gear) faults.push(...unknown(`${where}, head`, gear.head, headIds, "a head class in the plan's kit"));
-    if ('stand' in gear) faults.push(...unknown(`${where}, stand`, gear.stand, standClassIds, "a stand class in the plan's kit"));
-    if ('place' in gear && 'on' in gear.place) faults.push(...unknown(`${where}, place.on`, gear.place.on, standIds, 'a stand'));
+    if ('head' in gear)
+      faults.push(...unknown(`${where}, head`, gear.head, headIds, "a head class in the plan's kit"));
+    if ('stand' in gear)
+      faults.push(
+        ...unknown(`${where}, stand`, gear.stand, standClassIds, "a stand class in the plan's kit"),
+      );
+    if ('place' in gear && 'on' in gear.place)
+      faults.push(...unknown(`${where}, place.on`, gear.place.on, standIds, 'a stand'));
   }
   for (const performer of plan.cast) {
     const where = `Performer ${quoteFound(performer.label)}`;
-    faults.push(...doubles(`${where}, mark`, performer.marks.map((mark) => ({ id: mark.id, label: mark.id }))));
+    faults.push(
+      ...doubles(
+        `${where}, mark`,
+        performer.marks.map((mark) => ({ id: mark.id, label: mark.id })),
+      ),
+    );
     for (const mark of performer.marks) {
       faults.push(...unknown(`${where}, mark ${quoteFound(mark.id)}, beat`, mark.beat, beatIds, 'a beat'));
     }
@@ -58,21 +79,40 @@ export function crossCheck(plan: Plan): PlanFault[] {
     const where = `Setup ${quoteFound(setup.label)}`;
     const body = kit.bodies.find((entry) => entry.id === setup.body);
     faults.push(...unknown(`${where}, body`, setup.body, idsOf(kit.bodies), "a body in the plan's kit"));
-    if (body) faults.push(...unknown(`${where}, mode`, setup.mode, idsOf(body.modes), `a gate mode of ${quoteFound(body.label)}`));
+    if (body)
+      faults.push(
+        ...unknown(
+          `${where}, mode`,
+          setup.mode,
+          idsOf(body.modes),
+          `a gate mode of ${quoteFound(body.label)}`,
+        ),
+      );
     faults.push(...unknown(`${where}, lens`, setup.lens, idsOf(kit.lenses), "a lens in the plan's kit"));
-    if ('follow' in setup.focus) faults.push(...unknown(`${where}, focus.follow`, setup.focus.follow, performerIds, 'a performer'));
+    if ('follow' in setup.focus)
+      faults.push(...unknown(`${where}, focus.follow`, setup.focus.follow, performerIds, 'a performer'));
     faults.push(...unknown(`${where}, span.from`, setup.span.from, beatIds, 'a beat'));
     faults.push(...unknown(`${where}, span.to`, setup.span.to, beatIds, 'a beat'));
     const from = beats.get(setup.span.from);
     const to = beats.get(setup.span.to);
     if (from !== undefined && to !== undefined && to < from) {
-      faults.push(fault(`${where}, span`, `an end at ${to} s, before its start at ${from} s`, 'a span that ends after it starts'));
+      faults.push(
+        fault(
+          `${where}, span`,
+          `an end at ${to} s, before its start at ${from} s`,
+          'a span that ends after it starts',
+        ),
+      );
     }
     setup.move.keys.forEach((key, index) => {
       const earlier = setup.move.keys[index - 1];
       if (earlier && key.atSeconds <= earlier.atSeconds) {
         faults.push(
-          fault(`${where}, move.keys[${index}].atSeconds`, `${key.atSeconds}`, `a moment after the key before it, at ${earlier.atSeconds} s`),
+          fault(
+            `${where}, move.keys[${index}].atSeconds`,
+            `${key.atSeconds}`,
+            `a moment after the key before it, at ${earlier.atSeconds} s`,
+          ),
         );
       }
     });

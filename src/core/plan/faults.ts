@@ -54,7 +54,8 @@ export function faultOfIssue(root: unknown, issue: Issue): PlanFault {
     if (issue.received === 'undefined') return fault(where, 'nothing', 'this field to be there');
     return fault(where, quoteFound(issue.input), 'an object');
   }
-  if (issue.kind === 'schema' && issue.type === 'array') return fault(where, quoteFound(issue.input), 'a list');
+  if (issue.kind === 'schema' && issue.type === 'array')
+    return fault(where, quoteFound(issue.input), 'a list');
   if (issue.kind === 'schema' && issue.type === 'strict_tuple' && issue.expected === 'never') {
     return fault(where, quoteFound(issue.input), 'nothing more in this list');
   }

@@ -39,7 +39,10 @@ export function compose(outer: Placement, inner: Placement): Placement {
     for (let column = 0; column < 4; column += 1) {
       const own = column === 3 ? outer[row * 4 + 3] : 0;
       product.push(
-        outer[row * 4] * inner[column] + outer[row * 4 + 1] * inner[4 + column] + outer[row * 4 + 2] * inner[8 + column] + own,
+        outer[row * 4] * inner[column] +
+          outer[row * 4 + 1] * inner[4 + column] +
+          outer[row * 4 + 2] * inner[8 + column] +
+          own,
       );
     }
   }

@@ -42,7 +42,8 @@ export class ShapeBuilder {
   /** A box of [width x, height y, depth z] around `centre` (its very middle), placed by `placement`. */
   box(centre: Vec3, size: Vec3, placement: Placement = AT_ORIGIN): this {
     const [x, y, z] = scale(size, 0.5);
-    const at = (sx: number, sy: number, sz: number): Vec3 => moved(placement, add(centre, [sx * x, sy * y, sz * z]));
+    const at = (sx: number, sy: number, sz: number): Vec3 =>
+      moved(placement, add(centre, [sx * x, sy * y, sz * z]));
     this.quad(at(-1, -1, 1), at(1, -1, 1), at(1, 1, 1), at(-1, 1, 1));
     this.quad(at(1, -1, -1), at(-1, -1, -1), at(-1, 1, -1), at(1, 1, -1));
     this.quad(at(1, -1, 1), at(1, -1, -1), at(1, 1, -1), at(1, 1, 1));
@@ -85,14 +86,19 @@ export class ShapeBuilder {
       const row: number[] = [];
       for (let k = 0; k < sides; k += 1) {
         const turn = (2 * Math.PI * k) / sides;
-        row.push(this.corner(add(at, add(scale(side, radii[0] * Math.cos(turn)), scale(up, radii[1] * Math.sin(turn))))));
+        row.push(
+          this.corner(
+            add(at, add(scale(side, radii[0] * Math.cos(turn)), scale(up, radii[1] * Math.sin(turn)))),
+          ),
+        );
       }
       return row;
     });
     // The frame may be left-handed about the axis; then the winding turns over.
     const outward = cross(side, up);
     const forward = outward[0] * axis[0] + outward[1] * axis[1] + outward[2] * axis[2] >= 0;
-    const face = (a: number, b: number, c: number) => (forward ? this.triangle(a, b, c) : this.triangle(a, c, b));
+    const face = (a: number, b: number, c: number) =>
+      forward ? this.triangle(a, b, c) : this.triangle(a, c, b);
     for (let r = 0; r + 1 < rows.length; r += 1) {
       for (let k = 0; k < sides; k += 1) {
         const next = (k + 1) % sides;
@@ -143,7 +149,11 @@ export class ShapeBuilder {
     }
     for (const index of shape.indices) this.indices.push(start + index);
     for (const tube of shape.tubes) {
-      this.tubes.push({ from: moved(placement, tube.from), to: moved(placement, tube.to), radius: tube.radius });
+      this.tubes.push({
+        from: moved(placement, tube.from),
+        to: moved(placement, tube.to),
+        radius: tube.radius,
+      });
     }
     return this;
   }
@@ -161,7 +171,11 @@ export class ShapeBuilder {
     return {
       positions,
       indices: Uint32Array.from(this.indices),
-      tubes: this.tubes.map(({ from, to, radius }) => ({ from: moved(placement, from), to: moved(placement, to), radius })),
+      tubes: this.tubes.map(({ from, to, radius }) => ({
+        from: moved(placement, from),
+        to: moved(placement, to),
+        radius,
+      })),
       substance: look.substance,
       colour: look.colour ?? null,
       openness: look.openness ?? null,

@@ -89,7 +89,12 @@ export const bulbString = v.strictObject({
   dim: share,
 });
 
-export const generator = v.strictObject({ ...common, ...standing, kind: v.literal('generator'), size: boxSize });
+export const generator = v.strictObject({
+  ...common,
+  ...standing,
+  kind: v.literal('generator'),
+  size: boxSize,
+});
 export const distro = v.strictObject({ ...common, ...standing, kind: v.literal('distro'), size: boxSize });
 export const cable = v.strictObject({
   ...common,
@@ -106,7 +111,13 @@ export const track = v.strictObject({
   lengthMetres: sizeMetres,
   gaugeMetres: within(0.1, 3, 'metres'),
 });
-export const cart = v.strictObject({ ...common, ...standing, kind: v.literal('cart'), size: boxSize, monitors: wholeCount(0, 4) });
+export const cart = v.strictObject({
+  ...common,
+  ...standing,
+  kind: v.literal('cart'),
+  size: boxSize,
+  monitors: wholeCount(0, 4),
+});
 export const monitor = v.strictObject({
   ...common,
   kind: v.literal('monitor'),
@@ -114,12 +125,38 @@ export const monitor = v.strictObject({
   headingDegrees,
   diagonalMetres: within(0.1, 3, 'metres'),
 });
-export const ladder = v.strictObject({ ...common, ...standing, kind: v.literal('ladder'), heightMetres: sizeMetres });
-export const sandbag = v.strictObject({ ...common, ...standing, kind: v.literal('sandbag'), kilograms: within(0.5, 50, 'kg') });
+export const ladder = v.strictObject({
+  ...common,
+  ...standing,
+  kind: v.literal('ladder'),
+  heightMetres: sizeMetres,
+});
+export const sandbag = v.strictObject({
+  ...common,
+  ...standing,
+  kind: v.literal('sandbag'),
+  kilograms: within(0.5, 50, 'kg'),
+});
 
 export const gear = v.variant(
   'kind',
-  [stand, head, flag, frame, bounce, practical, bulbString, generator, distro, cable, track, cart, monitor, ladder, sandbag],
+  [
+    stand,
+    head,
+    flag,
+    frame,
+    bounce,
+    practical,
+    bulbString,
+    generator,
+    distro,
+    cable,
+    track,
+    cart,
+    monitor,
+    ladder,
+    sandbag,
+  ],
   'a kind of gear: stand, head, flag, frame, bounce, practical, bulb string, generator, distro, cable, track, cart, monitor, ladder or sandbag',
 );
 

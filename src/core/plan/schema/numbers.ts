@@ -33,7 +33,10 @@ export const point = v.strictTuple([coordinate, coordinate, coordinate], 'a poin
 /** A place on the deck as drawn: [x, z], metres. */
 export const spot = v.strictTuple([coordinate, coordinate], 'a place [x, z] in metres');
 /** [width, height, depth], metres. */
-export const boxSize = v.strictTuple([sizeMetres, sizeMetres, sizeMetres], '[width, height, depth] in metres');
+export const boxSize = v.strictTuple(
+  [sizeMetres, sizeMetres, sizeMetres],
+  '[width, height, depth] in metres',
+);
 /** [width, height], metres. */
 export const clothSize = v.strictTuple([sizeMetres, sizeMetres], '[width, height] in metres');
 

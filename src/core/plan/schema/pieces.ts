@@ -28,12 +28,19 @@ export const material = v.picklist(
   'brick, render, timber, metal or concrete',
 );
 /** Woven wire: pitch of the cells and diameter of the wire. Openness follows from the two. */
-export const mesh = v.strictObject({ cellMetres: within(0.003, 0.5, 'metres'), wireMetres: within(0.0002, 0.05, 'metres') });
+export const mesh = v.strictObject({
+  cellMetres: within(0.003, 0.5, 'metres'),
+  wireMetres: within(0.0002, 0.05, 'metres'),
+});
 
 export const deck = v.strictObject({
   ...common,
   kind: v.literal('deck'),
-  outline: v.pipe(v.array(spot), v.minLength(3, 'at least three corners'), v.maxLength(400, 'at most 400 corners')),
+  outline: v.pipe(
+    v.array(spot),
+    v.minLength(3, 'at least three corners'),
+    v.maxLength(400, 'at most 400 corners'),
+  ),
   /** Height of the walking surface. */
   topMetres: coordinate,
   /** How far the building's walls are drawn below the deck. */
@@ -47,7 +54,13 @@ export const parapet = v.strictObject({
   copingMetres: lengthMetres,
   material,
 });
-export const wall = v.strictObject({ ...common, ...run, kind: v.literal('wall'), thicknessMetres: sizeMetres, material });
+export const wall = v.strictObject({
+  ...common,
+  ...run,
+  kind: v.literal('wall'),
+  thicknessMetres: sizeMetres,
+  material,
+});
 export const fence = v.strictObject({
   ...common,
   ...run,
@@ -111,7 +124,13 @@ export const chimney = v.strictObject({
   size: boxSize,
   pots: wholeCount(0, 12),
 });
-export const box = v.strictObject({ ...common, ...standing, kind: v.literal('box'), size: boxSize, material });
+export const box = v.strictObject({
+  ...common,
+  ...standing,
+  kind: v.literal('box'),
+  size: boxSize,
+  material,
+});
 /** A flat sheet of glass or mirror, standing on `at`, facing its heading; it reflects. */
 export const pane = v.strictObject({
   ...common,

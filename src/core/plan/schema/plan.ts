@@ -14,20 +14,30 @@ export const place = v.strictObject({
   label,
   latitudeDegrees: within(-90, 90, 'degrees'),
   longitudeDegrees: within(-180, 180, 'degrees'),
-  timeZone: v.pipe(v.string('a time zone'), v.minLength(1, 'a time zone such as Europe/Lisbon'), v.maxLength(60, 'a time zone of at most 60 characters')),
+  timeZone: v.pipe(
+    v.string('a time zone'),
+    v.minLength(1, 'a time zone such as Europe/Lisbon'),
+    v.maxLength(60, 'a time zone of at most 60 characters'),
+  ),
   date: v.pipe(v.string('a date'), v.isoDate('a date such as 2026-11-20')),
   /** Turn from the plan's −z to true north, clockwise seen from above. */
   northDegrees: within(-360, 360, 'degrees'),
 });
 
 export const ground = v.strictObject({
-  surface: v.picklist(['concrete', 'asphalt', 'felt', 'tile', 'timber'], 'concrete, asphalt, felt, tile or timber'),
+  surface: v.picklist(
+    ['concrete', 'asphalt', 'felt', 'tile', 'timber'],
+    'concrete, asphalt, felt, tile or timber',
+  ),
   /** From *wet down* on, the deck mirrors. */
   wetness: v.picklist(['dry', 'damp', 'wet down', 'puddled'], 'dry, damp, wet down or puddled'),
 });
 
 /** What still counts as close: an item nearer to the frame line than either of the two. */
-export const safety = v.strictObject({ metres: within(0, 10, 'metres'), frameWidths: within(0, 1, 'frame widths') });
+export const safety = v.strictObject({
+  metres: within(0, 10, 'metres'),
+  frameWidths: within(0, 1, 'frame widths'),
+});
 
 export const plan = v.strictObject({
   standclear: v.literal(PLAN_VERSION, `version ${PLAN_VERSION}`),

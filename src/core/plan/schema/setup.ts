@@ -38,7 +38,11 @@ export const setup = v.strictObject({
   span: v.strictObject({ from: id, to: id }),
   move: v.strictObject({
     ease: v.picklist(['linear', 'eased'], 'linear or eased'),
-    keys: v.pipe(v.array(cameraKey), v.minLength(1, 'at least one camera key'), v.maxLength(400, 'at most 400 keys')),
+    keys: v.pipe(
+      v.array(cameraKey),
+      v.minLength(1, 'at least one camera key'),
+      v.maxLength(400, 'at most 400 keys'),
+    ),
   }),
 });
 

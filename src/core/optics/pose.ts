@@ -1,0 +1,66 @@
+import { add, directionOf, mix, radians, scale, type Vec3 } from '../form/build/vector';
+import type { CameraKey, Setup } from '../plan/schema/setup';
+import type { CameraPose } from './types';
+
+/**
+ * The axes of a camera: pan as a compass heading, tilt up-positive, roll clockwise-positive as the operator sees it.
+ * Degrees; right, up and forward are unit vectors, square to each other.
+ */
+export function poseOf(position: Vec3, headingDegrees: number, tiltDegrees: number, rollDegrees: number): CameraPose {
+  const forward = directionOf(headingDegrees, tiltDegrees);
+  const level = directionOf(headingDegrees + 90);
+  const upright = directionOf(headingDegrees, tiltDegrees + 90);
+  const cos = Math.cos(radians(rollDegrees));
+  const sin = Math.sin(radians(rollDegrees));
+  return {
+    position,
+    forward,
+    right: add(scale(level, cos), scale(upright, -sin)),
+    up: add(scale(upright, cos), scale(level, sin)),
+  };
+}
+
+/** Pan, tilt in degrees that point a camera at `position` towards `target`. */
+export function aimedAt(position: Vec3, target: Vec3): { readonly headingDegrees: number; readonly tiltDegrees: number } {
+  const x = target[0] - position[0];
+  const y = target[1] - position[1];
+  const z = target[2] - position[2];
+  const degrees = 180 / Math.PI;
+  return { headingDegrees: Math.atan2(x, -z) * degrees, tiltDegrees: Math.atan2(y, Math.hypot(x, z)) * degrees };
+}
+
+/** Share of the way between two keys: straight, or settling at both ends (3u² − 2u³). */
+function eased(ease: Setup['move']['ease'], share: number): number {
+  return ease === 'linear' ? share : share * share * (3 - 2 * share);
+}
+
+/**
+ * The camera's key at an instant of the action's clock. Before the first key it rests there, after the last it
+ * rests there. Pan runs through the numbers as written: 350 to 370 turns 20° clockwise.
+ */
+export function keyAt(move: Setup['move'], seconds: number): CameraKey {
+  const { keys } = move;
+  const first = keys[0];
+  const last = keys[keys.length - 1];
+  if (seconds <= first.atSeconds) return first;
+  if (seconds >= last.atSeconds) return last;
+  const next = keys.findIndex((key) => key.atSeconds > seconds);
+  const from = keys[next - 1];
+  const to = keys[next];
+  const share = eased(move.ease, (seconds - from.atSeconds) / (to.atSeconds - from.atSeconds));
+  const between = (a: number, b: number) => a + (b - a) * share;
+  const [x, y, z] = mix(from.position, to.position, share);
+  return {
+    atSeconds: seconds,
+    position: [x, y, z],
+    headingDegrees: between(from.headingDegrees, to.headingDegrees),
+    tiltDegrees: between(from.tiltDegrees, to.tiltDegrees),
+    rollDegrees: between(from.rollDegrees, to.rollDegrees),
+  };
+}
+
+/** Where the setup's camera is at an instant of the action's clock, seconds. */
+export function poseAt(setup: Setup, seconds: number): CameraPose {
+  const key = keyAt(setup.move, seconds);
+  return poseOf(key.position, key.headingDegrees, key.tiltDegrees, key.rollDegrees);
+}

@@ -1,0 +1,111 @@
+import { distort, goodRadius, undistort } from '../optics/distortion';
+import type { FrameShape } from '../optics/types';
+
+/** Pixels along the frame's longer side: what the numbers of the report are good for. */
+export const LONG_SIDE = 1024;
+
+/**
+ * The raster behind a frame. For a lens that draws straight lines straight it is the frame itself; for a distorting
+ * one it is a wider rectilinear field, and `weights` says how many pixels of the delivered frame look at each of its
+ * pixels, so that counting with weights is counting in the delivered frame.
+ */
+export interface Grid {
+  readonly width: number;
+  readonly height: number;
+  /** Pixels per unit of tangent, and the pixel position of the axis. */
+  readonly perTangentX: number;
+  readonly perTangentY: number;
+  readonly axisX: number;
+  readonly axisY: number;
+  readonly weights: Uint8Array | null;
+  /** Pixels of the delivered frame. */
+  readonly framePixels: number;
+  /** From a place on this grid, in pixels, to 0..1 of the delivered frame. */
+  readonly frameX: (x: number, y: number) => number;
+  readonly frameY: (x: number, y: number) => number;
+}
+
+function deliveredSize(aspect: number, longSide: number): readonly [number, number] {
+  return aspect >= 1
+    ? [longSide, Math.max(1, Math.round(longSide / aspect))]
+    : [Math.max(1, Math.round(longSide * aspect)), longSide];
+}
+
+/** The grid of a frame; `longSide` in pixels. */
+export function gridOf(frame: FrameShape, longSide = LONG_SIDE): Grid {
+  const [width, height] = deliveredSize(frame.aspect, longSide);
+  const perTangentX = width / (2 * frame.tanHalfWidth);
+  const perTangentY = height / (2 * frame.tanHalfHeight);
+  if (frame.distortion) return overscanned(frame, frame.distortion, width, height, perTangentX, perTangentY);
+  return {
+    width,
+    height,
+    perTangentX,
+    perTangentY,
+    axisX: width / 2,
+    axisY: height / 2,
+    weights: null,
+    framePixels: width * height,
+    frameX: (x) => x / width,
+    frameY: (_, y) => y / height,
+  };
+}
+
+/** Widest field, in half-frames, that a strongly barrelled lens may ask for. */
+const WIDEST_OVERSCAN = 3;
+
+function overscanned(
+  frame: FrameShape,
+  lens: NonNullable<FrameShape['distortion']>,
+  frameWidth: number,
+  frameHeight: number,
+  perTangentX: number,
+  perTangentY: number,
+): Grid {
+  const sources = new Float64Array(frameWidth * frameHeight * 2);
+  let reachX = frame.tanHalfWidth;
+  let reachY = frame.tanHalfHeight;
+  for (let y = 0; y < frameHeight; y += 1) {
+    for (let x = 0; x < frameWidth; x += 1) {
+      const drawnX = (x + 0.5 - frameWidth / 2) / perTangentX;
+      const drawnY = (y + 0.5 - frameHeight / 2) / perTangentY;
+      const straight = undistort(lens, drawnX, drawnY);
+      const at = (y * frameWidth + x) * 2;
+      sources[at] = straight ? straight[0] : Number.NaN;
+      sources[at + 1] = straight ? straight[1] : Number.NaN;
+      if (!straight) continue;
+      reachX = Math.max(reachX, Math.abs(straight[0]));
+      reachY = Math.max(reachY, Math.abs(straight[1]));
+    }
+  }
+  reachX = Math.min(reachX, frame.tanHalfWidth * WIDEST_OVERSCAN);
+  reachY = Math.min(reachY, frame.tanHalfHeight * WIDEST_OVERSCAN);
+  const width = 2 * Math.ceil(reachX * perTangentX + 1);
+  const height = 2 * Math.ceil(reachY * perTangentY + 1);
+  const weights = new Uint8Array(width * height);
+  for (let at = 0; at < sources.length; at += 2) {
+    const x = Math.floor(sources[at] * perTangentX + width / 2);
+    const y = Math.floor(sources[at + 1] * perTangentY + height / 2);
+    if (x >= 0 && x < width && y >= 0 && y < height) weights[y * width + x] += 1;
+  }
+  const limit = goodRadius(lens);
+  const drawn = (x: number, y: number, axis: 0 | 1): number => {
+    const tangentX = (x - width / 2) / perTangentX;
+    const tangentY = (y - height / 2) / perTangentY;
+    const radius = Math.hypot(tangentX, tangentY);
+    const kept = radius > limit ? limit / radius : 1;
+    return distort(lens, tangentX * kept, tangentY * kept)[axis];
+  };
+  return {
+    width,
+    height,
+    perTangentX,
+    perTangentY,
+    axisX: width / 2,
+    axisY: height / 2,
+    weights,
+    framePixels: frameWidth * frameHeight,
+    frameX: (x, y) => 0.5 + drawn(x, y, 0) / (2 * frame.tanHalfWidth),
+    frameY: (x, y) => 0.5 + drawn(x, y, 1) / (2 * frame.tanHalfHeight),
+  };
+}
