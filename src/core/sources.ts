@@ -18,7 +18,8 @@ export const SOURCES = {
     seen: 'package',
   },
   'safe-areas': {
-    title: 'Illustrated dictionary of moving image technology, 4th ed., appendix B: safe areas; the standard is SMPTE ST 2046-1',
+    title:
+      'Illustrated dictionary of moving image technology, 4th ed., appendix B: safe areas; the standard is SMPTE ST 2046-1',
     where: 'oreilly.com 9780240516325, appendix B',
     seen: 'read',
   },

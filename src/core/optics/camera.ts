@@ -6,11 +6,18 @@ import { poseAt } from './pose';
 import type { Camera, FrameShape } from './types';
 
 /** The lens and the gate that a setup names in the plan's kit. A parsed plan always has them; else this throws. */
-export function glassOf(plan: Plan, setup: Setup): { readonly lens: Lens; readonly gateMm: readonly [number, number] } {
+export function glassOf(
+  plan: Plan,
+  setup: Setup,
+): { readonly lens: Lens; readonly gateMm: readonly [number, number] } {
   const lens = plan.kit.lenses.find((entry) => entry.id === setup.lens);
-  const mode = plan.kit.bodies.find((entry) => entry.id === setup.body)?.modes.find((entry) => entry.id === setup.mode);
+  const mode = plan.kit.bodies
+    .find((entry) => entry.id === setup.body)
+    ?.modes.find((entry) => entry.id === setup.mode);
   if (!lens || !mode) {
-    throw new Error(`glassOf: setup "${setup.id}" names body "${setup.body}", mode "${setup.mode}", lens "${setup.lens}"`);
+    throw new Error(
+      `glassOf: setup "${setup.id}" names body "${setup.body}", mode "${setup.mode}", lens "${setup.lens}"`,
+    );
   }
   return { lens, gateMm: mode.gateMm };
 }
@@ -38,7 +45,8 @@ export function cameraAt(plan: Plan, setup: Setup, seconds: number): Camera {
 export function spanOf(plan: Plan, setup: Setup): readonly [number, number] {
   const timeOf = (id: string) => {
     const beat = plan.beats.find((entry) => entry.id === id);
-    if (!beat) throw new Error(`spanOf: setup "${setup.id}" names the beat "${id}", which the plan does not have`);
+    if (!beat)
+      throw new Error(`spanOf: setup "${setup.id}" names the beat "${id}", which the plan does not have`);
     return beat.atSeconds;
   };
   return [timeOf(setup.span.from), timeOf(setup.span.to)];

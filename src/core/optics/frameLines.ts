@@ -30,5 +30,7 @@ export const THIRDS = { lines: [1 / 3, 2 / 3] } as const;
  * A second delivery inside the first, both centred, as a rectangle of the first: the largest of that aspect that fits.
  */
 export function deliveryWithin(outerAspect: number, innerAspect: number): FrameRect {
-  return innerAspect <= outerAspect ? centred(innerAspect / outerAspect, 1) : centred(1, outerAspect / innerAspect);
+  return innerAspect <= outerAspect
+    ? centred(innerAspect / outerAspect, 1)
+    : centred(1, outerAspect / innerAspect);
 }

@@ -6,7 +6,12 @@ import type { CameraPose } from './types';
  * The axes of a camera: pan as a compass heading, tilt up-positive, roll clockwise-positive as the operator sees it.
  * Degrees; right, up and forward are unit vectors, square to each other.
  */
-export function poseOf(position: Vec3, headingDegrees: number, tiltDegrees: number, rollDegrees: number): CameraPose {
+export function poseOf(
+  position: Vec3,
+  headingDegrees: number,
+  tiltDegrees: number,
+  rollDegrees: number,
+): CameraPose {
   const forward = directionOf(headingDegrees, tiltDegrees);
   const level = directionOf(headingDegrees + 90);
   const upright = directionOf(headingDegrees, tiltDegrees + 90);
@@ -21,12 +26,18 @@ export function poseOf(position: Vec3, headingDegrees: number, tiltDegrees: numb
 }
 
 /** Pan, tilt in degrees that point a camera at `position` towards `target`. */
-export function aimedAt(position: Vec3, target: Vec3): { readonly headingDegrees: number; readonly tiltDegrees: number } {
+export function aimedAt(
+  position: Vec3,
+  target: Vec3,
+): { readonly headingDegrees: number; readonly tiltDegrees: number } {
   const x = target[0] - position[0];
   const y = target[1] - position[1];
   const z = target[2] - position[2];
   const degrees = 180 / Math.PI;
-  return { headingDegrees: Math.atan2(x, -z) * degrees, tiltDegrees: Math.atan2(y, Math.hypot(x, z)) * degrees };
+  return {
+    headingDegrees: Math.atan2(x, -z) * degrees,
+    tiltDegrees: Math.atan2(y, Math.hypot(x, z)) * degrees,
+  };
 }
 
 /** Share of the way between two keys: straight, or settling at both ends (3u² − 2u³). */

@@ -39,7 +39,9 @@ export function ballAround(shape: PartShape): Ball {
     high[axis] = Math.max(high[axis], positions[k]);
   }
   const centre: [number, number, number] =
-    positions.length === 0 ? [0, 0, 0] : [(low[0] + high[0]) / 2, (low[1] + high[1]) / 2, (low[2] + high[2]) / 2];
+    positions.length === 0
+      ? [0, 0, 0]
+      : [(low[0] + high[0]) / 2, (low[1] + high[1]) / 2, (low[2] + high[2]) / 2];
   let square = 0;
   for (let k = 0; k < positions.length; k += 3) {
     const x = positions[k] - centre[0];
