@@ -1,0 +1,128 @@
+import { lengthWithin, sharedArea } from './clipping';
+import type { Bounds, Spot } from './spots';
+
+/** A name that wants a place on the drawing. Everything in pixels of the pane. */
+export interface LabelWish {
+  readonly id: string;
+  readonly text: string;
+  readonly width: number;
+  readonly height: number;
+  /** What it names, as an upright rectangle. */
+  readonly around: Bounds;
+  /** Higher is placed first. */
+  readonly priority: number;
+  /** Whether it may stand inside what it names, when it fits. */
+  readonly inside: boolean;
+  /** Above this cost it is left out: what is seldom asked for should not clutter. */
+  readonly worth: number;
+}
+
+export interface PlacedLabel {
+  readonly id: string;
+  readonly text: string;
+  readonly bounds: Bounds;
+  readonly inside: boolean;
+}
+
+/** What a name had better not cover. */
+export interface Obstacles {
+  /** Symbols: whose they are, where, and how much it costs to cover a whole label by them. */
+  readonly boxes: readonly { readonly owner: string; readonly bounds: Bounds; readonly cost: number }[];
+  /** Lines: the cost is for crossing a label from end to end. */
+  readonly lines: readonly { readonly from: Spot; readonly to: Spot; readonly cost: number }[];
+  /** Where no lettering may go at all. */
+  readonly blocked: readonly Bounds[];
+}
+
+/** Space between a symbol and its name, pixels. */
+const GAP = 4;
+/** Farther rings of places, with what each costs. */
+const RINGS = [
+  { gap: GAP, cost: 0 },
+  { gap: GAP + 8, cost: 0.35 },
+  { gap: GAP + 18, cost: 0.8 },
+] as const;
+
+/**
+ * Gives each name the cheapest of its places around what it names: highest priority first, never over a name that
+ * is placed already, never over what is blocked, never out of the pane. A name without such a place is left out.
+ */
+export function placeLabels(wishes: readonly LabelWish[], obstacles: Obstacles, pane: Bounds): PlacedLabel[] {
+  const placed: PlacedLabel[] = [];
+  const inOrder = [...wishes].sort((a, b) => b.priority - a.priority || (a.id < b.id ? -1 : 1));
+  for (const wish of inOrder) {
+    let best: PlacedLabel | null = null;
+    let bestCost = wish.worth;
+    for (const place of placesOf(wish)) {
+      if (place.cost >= bestCost || !isFree(place.bounds, placed, obstacles, pane)) continue;
+      const cost = place.cost + costAt(place.bounds, wish, obstacles);
+      if (cost >= bestCost) continue;
+      best = { id: wish.id, text: wish.text, bounds: place.bounds, inside: place.inside };
+      bestCost = cost;
+    }
+    if (best) placed.push(best);
+  }
+  return placed;
+}
+
+interface Place {
+  readonly bounds: Bounds;
+  readonly cost: number;
+  readonly inside: boolean;
+}
+
+function placesOf({ around, width, height, inside }: LabelWish): Place[] {
+  const [left, top, right, bottom] = around;
+  const [x, y] = [(left + right) / 2, (top + bottom) / 2];
+  const place = (l: number, t: number, cost: number, isInside = false): Place => ({
+    bounds: [l, t, l + width, t + height],
+    cost,
+    inside: isInside,
+  });
+  const places: Place[] = [];
+  if (inside && right - left > width + 8 && bottom - top > height + 6) {
+    const rows = bottom - top > 3 * height ? [0, 0.25, -0.25] : [0];
+    rows.forEach((row, index) => {
+      places.push(place(x - width / 2, y - height / 2 + row * (bottom - top), index * 0.05, true));
+    });
+  }
+  for (const { gap, cost } of RINGS) {
+    const [l, r] = [left - gap - width, right + gap];
+    const [t, b] = [top - gap - height + 3, bottom + gap - 3];
+    places.push(
+      place(r, y - height / 2, cost + 0.1),
+      place(x - width / 2, b, cost + 0.12),
+      place(x - width / 2, t, cost + 0.14),
+      place(l, y - height / 2, cost + 0.16),
+      place(r - 3, b - 4, cost + 0.18),
+      place(r - 3, t + 4, cost + 0.2),
+      place(l + 3, b - 4, cost + 0.22),
+      place(l + 3, t + 4, cost + 0.24),
+    );
+    if (right - left > 2 * width) {
+      places.push(place(left, t, cost + 0.3), place(right - width, t, cost + 0.3));
+      places.push(place(left, b, cost + 0.3), place(right - width, b, cost + 0.3));
+    }
+  }
+  return places;
+}
+
+function isFree(bounds: Bounds, placed: readonly PlacedLabel[], obstacles: Obstacles, pane: Bounds): boolean {
+  if (bounds[0] < pane[0] || bounds[1] < pane[1] || bounds[2] > pane[2] || bounds[3] > pane[3]) return false;
+  return (
+    placed.every((other) => sharedArea(other.bounds, bounds) === 0) &&
+    obstacles.blocked.every((other) => sharedArea(other, bounds) === 0)
+  );
+}
+
+function costAt(bounds: Bounds, wish: LabelWish, obstacles: Obstacles): number {
+  const area = wish.width * wish.height;
+  let cost = 0;
+  for (const box of obstacles.boxes) {
+    if (box.owner !== wish.id) cost += (box.cost * sharedArea(box.bounds, bounds)) / area;
+  }
+  for (const line of obstacles.lines) {
+    cost += line.cost * Math.min(1, (2 * lengthWithin(line.from, line.to, bounds)) / wish.width);
+  }
+  return cost;
+}
