@@ -10,6 +10,8 @@ export interface PlanState {
   readonly plan: Plan;
   /** Name of the file that the plan was opened from or saved to. */
   readonly fileName: string;
+  /** Which opened document this is, told apart in the history too: a file handle belongs to one of them. */
+  readonly documentNumber: number;
   /** False until a plan has been restored, opened or begun. */
   readonly opened: boolean;
   /**
@@ -29,7 +31,14 @@ export interface PlanState {
 interface Kept {
   readonly plan: Plan;
   readonly fileName: string;
+  readonly documentNumber: number;
 }
+
+let documents = 0;
+const nextDocument = (): number => {
+  documents += 1;
+  return documents;
+};
 
 type PlanStore = StoreApi<PlanState> & { readonly temporal: StoreApi<TemporalState<Kept>> };
 
@@ -38,6 +47,7 @@ export const planStore: PlanStore = createStore<PlanState>()(
     (set, get) => ({
       plan: EMPTY_PLAN,
       fileName: 'new.plan.json',
+      documentNumber: 0,
       opened: false,
       edit: (name, change) => {
         const before = get().plan;
@@ -54,9 +64,9 @@ export const planStore: PlanStore = createStore<PlanState>()(
       },
       undo: () => planStore.temporal.getState().undo(),
       redo: () => planStore.temporal.getState().redo(),
-      openPlan: (plan, fileName) => set({ plan, fileName, opened: true }),
+      openPlan: (plan, fileName) => set({ plan, fileName, opened: true, documentNumber: nextDocument() }),
       startWith: (plan, fileName) => {
-        set({ plan, fileName, opened: true });
+        set({ plan, fileName, opened: true, documentNumber: nextDocument() });
         planStore.temporal.getState().clear();
       },
       setFileName: (fileName) => {
@@ -67,7 +77,7 @@ export const planStore: PlanStore = createStore<PlanState>()(
       },
     }),
     {
-      partialize: ({ plan, fileName }): Kept => ({ plan, fileName }),
+      partialize: ({ plan, fileName, documentNumber }): Kept => ({ plan, fileName, documentNumber }),
       equality: (past, current) => past.plan === current.plan,
     },
   ),

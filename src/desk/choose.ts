@@ -1,0 +1,62 @@
+import { spanOf } from '../core/optics/camera';
+import { itemOf } from '../core/plan/items';
+import type { Plan } from '../core/plan/schema/plan';
+import type { Setup } from '../core/plan/schema/setup';
+import { livePlan, liveStore } from './liveStore';
+import { planStore } from './planStore';
+import { sessionStore } from './sessionStore';
+
+/** The setup of that id, else the first; null in a plan without setups. */
+export function setupOf(plan: Plan, setupId: string | null): Setup | null {
+  return plan.setups.find((setup) => setup.id === setupId) ?? plan.setups[0] ?? null;
+}
+
+/** A setup's letter: A to Z by its place in the plan, then AA, AB, … */
+export function letterOf(plan: Plan, setupId: string): string {
+  let place = plan.setups.findIndex((setup) => setup.id === setupId);
+  let letters = '';
+  while (place >= 0) {
+    letters = String.fromCharCode(65 + (place % 26)) + letters;
+    place = Math.floor(place / 26) - 1;
+  }
+  return letters;
+}
+
+/** Sets the action's clock within the chosen setup's span. */
+export function goToSeconds(seconds: number): void {
+  const plan = livePlan();
+  const setup = setupOf(plan, sessionStore.getState().setupId);
+  if (!setup) return;
+  const [from, to] = spanOf(plan, setup);
+  liveStore.getState().setSeconds(Math.min(Math.max(seconds, from), to));
+}
+
+/** Looks through another setup; the clock comes into its span. */
+export function chooseSetup(setupId: string): void {
+  sessionStore.getState().setSetupId(setupId);
+  goToSeconds(liveStore.getState().seconds);
+}
+
+/** Chooses the setup so many places on in the plan's order, round the ends. */
+export function stepSetup(by: number): void {
+  const { setups } = livePlan();
+  const { setupId } = sessionStore.getState();
+  const place = setups.findIndex((setup) => setup.id === setupId);
+  const next = setups[(Math.max(place, 0) + by + setups.length) % setups.length];
+  if (next) chooseSetup(next.id);
+}
+
+/** Keeps what is chosen within the plan: a setup or item that is gone is no longer chosen. */
+export function keepChoicesInPlan(): void {
+  const check = (plan: Plan): void => {
+    const { setupId, selectedId, setSetupId, setSelectedId } = sessionStore.getState();
+    const setup = setupOf(plan, setupId);
+    if ((setup?.id ?? null) !== setupId) setSetupId(setup?.id ?? null);
+    if (selectedId !== null && !itemOf(plan, selectedId)) setSelectedId(null);
+    goToSeconds(liveStore.getState().seconds);
+  };
+  planStore.subscribe((state, before) => {
+    if (state.plan !== before.plan) check(state.plan);
+  });
+  check(planStore.getState().plan);
+}

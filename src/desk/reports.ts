@@ -1,0 +1,129 @@
+import type { Plan } from '../core/plan/schema/plan';
+import type { Notice, Report, SetupReport } from '../core/report/types';
+import { latestWins } from './latestWins';
+import { livePlan, liveStore } from './liveStore';
+import { planStore } from './planStore';
+import { reportStore } from './reportStore';
+import { ReportWorker } from './reportWorker';
+import { sessionStore } from './sessionStore';
+
+/** The chosen setup before all others: its answer is the one that somebody is looking at. */
+function chosenFirst(plan: Plan): readonly string[] {
+  const { setupId } = sessionStore.getState();
+  const ids = plan.setups.map((setup) => setup.id);
+  return setupId !== null && ids.includes(setupId) ? [setupId, ...ids.filter((id) => id !== setupId)] : ids;
+}
+
+const withoutDoubles = (notices: readonly Notice[]): readonly Notice[] => [
+  ...new Map(notices.map((notice) => [`${notice.where}: ${notice.sentence}`, notice])).values(),
+];
+
+const tellTrouble = (error: unknown): void =>
+  reportStore.setState({
+    reading: null,
+    trouble: `The report could not be made: ${error instanceof Error ? error.message : String(error)}`,
+  });
+
+/** Reads every setup of the committed plan over its whole span, the chosen one first, and tells how far it is. */
+async function readNight(worker: ReportWorker, plan: Plan, isLatest: () => boolean): Promise<void> {
+  const of = plan.setups.length;
+  const partial = new Map<string, SetupReport>();
+  const notices: Notice[] = [];
+  reportStore.setState({ reading: { done: 0, of }, partial, stopped: false, trouble: null });
+  for (const setupId of chosenFirst(plan)) {
+    const answer = await worker.read(plan, setupId, null);
+    if (!isLatest()) return;
+    if (!answer) continue;
+    partial.set(setupId, answer.setup);
+    notices.push(...answer.notices);
+    reportStore.setState({ reading: { done: partial.size, of }, partial: new Map(partial) });
+  }
+  const night: Report = {
+    standclearReport: 1,
+    title: plan.title,
+    setups: plan.setups.flatMap(({ id }) => partial.get(id) ?? []),
+    notices: withoutDoubles(notices),
+  };
+  reportStore.setState({ night, forPlan: plan, reading: null });
+}
+
+/** What the live report is asked for: a plan at an instant, and whether every setup matters or the chosen one alone. */
+interface Instant {
+  readonly plan: Plan;
+  readonly seconds: number;
+  readonly all: boolean;
+}
+
+/** Puts one setup's instant among those known, the chosen setup first; those of setups that are gone fall out. */
+function keepInstant(plan: Plan, fresh: SetupReport): void {
+  const known = new Map((reportStore.getState().live ?? []).map((setup) => [setup.id, setup]));
+  known.set(fresh.id, fresh);
+  reportStore.setState({ live: chosenFirst(plan).flatMap((id) => known.get(id) ?? []) });
+}
+
+let served = 0;
+
+/**
+ * Reads the chosen setup at its instant, then the others as long as nothing newer is asked. The others are taken
+ * in turn from one request to the next, so that all of them move along in a drag that never pauses.
+ */
+async function readInstant(worker: ReportWorker, asked: Instant, isLatest: () => boolean): Promise<void> {
+  const { plan, seconds, all } = asked;
+  const [chosen, ...others] = chosenFirst(plan);
+  if (chosen === undefined) {
+    reportStore.setState({ live: [] });
+    return;
+  }
+  const answer = await worker.read(plan, chosen, seconds);
+  if (answer) keepInstant(plan, answer.setup);
+  if (!all) return;
+  for (let count = 0; count < others.length; count += 1) {
+    const next = await worker.read(plan, others[served % others.length] ?? chosen, seconds);
+    served += 1;
+    if (next) keepInstant(plan, next.setup);
+    if (!isLatest()) return;
+  }
+}
+
+let stopNight: (() => void) | null = null;
+
+/** Stops the reading of the night; what is known stays, the next edit reads again. */
+export function stopReading(): void {
+  stopNight?.();
+  reportStore.setState({ reading: null, stopped: true });
+}
+
+/** Starts the two workers, one for the night and one for the instant, and keeps asking them as the stores change. */
+export function startReports(): void {
+  const nightWorker = new ReportWorker(tellTrouble);
+  const instantWorker = new ReportWorker(tellTrouble);
+  const night = latestWins<Plan>((plan, isLatest) =>
+    readNight(nightWorker, plan, isLatest).catch(tellTrouble),
+  );
+  const instant = latestWins<Instant>((asked, isLatest) =>
+    readInstant(instantWorker, asked, isLatest).catch(tellTrouble),
+  );
+  stopNight = night.drop;
+
+  const askInstant = (): void => {
+    const { seconds, gesture } = liveStore.getState();
+    instant.ask({ plan: livePlan(), seconds, all: gesture !== null });
+  };
+  const askNight = (): void => night.ask(planStore.getState().plan);
+
+  planStore.subscribe((state, before) => {
+    if (state.plan === before.plan) return;
+    askInstant();
+    askNight();
+  });
+  liveStore.subscribe((state, before) => {
+    if (state.seconds !== before.seconds || state.gesture !== before.gesture) askInstant();
+  });
+  sessionStore.subscribe((state, before) => {
+    if (state.setupId !== before.setupId) askInstant();
+  });
+  if (planStore.getState().opened) {
+    askInstant();
+    askNight();
+  }
+}

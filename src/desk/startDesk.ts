@@ -1,0 +1,24 @@
+import { keepChoicesInPlan } from './choose';
+import { DEMO_FILE, fetchDemo } from './demo';
+import { EMPTY_PLAN } from './emptyPlan';
+import { restoreKept, startKeeping } from './keeping';
+import { planStore } from './planStore';
+import { startPlayback } from './playback';
+import { startReports } from './reports';
+
+/** Opens what this device kept, else the demonstration night, else an empty plan; then keeps, plays and reads. */
+export async function startDesk(): Promise<void> {
+  startKeeping();
+  startPlayback();
+  keepChoicesInPlan();
+  startReports();
+  const { startWith } = planStore.getState();
+  const kept = await restoreKept();
+  if (kept) {
+    startWith(kept.plan, kept.fileName);
+    return;
+  }
+  const demo = await fetchDemo();
+  if (demo) startWith(demo, DEMO_FILE);
+  else startWith(EMPTY_PLAN, 'new.plan.json');
+}
