@@ -23,6 +23,23 @@ export const SOURCES = {
     where: 'oreilly.com 9780240516325, appendix B',
     seen: 'read',
   },
+  'ansur-ii': {
+    title:
+      'ANSUR II, 2012 Anthropometric Survey of U.S. Army Personnel, NATICK/TR-15/007: means computed from the public data, 4,082 men and 1,986 women',
+    where: 'ANSUR_II_MALE_Public.csv, ANSUR_II_FEMALE_Public.csv (github.com/coleharlow12/ANSURDataAnalysis)',
+    seen: 'read',
+  },
+  'bodyspace-eye-height': {
+    title: 'Online anthropometry, eye height and stature of British adults (Bodyspace tables)',
+    where: 'personal.cityu.edu.hk/meachan/Online Anthropometry/Chapter2/Ch2-1.htm and Ch2-2.htm',
+    seen: 'read',
+  },
+  'ray-triangle': {
+    title:
+      'T. Möller, B. Trumbore: Fast, minimum storage ray/triangle intersection, Journal of Graphics Tools 2(1), 1997',
+    where: 'Journal of Graphics Tools',
+    seen: 'memory',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceKey = keyof typeof SOURCES;

@@ -1,0 +1,102 @@
+import type { Grid } from './grid';
+import type { PixelRect, SpanSink } from './scan';
+
+/** The nearest thing at every pixel: inverse depth (0 for nothing) and part number + 1 (0 for nothing). */
+export interface ItemBuffer {
+  readonly width: number;
+  readonly height: number;
+  readonly nearness: Float32Array;
+  readonly owner: Int32Array;
+  /** Which item last touched a pixel, item number + 1: counts a pixel once however many triangles lie on it. */
+  readonly stamp: Int32Array;
+}
+
+/** Fresh arrays for a grid. */
+export function bufferFor(grid: Grid): ItemBuffer {
+  const size = grid.width * grid.height;
+  return {
+    width: grid.width,
+    height: grid.height,
+    nearness: new Float32Array(size),
+    owner: new Int32Array(size),
+    stamp: new Int32Array(size),
+  };
+}
+
+/** Empties the rectangle. */
+export function wipe(buffer: ItemBuffer, rect: PixelRect): void {
+  const { width } = buffer;
+  for (let row = rect.top; row < rect.bottom; row += 1) {
+    const from = row * width + rect.left;
+    const to = row * width + rect.right;
+    buffer.nearness.fill(0, from, to);
+    buffer.owner.fill(0, from, to);
+    buffer.stamp.fill(0, from, to);
+  }
+}
+
+/** Only pixels where `owner` holds `part` + 1 are drawn on: the visible face of a mirror. */
+export interface Mask {
+  readonly owner: Int32Array;
+  readonly part: number;
+}
+
+/** Draws solids: keeps the nearest, and counts the pixels that each item would take up alone. */
+export class SolidSink implements SpanSink {
+  part = 0;
+  item = 0;
+  /** Weighted pixels of the current item's outline, whether something stands before it or not. */
+  alone = 0;
+
+  constructor(
+    private readonly buffer: ItemBuffer,
+    private readonly weights: Uint8Array | null,
+    private readonly mask: Mask | null,
+  ) {}
+
+  span(row: number, x0: number, x1: number, inverseDepth: number, step: number): void {
+    const { nearness, owner, stamp, width } = this.buffer;
+    const { weights, mask } = this;
+    const mark = this.item + 1;
+    const tag = this.part + 1;
+    const from = row * width + x0;
+    const to = row * width + x1;
+    let near = inverseDepth;
+    if (mask) {
+      const wanted = mask.part + 1;
+      for (let at = from; at <= to; at += 1, near += step) {
+        if (mask.owner[at] === wanted && near > nearness[at]) {
+          nearness[at] = near;
+          owner[at] = tag;
+        }
+      }
+      return;
+    }
+    let alone = 0;
+    for (let at = from; at <= to; at += 1, near += step) {
+      if (near > nearness[at]) {
+        nearness[at] = near;
+        owner[at] = tag;
+      }
+      if (stamp[at] !== mark) {
+        stamp[at] = mark;
+        alone += weights ? weights[at] : 1;
+      }
+    }
+    this.alone += alone;
+  }
+}
+
+/** Marks the pixels of an item's solids without counting, before its porous layers are counted on top. */
+export class MarkSink implements SpanSink {
+  mark = 0;
+
+  constructor(
+    private readonly stamp: Int32Array,
+    private readonly width: number,
+  ) {}
+
+  span(row: number, x0: number, x1: number): void {
+    this.stamp.fill(this.mark, row * this.width + x0, row * this.width + x1 + 1);
+  }
+}

@@ -1,0 +1,105 @@
+import type { ItemBuffer } from './buffer';
+import type { SpanSink } from './scan';
+
+/** Grows a box [left, top, right, bottom] in pixels at `at` in a list of boxes, right and bottom outside. */
+export function growBox(boxes: Float64Array, at: number, x0: number, x1: number, row: number): void {
+  const k = at * 4;
+  if (x0 < boxes[k]) boxes[k] = x0;
+  if (row < boxes[k + 1]) boxes[k + 1] = row;
+  if (x1 + 1 > boxes[k + 2]) boxes[k + 2] = x1 + 1;
+  if (row + 1 > boxes[k + 3]) boxes[k + 3] = row + 1;
+}
+
+/** Fresh boxes that hold nothing yet. */
+export function emptyBoxes(count: number): Float64Array {
+  const boxes = new Float64Array(count * 4);
+  for (let k = 0; k < count; k += 1) boxes.set([Infinity, Infinity, -Infinity, -Infinity], k * 4);
+  return boxes;
+}
+
+/**
+ * Draws porous layers over finished solids. A layer shows wherever no solid is nearer; layers do not hide each other
+ * or what is behind them, but what is seen through them is noted.
+ */
+export class PorousSink implements SpanSink {
+  part = 0;
+  item = 0;
+  /** Pixels of the item that its layers add to its solids' outline. */
+  alone = 0;
+  /** Which layer and which item counted a pixel last, number + 1. */
+  private readonly byPart: Int32Array;
+  private readonly byItem: Int32Array;
+
+  constructor(
+    private readonly buffer: ItemBuffer,
+    private readonly weights: Uint8Array | null,
+    private readonly mask: { readonly owner: Int32Array; readonly part: number } | null,
+    private readonly itemOfPart: Int32Array,
+    private readonly partPixels: Float64Array,
+    private readonly itemPixels: Float64Array,
+    private readonly boxes: Float64Array,
+    /** Pixels of item b seen through item a at a · items + b; null when nobody asks. */
+    private readonly through: Float64Array | null,
+    private readonly items: number,
+  ) {
+    this.byPart = new Int32Array(buffer.width * buffer.height);
+    this.byItem = new Int32Array(buffer.width * buffer.height);
+  }
+
+  span(row: number, x0: number, x1: number, inverseDepth: number, step: number): void {
+    const { nearness, owner, stamp, width } = this.buffer;
+    const partMark = this.part + 1;
+    const itemMark = this.item + 1;
+    const base = row * width;
+    let near = inverseDepth;
+    for (let at = base + x0; at <= base + x1; at += 1, near += step) {
+      if (this.mask && this.mask.owner[at] !== this.mask.part + 1) continue;
+      const weight = this.weights ? this.weights[at] : 1;
+      if (stamp[at] !== itemMark) {
+        stamp[at] = itemMark;
+        this.alone += weight;
+      }
+      if (near <= nearness[at] || this.byPart[at] === partMark) continue;
+      this.byPart[at] = partMark;
+      this.partPixels[this.part] += weight;
+      if (this.byItem[at] === itemMark) continue;
+      this.byItem[at] = itemMark;
+      const behind = owner[at] === 0 ? -1 : this.itemOfPart[owner[at] - 1];
+      if (behind === this.item) continue;
+      this.itemPixels[this.item] += weight;
+      if (weight > 0) growBox(this.boxes, this.item, at - base, at - base, row);
+      if (behind >= 0 && this.through) this.through[this.item * this.items + behind] += weight;
+    }
+  }
+}
+
+/** Counts what stands before one item: by item, the pixels where it would be seen but is not. */
+export class CoverSink implements SpanSink {
+  mark = 0;
+  item = 0;
+  porous = false;
+
+  constructor(
+    private readonly buffer: ItemBuffer,
+    private readonly weights: Uint8Array | null,
+    private readonly itemOfPart: Int32Array,
+    readonly coverers: Float64Array,
+  ) {}
+
+  span(row: number, x0: number, x1: number, inverseDepth: number, step: number): void {
+    const { nearness, owner, stamp, width } = this.buffer;
+    const base = row * width;
+    let near = inverseDepth;
+    for (let at = base + x0; at <= base + x1; at += 1, near += step) {
+      if (stamp[at] === this.mark) continue;
+      const tag = owner[at];
+      const before = tag === 0 ? -1 : this.itemOfPart[tag - 1];
+      if (this.porous && near > nearness[at]) {
+        stamp[at] = this.mark;
+        continue;
+      }
+      stamp[at] = this.mark;
+      if (before >= 0 && before !== this.item) this.coverers[before] += this.weights ? this.weights[at] : 1;
+    }
+  }
+}

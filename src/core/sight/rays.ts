@@ -1,0 +1,112 @@
+import type { SightStage, StagePart } from './stage';
+
+type Vec = readonly number[];
+
+/** A ray: where it starts and a direction of any length; distances along it are in lengths of that direction. */
+export interface Ray {
+  readonly origin: Vec;
+  readonly direction: Vec;
+}
+
+/** Nearer than this share of the way counts as the same place: a ray does not hide behind its own target. */
+const SAME_PLACE = 1e-7;
+
+/** The ray in a part's own coordinates; the motion is rigid, so distances stay. */
+function intoPart(part: StagePart, { origin, direction }: Ray): Ray {
+  const m = part.worldFromPart;
+  if (!m) return { origin, direction };
+  const x = origin[0] - m[3];
+  const y = origin[1] - m[7];
+  const z = origin[2] - m[11];
+  const turnBack = (a: number, b: number, c: number): Vec => [
+    m[0] * a + m[4] * b + m[8] * c,
+    m[1] * a + m[5] * b + m[9] * c,
+    m[2] * a + m[6] * b + m[10] * c,
+  ];
+  return { origin: turnBack(x, y, z), direction: turnBack(direction[0], direction[1], direction[2]) };
+}
+
+/** Whether the ray's line comes within the part's ball. */
+function passesBall(part: StagePart, { origin, direction }: Ray): boolean {
+  const [cx, cy, cz] = part.centre;
+  const x = cx - origin[0];
+  const y = cy - origin[1];
+  const z = cz - origin[2];
+  const along = x * direction[0] + y * direction[1] + z * direction[2];
+  const size = direction[0] * direction[0] + direction[1] * direction[1] + direction[2] * direction[2];
+  const away = x * x + y * y + z * z - (along * along) / size;
+  const reach = part.radius * (1 + 1e-9) + 1e-9;
+  return away <= reach * reach;
+}
+
+/**
+ * Where the ray first meets a part, as a share of its direction; Infinity when it does not. Both faces count.
+ * The triangle test is Möller and Trumbore's.
+ *
+ * Source: [ray-triangle]
+ */
+export function meets(part: StagePart, ray: Ray): number {
+  if (!passesBall(part, ray)) return Infinity;
+  const { origin: o, direction: d } = intoPart(part, ray);
+  const { positions, indices } = part.shape;
+  let nearest = Infinity;
+  for (let k = 0; k < indices.length; k += 3) {
+    const a = indices[k] * 3;
+    const b = indices[k + 1] * 3;
+    const c = indices[k + 2] * 3;
+    const ax = positions[a];
+    const ay = positions[a + 1];
+    const az = positions[a + 2];
+    const ux = positions[b] - ax;
+    const uy = positions[b + 1] - ay;
+    const uz = positions[b + 2] - az;
+    const vx = positions[c] - ax;
+    const vy = positions[c + 1] - ay;
+    const vz = positions[c + 2] - az;
+    const px = d[1] * vz - d[2] * vy;
+    const py = d[2] * vx - d[0] * vz;
+    const pz = d[0] * vy - d[1] * vx;
+    const determinant = ux * px + uy * py + uz * pz;
+    if (determinant === 0) continue;
+    const tx = o[0] - ax;
+    const ty = o[1] - ay;
+    const tz = o[2] - az;
+    const first = (tx * px + ty * py + tz * pz) / determinant;
+    if (first < 0 || first > 1) continue;
+    const qx = ty * uz - tz * uy;
+    const qy = tz * ux - tx * uz;
+    const qz = tx * uy - ty * ux;
+    const second = (d[0] * qx + d[1] * qy + d[2] * qz) / determinant;
+    if (second < 0 || first + second > 1) continue;
+    const distance = (vx * qx + vy * qy + vz * qz) / determinant;
+    if (distance > 0 && distance < nearest) nearest = distance;
+  }
+  return nearest;
+}
+
+/** Whether a solid other than `target` stands in the ray's way before `distance`. */
+export function isBlocked(
+  stage: SightStage,
+  ray: Ray,
+  distance: number,
+  target: StagePart,
+  ignore: StagePart | null,
+): boolean {
+  const until = distance * (1 - SAME_PLACE);
+  for (const part of stage.parts) {
+    if (part === target || part === ignore || part.shape.openness !== null) continue;
+    if (meets(part, ray) < until) return true;
+  }
+  return false;
+}
+
+/** Whether the part is the first solid (or a porous layer before any solid) that the ray meets. */
+export function showsAlong(
+  stage: SightStage,
+  ray: Ray,
+  target: StagePart,
+  ignore: StagePart | null = null,
+): boolean {
+  const distance = meets(target, ray);
+  return distance < Infinity && !isBlocked(stage, ray, distance, target, ignore);
+}

@@ -1,0 +1,293 @@
+import type { Tube } from '../form/types';
+import { cameraFromWorld } from '../optics/project';
+import { NEAREST_METRES } from './clip';
+import { growBox } from './layers';
+import type { Look, MirrorView } from './look';
+import { isBlocked, meets, type Ray, showsAlong } from './rays';
+import type { ScreenMatrix } from './screenFromWorld';
+import type { StagePart } from './stage';
+
+/** Distance between two looks along an axis, pixels. */
+const STEP_PIXELS = 0.5;
+const MOST_STEPS = 4096;
+/** Exact rays for one part at one instant, at most. */
+const MOST_RAYS = 96;
+/** Where across a tube to look, in radii: the axis first, then towards its sides. */
+const ACROSS = [0, 0.5, -0.5, 0.9, -0.9] as const;
+/** How much nearer, as a share, the buffer has to be before a point counts as hidden without a ray. */
+const CLEARLY_NEARER = 1.0005;
+/** What a part that exact rays find counts at least, pixels: more than nothing. */
+const LEAST_PIXELS = 1e-3;
+
+interface Spot {
+  readonly x: number;
+  readonly y: number;
+  readonly nearness: number;
+}
+
+/** One way of seeing: the matrix, the buffer to ask first, and how a ray through a pixel goes. */
+interface Way {
+  readonly seen: Look;
+  readonly screen: ScreenMatrix;
+  readonly mirror: MirrorView | null;
+}
+
+const worldOf = (part: StagePart, p: readonly number[]): readonly [number, number, number] => {
+  const m = part.worldFromPart;
+  if (!m) return [p[0], p[1], p[2]];
+  return [
+    m[0] * p[0] + m[1] * p[1] + m[2] * p[2] + m[3],
+    m[4] * p[0] + m[5] * p[1] + m[6] * p[2] + m[7],
+    m[8] * p[0] + m[9] * p[1] + m[10] * p[2] + m[11],
+  ];
+};
+
+const onScreen = (m: ScreenMatrix, p: readonly number[]): [number, number, number] => [
+  m[0] * p[0] + m[1] * p[1] + m[2] * p[2] + m[3],
+  m[4] * p[0] + m[5] * p[1] + m[6] * p[2] + m[7],
+  m[8] * p[0] + m[9] * p[1] + m[10] * p[2] + m[11],
+];
+
+/** Whether the delivered frame looks at this place of the grid. */
+function inFrame({ seen, mirror }: Way, x: number, y: number): boolean {
+  const { rect, grid, buffer } = seen;
+  if (!(x >= rect.left && x <= rect.right && y >= rect.top && y <= rect.bottom)) return false;
+  const column = Math.min(Math.floor(x), rect.right - 1);
+  const row = Math.min(Math.floor(y), rect.bottom - 1);
+  const at = row * grid.width + column;
+  if (grid.weights && grid.weights[at] === 0) return false;
+  return !mirror || buffer.owner[at] === mirror.part.index + 1;
+}
+
+/** Whether every pixel around the spot shows something clearly nearer. */
+function isClearlyHidden({ seen, mirror }: Way, { x, y, nearness }: Spot): boolean {
+  const { rect, grid } = seen;
+  const depth = mirror ? seen.mirrorBuffer.nearness : seen.buffer.nearness;
+  const column = Math.floor(x);
+  const row = Math.floor(y);
+  const limit = nearness * CLEARLY_NEARER;
+  for (let r = Math.max(rect.top, row - 1); r <= Math.min(rect.bottom - 1, row + 1); r += 1) {
+    for (let c = Math.max(rect.left, column - 1); c <= Math.min(rect.right - 1, column + 1); c += 1) {
+      if (!(depth[r * grid.width + c] > limit)) return false;
+    }
+  }
+  return true;
+}
+
+function rayThrough({ seen }: Way, x: number, y: number): Ray {
+  const { grid, camera } = seen;
+  const { position, right, up, forward } = camera.pose;
+  const across = (x - grid.axisX) / grid.perTangentX;
+  const rise = -(y - grid.axisY) / grid.perTangentY;
+  return {
+    origin: position,
+    direction: [0, 1, 2].map((k) => forward[k] + across * right[k] + rise * up[k]),
+  };
+}
+
+/** The exact answer for one place in the picture: is this part what the ray meets first? */
+function isSeenAt(way: Way, part: StagePart, x: number, y: number): boolean {
+  const { seen, mirror } = way;
+  const ray = rayThrough(way, x, y);
+  if (!mirror) return showsAlong(seen.stage, ray, part);
+  const distance = meets(mirror.part, ray);
+  if (!(distance < Infinity) || isBlocked(seen.stage, ray, distance, mirror.part, null)) return false;
+  const { normal } = mirror;
+  const d = ray.direction;
+  const turn = 2 * (d[0] * normal[0] + d[1] * normal[1] + d[2] * normal[2]);
+  return showsAlong(
+    seen.stage,
+    {
+      origin: [0, 1, 2].map((k) => ray.origin[k] + distance * d[k]),
+      direction: [0, 1, 2].map((k) => d[k] - turn * normal[k]),
+    },
+    part,
+    mirror.part,
+  );
+}
+
+/** Places along a tube's axis in the picture, with the half width there and the direction across, pixels. */
+function* alongTube(
+  way: Way,
+  part: StagePart,
+  tube: Tube,
+): Generator<
+  Spot & { readonly half: number; readonly acrossX: number; readonly acrossY: number; readonly step: number }
+> {
+  let a = onScreen(way.screen, worldOf(part, tube.from));
+  let b = onScreen(way.screen, worldOf(part, tube.to));
+  if (a[2] < NEAREST_METRES && b[2] < NEAREST_METRES) return;
+  const cut = (from: readonly number[], to: readonly number[]): [number, number, number] => {
+    const share = (NEAREST_METRES - from[2]) / (to[2] - from[2]);
+    return [from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share, NEAREST_METRES];
+  };
+  if (a[2] < NEAREST_METRES) a = cut(a, b);
+  else if (b[2] < NEAREST_METRES) b = cut(b, a);
+  const [ax, ay, bx, by] = [a[0] / a[2], a[1] / a[2], b[0] / b[2], b[1] / b[2]];
+  const perMetre = Math.max(way.seen.grid.perTangentX, way.seen.grid.perTangentY);
+  const reach = (tube.radius * perMetre) / Math.min(a[2], b[2]) + 1;
+  const { rect } = way.seen;
+  // The stretch of the axis inside the frame, inflated by half the tube's width.
+  let from = 0;
+  let to = 1;
+  for (const [start, delta, low, high] of [
+    [ax, bx - ax, rect.left - reach, rect.right + reach],
+    [ay, by - ay, rect.top - reach, rect.bottom + reach],
+  ]) {
+    if (delta === 0) {
+      if (start < low || start > high) return;
+      continue;
+    }
+    const s = (low - start) / delta;
+    const t = (high - start) / delta;
+    from = Math.max(from, Math.min(s, t));
+    to = Math.min(to, Math.max(s, t));
+  }
+  if (from > to) return;
+  const run = Math.hypot(bx - ax, by - ay);
+  const steps = Math.min(MOST_STEPS, Math.max(1, Math.ceil((run * (to - from)) / STEP_PIXELS)));
+  const acrossX = run > 0 ? -(by - ay) / run : 1;
+  const acrossY = run > 0 ? (bx - ax) / run : 0;
+  for (let k = 0; k <= steps; k += 1) {
+    const share = from + ((to - from) * k) / steps;
+    const nearness = 1 / a[2] + (1 / b[2] - 1 / a[2]) * share;
+    const half =
+      tube.radius *
+      nearness *
+      Math.hypot(acrossX * way.seen.grid.perTangentX, acrossY * way.seen.grid.perTangentY);
+    yield {
+      x: ax + (bx - ax) * share,
+      y: ay + (by - ay) * share,
+      nearness,
+      half,
+      acrossX,
+      acrossY,
+      step: (run * (to - from)) / steps,
+    };
+  }
+}
+
+interface Finding {
+  pixels: number;
+  readonly places: [number, number][];
+}
+
+/** Walks a part's tubes; the pixels that it is worth, 0 when no ray meets it first. */
+function walkTubes(way: Way, part: StagePart): Finding {
+  const candidates: { x: number; y: number; area: number }[] = [];
+  for (const tube of part.shape.tubes) {
+    for (const spot of alongTube(way, part, tube)) {
+      for (const offset of ACROSS) {
+        const x = spot.x + spot.acrossX * spot.half * offset;
+        const y = spot.y + spot.acrossY * spot.half * offset;
+        if (!inFrame(way, x, y) || isClearlyHidden(way, { x, y, nearness: spot.nearness })) continue;
+        candidates.push({ x, y, area: (2 * spot.half * spot.step) / ACROSS.length });
+      }
+    }
+  }
+  const found: Finding = { pixels: 0, places: [] };
+  if (candidates.length === 0) return found;
+  const rays = Math.min(MOST_RAYS, candidates.length);
+  let met = 0;
+  let area = 0;
+  for (const candidate of candidates) area += candidate.area;
+  for (let k = 0; k < rays; k += 1) {
+    const { x, y } = candidates[Math.floor(((k + 0.5) * candidates.length) / rays)];
+    if (!isSeenAt(way, part, x, y)) continue;
+    met += 1;
+    found.places.push([x, y]);
+  }
+  if (met > 0) found.pixels = Math.max(LEAST_PIXELS, (area * met) / rays);
+  return found;
+}
+
+/** Places on a triangle: its middle, and near each corner. */
+const ON_TRIANGLE = [
+  [1 / 3, 1 / 3, 1 / 3],
+  [0.96, 0.02, 0.02],
+  [0.02, 0.96, 0.02],
+  [0.02, 0.02, 0.96],
+] as const;
+
+/** Looks for slivers of a part without tubes that fell between the pixel centres. */
+function tryFaces(way: Way, part: StagePart): Finding {
+  const { positions, indices } = part.shape;
+  const found: Finding = { pixels: 0, places: [] };
+  let rays = 0;
+  const corner = (index: number) =>
+    onScreen(
+      way.screen,
+      worldOf(part, [positions[index * 3], positions[index * 3 + 1], positions[index * 3 + 2]]),
+    );
+  for (let k = 0; k < indices.length && rays < MOST_RAYS; k += 3) {
+    const corners = [corner(indices[k]), corner(indices[k + 1]), corner(indices[k + 2])];
+    if (corners.some((c) => c[2] < NEAREST_METRES)) continue;
+    for (const shares of ON_TRIANGLE) {
+      const at = [0, 1, 2].map(
+        (axis) => shares[0] * corners[0][axis] + shares[1] * corners[1][axis] + shares[2] * corners[2][axis],
+      );
+      const x = at[0] / at[2];
+      const y = at[1] / at[2];
+      if (!inFrame(way, x, y) || isClearlyHidden(way, { x, y, nearness: 1 / at[2] })) continue;
+      rays += 1;
+      if (!isSeenAt(way, part, x, y)) continue;
+      found.pixels += LEAST_PIXELS;
+      found.places.push([x, y]);
+    }
+  }
+  return found;
+}
+
+/**
+ * Finds what pixel centres miss: parts that the item buffer gave no pixel, walked along their tube axes against the
+ * buffer and, where that leaves it open, decided by exact rays. Adds what it finds to the look.
+ * `items`: only these, all by default.
+ */
+export function findThin(seen: Look, items?: ReadonlySet<number>): void {
+  const ways: Way[] = [
+    { seen, screen: seen.screen, mirror: null },
+    ...seen.mirrors.map((mirror) => ({ seen, screen: mirror.screen, mirror })),
+  ];
+  for (const way of ways) {
+    const found = way.mirror ? seen.mirrored : seen.direct;
+    for (const part of seen.stage.parts) {
+      if (found.partPixels[part.index] > 0 || part === way.mirror?.part) continue;
+      if (items && !items.has(part.item)) continue;
+      if (!mayBeInFrame(way, part)) continue;
+      let finding = walkTubes(way, part);
+      if (finding.pixels === 0 && found.itemPixels[part.item] === 0) finding = tryFaces(way, part);
+      if (finding.pixels === 0) continue;
+      found.partPixels[part.index] += finding.pixels;
+      found.itemPixels[part.item] += finding.pixels;
+      for (const [x, y] of finding.places) growBox(found.boxes, part.item, x, x, y);
+    }
+  }
+}
+
+/** Quick refusal by the part's ball, in tangents of the frame. */
+function mayBeInFrame({ seen, mirror }: Way, part: StagePart): boolean {
+  const { camera, grid } = seen;
+  let centre: readonly [number, number, number] = part.centre;
+  if (mirror) {
+    const { normal, point } = mirror;
+    const height =
+      normal[0] * (centre[0] - point[0]) +
+      normal[1] * (centre[1] - point[1]) +
+      normal[2] * (centre[2] - point[2]);
+    if (height <= -part.radius) return false;
+    centre = [
+      centre[0] - 2 * height * normal[0],
+      centre[1] - 2 * height * normal[1],
+      centre[2] - 2 * height * normal[2],
+    ];
+  }
+  const [x, y, z] = cameraFromWorld(camera.pose, centre);
+  const { rect } = seen;
+  const left = (grid.axisX - rect.left) / grid.perTangentX;
+  const right = (rect.right - grid.axisX) / grid.perTangentX;
+  const up = (grid.axisY - rect.top) / grid.perTangentY;
+  const down = (rect.bottom - grid.axisY) / grid.perTangentY;
+  const beyond = (distance: number, tangent: number) =>
+    distance - z * tangent > part.radius * Math.sqrt(1 + tangent * tangent);
+  return !(z <= -part.radius || beyond(x, right) || beyond(-x, left) || beyond(y, up) || beyond(-y, down));
+}
