@@ -1,0 +1,46 @@
+import type { HeadClass } from '../../plan/schema/kit';
+import type { Plan } from '../../plan/schema/plan';
+import { add, length, subtract, unit, type Vec3 } from '../build/vector';
+import { carrierOf, type GearOf } from './references';
+import { standTop } from './standTop';
+
+/** Where a head hangs in its yoke and which way it looks. */
+export interface HeadPlace {
+  /** The middle of the housing, on the axis that it tilts about; world metres. */
+  readonly pivot: Vec3;
+  /** Unit vector along the axis of the lamp. */
+  readonly direction: Vec3;
+  readonly headingDegrees: number;
+  readonly tiltDegrees: number;
+}
+
+/** From the top of the spigot to the axis that the housing tilts about: enough that it swings free of the yoke's foot. */
+export function yokeMetres({ form, size }: HeadClass): number {
+  const [, height, depth] = size;
+  if (form === 'tube') return height / 2 + 0.03;
+  if (form === 'bulb') return height / 2 + 0.02;
+  return Math.hypot(height / 2, Math.min(depth / 2, height / 3)) + 0.03;
+}
+
+/**
+ * A head with a place of its own has the middle of its housing there. A carried one stands with its yoke on the
+ * spigot or on the end of the arm. The axis goes from the middle of the housing through the aim; a head that is
+ * aimed at its own middle looks along heading 0.
+ */
+export function headPlace(head: GearOf<'head'>, headClass: HeadClass, plan: Plan): HeadPlace {
+  const stand = carrierOf(head, plan);
+  const pivot: Vec3 = stand
+    ? add(standTop(stand).at, [0, yokeMetres(headClass), 0])
+    : 'at' in head.place
+      ? head.place.at
+      : [0, 0, 0];
+  const towards = subtract(head.aim, pivot);
+  const direction: Vec3 = length(towards) > 1e-6 ? unit(towards) : [0, 0, -1];
+  const degrees = 180 / Math.PI;
+  return {
+    pivot,
+    direction,
+    headingDegrees: Math.atan2(direction[0], -direction[2]) * degrees,
+    tiltDegrees: Math.asin(Math.max(-1, Math.min(1, direction[1]))) * degrees,
+  };
+}
