@@ -1,0 +1,86 @@
+import type { PartShape, PlacedPart } from '../../../../src/core/form/types';
+
+/** Edges, after welding corners closer than 0.01 mm, that are not used exactly twice. */
+export function openEdges({ positions, indices }: PartShape): readonly string[] {
+  const keys: string[] = [];
+  for (let k = 0; k < positions.length; k += 3) {
+    keys.push([0, 1, 2].map((axis) => Math.round(positions[k + axis] * 1e5) + 0).join(' '));
+  }
+  const uses = new Map<string, number>();
+  for (let k = 0; k < indices.length; k += 3) {
+    for (let corner = 0; corner < 3; corner += 1) {
+      const a = keys[indices[k + corner]];
+      const b = keys[indices[k + ((corner + 1) % 3)]];
+      const edge = a < b ? `${a} to ${b}` : `${b} to ${a}`;
+      uses.set(edge, (uses.get(edge) ?? 0) + 1);
+    }
+  }
+  return [...uses].filter(([, count]) => count !== 2).map(([edge, count]) => `${edge}: ${count}`);
+}
+
+/** Volume by the divergence theorem, cubic metres: negative where triangles face inwards. */
+export function signedVolume({ positions, indices }: PartShape): number {
+  const at = (k: number) => [positions[3 * k], positions[3 * k + 1], positions[3 * k + 2]] as const;
+  // Measured from one of its own corners, so that a far part loses no digits.
+  const [ox, oy, oz] = at(0);
+  let volume = 0;
+  for (let k = 0; k < indices.length; k += 3) {
+    const [a, b, c] = [0, 1, 2].map((corner) => {
+      const [x, y, z] = at(indices[k + corner]);
+      return [x - ox, y - oy, z - oz];
+    });
+    volume +=
+      a[0] * (b[1] * c[2] - b[2] * c[1]) +
+      a[1] * (b[2] * c[0] - b[0] * c[2]) +
+      a[2] * (b[0] * c[1] - b[1] * c[0]);
+  }
+  return volume / 6;
+}
+
+/** Area of the triangles that face up, seen from above, square metres. */
+export function areaFromAbove({ positions, indices }: PartShape): number {
+  let twice = 0;
+  for (let k = 0; k < indices.length; k += 3) {
+    const [a, b, c] = [0, 1, 2].map((corner) => 3 * indices[k + corner]);
+    const [ux, uz] = [positions[b] - positions[a], positions[b + 2] - positions[a + 2]];
+    const [vx, vz] = [positions[c] - positions[a], positions[c + 2] - positions[a + 2]];
+    twice += Math.max(0, uz * vx - ux * vz);
+  }
+  return twice / 2;
+}
+
+/** Lowest and highest corner of all given parts. */
+export function boundsOf(parts: readonly PlacedPart[]): {
+  readonly low: readonly number[];
+  readonly high: readonly number[];
+  readonly size: readonly number[];
+} {
+  const low = [Infinity, Infinity, Infinity];
+  const high = [-Infinity, -Infinity, -Infinity];
+  for (const { shape } of parts) {
+    shape.positions.forEach((value, k) => {
+      low[k % 3] = Math.min(low[k % 3], value);
+      high[k % 3] = Math.max(high[k % 3], value);
+    });
+  }
+  return { low, high, size: high.map((value, axis) => value - low[axis]) };
+}
+
+export const trianglesOf = (parts: readonly PlacedPart[]): number =>
+  parts.reduce((sum, { shape }) => sum + shape.indices.length / 3, 0);
+
+/** The one part of that name. */
+export function partNamed(parts: readonly PlacedPart[], name: string): PartShape {
+  const found = parts.filter((part) => part.name === name);
+  if (found.length !== 1)
+    throw new Error(
+      `Parts named ${name}: found ${found.length} in ${parts.map((p) => p.name)}, expected one`,
+    );
+  return found[0].shape;
+}
+
+/** Corners that are no numbers and indices that lead to no corner. */
+export const isSound = ({ positions, indices, tubes }: PartShape): boolean =>
+  positions.every(Number.isFinite) &&
+  indices.every((index) => index < positions.length / 3) &&
+  tubes.every(({ from, to, radius }) => [...from, ...to, radius].every(Number.isFinite));
