@@ -1,0 +1,57 @@
+import type { ItemReport, Report, SetupReport, Span } from '../core/report/types';
+import { type CsvCell, csvOf } from './csv';
+
+interface Share {
+  readonly share: number;
+}
+
+const spanList = (spans: readonly Span[]): string => spans.map(([from, to]) => `${from} to ${to}`).join('; ');
+const partList = (parts: readonly (Share & { readonly name: string })[]): string =>
+  parts.map(({ name, share }) => `${name} ${share}`).join('; ');
+const itemList = (items: readonly (Share & { readonly id: string })[]): string =>
+  items.map(({ id, share }) => `${id} ${share}`).join('; ');
+
+type Column = readonly [name: string, cell: (setup: SetupReport, item: ItemReport) => CsvCell];
+
+/** The columns, in their order; new ones go to the end, so that what reads the file goes on working. */
+const COLUMNS: readonly Column[] = [
+  ['setup', (setup) => setup.id],
+  ['setupLabel', (setup) => setup.label],
+  ['fromSeconds', (setup) => setup.seconds[0]],
+  ['toSeconds', (setup) => setup.seconds[1]],
+  ['item', (_, item) => item.id],
+  ['label', (_, item) => item.label],
+  ['kind', (_, item) => item.kind],
+  ['wish', (_, item) => item.wish],
+  ['verdict', (_, item) => item.verdict],
+  ['share', (_, item) => item.share],
+  ['spans', (_, item) => spanList(item.spans)],
+  ['parts', (_, item) => partList(item.parts)],
+  ['coveredBy', (_, item) => itemList(item.coveredBy)],
+  ['through', (_, item) => itemList(item.through)],
+  ['mirroredShare', (_, item) => item.mirroredShare],
+  ['mirroredSpans', (_, item) => spanList(item.mirroredSpans)],
+  ['mirroredParts', (_, item) => partList(item.mirroredParts)],
+  ['marginMetres', (_, item) => item.margin?.metres ?? null],
+  ['marginFrameWidths', (_, item) => item.margin?.frameWidths ?? null],
+  ['marginEdge', (_, item) => item.margin?.edge ?? null],
+  ['left', (_, item) => item.extent?.[0] ?? null],
+  ['top', (_, item) => item.extent?.[1] ?? null],
+  ['right', (_, item) => item.extent?.[2] ?? null],
+  ['bottom', (_, item) => item.extent?.[3] ?? null],
+  ['worstAtSeconds', (_, item) => item.worstAtSeconds],
+];
+
+/**
+ * A report as comma-separated values: a line of names, then one line for each item in each setup. Seconds, metres,
+ * shares of the frame from 0 to 1, none of them rounded. `clean` is applied to every name out of the plan.
+ */
+export function reportCsv(report: Report, clean: (text: string) => string = (text) => text): string {
+  const tidy = (cell: CsvCell): CsvCell => (typeof cell === 'string' ? clean(cell) : cell);
+  return csvOf([
+    COLUMNS.map(([name]) => name),
+    ...report.setups.flatMap((setup) =>
+      setup.items.map((item) => COLUMNS.map(([, cell]) => tidy(cell(setup, item)))),
+    ),
+  ]);
+}
