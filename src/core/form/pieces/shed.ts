@@ -112,14 +112,16 @@ function buildBoards(builder: ShapeBuilder, m: Measures, isBoarded: boolean): vo
   ] as const;
   prism(builder, sides, -halfWidth, board - halfWidth, ACROSS);
   prism(builder, sides, halfWidth - board, halfWidth, ACROSS);
-  const inner = m.width - 2.5 * board;
+  // Back, front and floor end inside the side boards, so that no light leaks and no edge is shared.
+  const inner = m.width - board;
   const panel = (z: number) => {
+    const low = floor - board * 0.5;
     const high = Math.min(m.under(z - board / 2), m.under(z + board / 2));
-    builder.box([0, (floor + board * 0.5 + high) / 2, z], [inner, high - floor - board * 0.5, board]);
+    builder.box([0, (low + high) / 2, z], [inner, high - low, board]);
   };
-  panel(halfDepth - board / 2);
-  if (isBoarded) panel(board / 2 - halfDepth);
-  builder.box([0, floor - board / 2, 0], [inner, board, m.depth - 2.5 * board]);
+  panel(halfDepth - board);
+  if (isBoarded) panel(board - halfDepth);
+  builder.box([0, floor - board * 0.4, 0], [inner * 0.999, board, m.depth - 2 * board]);
 }
 
 /** Depth of the shelves, and the z of their middle: they stand along the back. */

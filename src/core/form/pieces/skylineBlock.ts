@@ -1,11 +1,15 @@
-import { standingAt } from '../build/placement';
+import { type Placement, standingAt } from '../build/placement';
 import { ShapeBuilder } from '../build/shapeBuilder';
-import type { PlacedPart } from '../types';
+import type { Vec3 } from '../build/vector';
+import type { PartShape, PlacedPart } from '../types';
 import { fixed, type PieceOf } from './making/placed';
+import { run, uprightSection } from './making/run';
 import { hashOf, shareOf } from './making/seededHash';
 import { litWindows, WINDOW_COLOURS, type WindowTone } from './making/windows';
 
 const PARAPET_METRES = 0.9;
+/** Fronts at night, each a little off the next so that overlapping blocks part. */
+const FRONT_COLOURS = ['#2a2e38', '#33333a', '#26303a', '#37322f'] as const;
 
 /**
  * A building of the skyline: dark `block` of the record's size, one or two things on its roof, and its lit windows
@@ -16,7 +20,7 @@ export function skylineBlockParts(block: PieceOf<'skyline block'>): readonly Pla
   const body = new ShapeBuilder().box([0, block.size[1] / 2, 0], block.size);
   const sheets = litWindows(block.size, block.windows);
   return [
-    fixed('block', body.finish({ substance: 'render' }, placement)),
+    fixed('block', body.finish({ substance: 'render', colour: frontColour(block) }, placement)),
     ...roofParts(block, placement),
     ...(['warm', 'cool', 'dim'] as const satisfies readonly WindowTone[])
       .filter((tone) => !sheets[tone].isEmpty)
@@ -29,8 +33,11 @@ export function skylineBlockParts(block: PieceOf<'skyline block'>): readonly Pla
   ];
 }
 
+const frontColour = ({ windows }: PieceOf<'skyline block'>): string =>
+  FRONT_COLOURS[hashOf(windows.seed, 8) % FRONT_COLOURS.length];
+
 /** What stands on the roof, within the block's outline and above its height. */
-function roofParts(block: PieceOf<'skyline block'>, placement: readonly number[]): readonly PlacedPart[] {
+function roofParts(block: PieceOf<'skyline block'>, placement: Placement): readonly PlacedPart[] {
   const { size, windows } = block;
   const [width, height, depth] = size;
   const seed = hashOf(windows.seed, Math.round(width * 100), Math.round(height * 100));
@@ -42,21 +49,9 @@ function roofParts(block: PieceOf<'skyline block'>, placement: readonly number[]
     const plant = new ShapeBuilder();
     const tall = Math.min(2 + 1.6 * shareOf(seed, 4), height);
     plant.box([x, height + tall / 2, z], [width * 0.34, tall, depth * 0.3]);
-    parts.push(fixed('plant', plant.finish({ substance: 'render' }, placement)));
+    parts.push(fixed('plant', plant.finish({ substance: 'render', colour: frontColour(block) }, placement)));
   } else if (chance < 0.75) {
-    const tank = new ShapeBuilder();
-    const radius = Math.min(1.5, small * 0.16);
-    tank.sweep(
-      [
-        { at: [x, height, z], radii: [radius * 0.7, radius * 0.7] },
-        { at: [x, height + radius * 1.2, z], radii: [radius * 0.7, radius * 0.7] },
-        { at: [x, height + radius * 1.2, z], radii: [radius, radius] },
-        { at: [x, height + radius * 3.2, z], radii: [radius, radius] },
-        { at: [x, height + radius * 4, z], radii: [radius * 0.08, radius * 0.08] },
-      ],
-      10,
-    );
-    parts.push(fixed('tank', tank.finish({ substance: 'boards', smooth: true }, placement)));
+    parts.push(fixed('tank', roofTank([x, height, z], Math.min(1.5, small * 0.16), placement)));
   }
   if (shareOf(seed, 5) < 0.35) {
     const mast = new ShapeBuilder();
@@ -66,13 +61,48 @@ function roofParts(block: PieceOf<'skyline block'>, placement: readonly number[]
   }
   if (shareOf(seed, 7) < 0.5) {
     const tall = Math.min(PARAPET_METRES, height * 0.1);
-    const thick = small * 0.02;
+    const half = small * 0.01;
+    const [right, back] = [width / 2 - half, depth / 2 - half];
     const parapet = new ShapeBuilder();
-    for (const side of [-1, 1]) {
-      parapet.box([0, height + tall / 2, side * (depth / 2 - thick)], [width, tall, thick]);
-      parapet.box([side * (width / 2 - thick), height + tall / 2, 0], [thick, tall, depth - 3 * thick]);
-    }
-    parts.push(fixed('parapet', parapet.finish({ substance: 'render' }, placement)));
+    run(
+      parapet,
+      [
+        [-right, -back],
+        [right, -back],
+        [right, back],
+        [-right, back],
+      ],
+      true,
+      uprightSection(half * 2, height, height + tall),
+    );
+    parts.push(
+      fixed('parapet', parapet.finish({ substance: 'render', colour: frontColour(block) }, placement)),
+    );
   }
   return parts;
+}
+
+/** A drum with a pointed lid on four square legs, its foot at `foot`. */
+function roofTank([x, y, z]: Vec3, radius: number, placement: Placement): PartShape {
+  const builder = new ShapeBuilder();
+  const legs = radius * 1.3;
+  for (const [right, back] of [
+    [-1, -1],
+    [1, -1],
+    [1, 1],
+    [-1, 1],
+  ])
+    builder.box(
+      [x + right * radius * 0.6, y + legs * 0.51, z + back * radius * 0.6],
+      [radius * 0.12, legs * 1.02, radius * 0.12],
+    );
+  const rings = [
+    [legs, 1],
+    [legs + radius * 2, 1],
+    [legs + radius * 2.7, 0.08],
+  ].map(([rise, share]) => ({
+    at: [x, y + rise, z] as const,
+    radii: [radius * share, radius * share] as const,
+  }));
+  return builder.sweep(rings, 12).finish({ substance: 'boards', smooth: true }, placement);
 }

@@ -1,4 +1,4 @@
-import { standingAt } from '../build/placement';
+import { type Placement, standingAt } from '../build/placement';
 import { ShapeBuilder } from '../build/shapeBuilder';
 import type { Vec3 } from '../build/vector';
 import type { PlacedPart } from '../types';
@@ -53,11 +53,7 @@ function hoops(radius: number, low: number, high: number): ShapeBuilder {
   return builder;
 }
 
-function standParts(
-  tank: PieceOf<'tank'>,
-  radius: number,
-  placement: readonly number[],
-): readonly PlacedPart[] {
+function standParts(tank: PieceOf<'tank'>, radius: number, placement: Placement): readonly PlacedPart[] {
   const height = tank.legMetres;
   if (height <= 0) return [];
   const platform = Math.min(PLATFORM_METRES, height / 4);

@@ -4,10 +4,9 @@ import { pieceParts } from '../../../../src/core/form/pieces';
 import type { Piece } from '../../../../src/core/plan/schema/pieces';
 import { piece as schema } from '../../../../src/core/plan/schema/pieces';
 import { ROOFTOP, SKYLINE } from './rooftop';
-import { isSound, openEdges, signedVolume, trianglesOf } from './solids';
+import { isSound, openEdges, SHEETS, signedVolume, trianglesOf } from './solids';
 
 const GROUND = { surface: 'concrete', wetness: 'wet down' } as const;
-const SHEETS = /^(top|mesh|cloths|sheet|windows .+)$/;
 const named = (pieces: readonly Piece[]) => pieces.map((piece) => [piece.label, piece] as const);
 
 test.each(named([...ROOFTOP, ...SKYLINE]))('%s: the record is one that a plan may hold', (_, piece) => {

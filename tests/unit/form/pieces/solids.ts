@@ -1,5 +1,8 @@
 import type { PartShape, PlacedPart } from '../../../../src/core/form/types';
 
+/** Names of the parts that are sheets: open, and counted from both sides. */
+export const SHEETS = /^(top|mesh|cloths|sheet|windows .+)$/;
+
 /** Edges, after welding corners closer than 0.01 mm, that are not used exactly twice. */
 export function openEdges({ positions, indices }: PartShape): readonly string[] {
   const keys: string[] = [];
