@@ -26,6 +26,8 @@ export class PorousSink implements SpanSink {
   item = 0;
   /** Pixels of the item that its layers add to its solids' outline. */
   alone = 0;
+  /** By item number, pixels of what is seen through the current item's layers; null when nobody asks. */
+  through: Float64Array | null = null;
   /** Which layer and which item counted a pixel last, number + 1. */
   private readonly byPart: Int32Array;
   private readonly byItem: Int32Array;
@@ -38,9 +40,6 @@ export class PorousSink implements SpanSink {
     private readonly partPixels: Float64Array,
     private readonly itemPixels: Float64Array,
     private readonly boxes: Float64Array,
-    /** Pixels of item b seen through item a at a · items + b; null when nobody asks. */
-    private readonly through: Float64Array | null,
-    private readonly items: number,
   ) {
     this.byPart = new Int32Array(buffer.width * buffer.height);
     this.byItem = new Int32Array(buffer.width * buffer.height);
@@ -68,7 +67,7 @@ export class PorousSink implements SpanSink {
       if (behind === this.item) continue;
       this.itemPixels[this.item] += weight;
       if (weight > 0) growBox(this.boxes, this.item, at - base, at - base, row);
-      if (behind >= 0 && this.through) this.through[this.item * this.items + behind] += weight;
+      if (behind >= 0 && this.through) this.through[behind] += weight;
     }
   }
 }

@@ -36,8 +36,8 @@ export interface Look {
   readonly buffer: ItemBuffer;
   readonly mirrorBuffer: ItemBuffer;
   readonly itemOfPart: Int32Array;
-  /** Pixels of item b seen through a layer of item a, at a · items + b; null when not asked for. */
-  readonly through: Float64Array | null;
+  /** By item with porous layers, the pixels of each other item that are seen through them. */
+  readonly through: ReadonlyMap<number, Float64Array>;
 }
 
 export interface LookOptions {
@@ -45,8 +45,6 @@ export interface LookOptions {
   readonly longSide?: number;
   /** Only these pixels of the grid; all by default. */
   readonly rect?: PixelRect;
-  /** Also count what is seen through porous layers. */
-  readonly countThrough?: boolean;
 }
 
 /** Buffers of one size, used again from instant to instant. */
@@ -155,7 +153,7 @@ export function look(stage: SightStage, camera: Camera, scratch: Scratch, option
   const alone = new Float64Array(itemCount);
   const direct = emptyFound(stage);
   const mirrored = emptyFound(stage);
-  const through = options.countThrough ? new Float64Array(itemCount * itemCount) : null;
+  const through = new Map<number, Float64Array>();
 
   wipe(buffer, rect);
   const inView = stage.parts.filter((part) => mayTouch(screen, part, rect));
@@ -180,14 +178,14 @@ export function look(stage: SightStage, camera: Camera, scratch: Scratch, option
       direct.partPixels,
       direct.itemPixels,
       direct.boxes,
-      through,
-      itemCount,
     );
     let item = -1;
     for (const part of layers) {
       if (part.item !== item) {
         item = part.item;
         mark.mark = item + 1;
+        sink.through = new Float64Array(itemCount);
+        through.set(item, sink.through);
         for (const own of inView) {
           if (own.item === item && own.shape.openness === null) {
             drawShape(own.shape, partScreen(screen, own), rect, null, mark);
@@ -280,8 +278,6 @@ function drawMirror(
     found.partPixels,
     found.itemPixels,
     found.boxes,
-    null,
-    stage.forms.length,
   );
   for (const part of layers) {
     sink.part = part.index;

@@ -46,10 +46,26 @@ function passesBall(part: StagePart, { origin, direction }: Ray): boolean {
  * Source: [ray-triangle]
  */
 export function meets(part: StagePart, ray: Ray): number {
-  if (!passesBall(part, ray)) return Infinity;
+  let nearest = Infinity;
+  eachMeeting(part, ray, (distance) => {
+    if (distance < nearest) nearest = distance;
+  });
+  return nearest;
+}
+
+/** How often the ray crosses a part's surface. */
+export function meetings(part: StagePart, ray: Ray): number {
+  let count = 0;
+  eachMeeting(part, ray, () => {
+    count += 1;
+  });
+  return count;
+}
+
+function eachMeeting(part: StagePart, ray: Ray, visit: (distance: number) => void): void {
+  if (!passesBall(part, ray)) return;
   const { origin: o, direction: d } = intoPart(part, ray);
   const { positions, indices } = part.shape;
-  let nearest = Infinity;
   for (let k = 0; k < indices.length; k += 3) {
     const a = indices[k] * 3;
     const b = indices[k + 1] * 3;
@@ -79,9 +95,8 @@ export function meets(part: StagePart, ray: Ray): number {
     const second = (d[0] * qx + d[1] * qy + d[2] * qz) / determinant;
     if (second < 0 || first + second > 1) continue;
     const distance = (vx * qx + vy * qy + vz * qz) / determinant;
-    if (distance > 0 && distance < nearest) nearest = distance;
+    if (distance > 0) visit(distance);
   }
-  return nearest;
 }
 
 /** Whether a solid other than `target` stands in the ray's way before `distance`. */

@@ -1,0 +1,71 @@
+import { formsAt } from '../form/formsAt';
+import type { ItemForm, PlacedPart } from '../form/types';
+import { spanOf } from '../optics/camera';
+import { keyAt } from '../optics/pose';
+import type { Plan } from '../plan/schema/plan';
+import type { Setup } from '../plan/schema/setup';
+import { meetings } from '../sight/rays';
+import { stageOf } from '../sight/stage';
+import type { Notice } from './types';
+
+/** Whether a point lies inside a closed solid: an odd number of walls on the way out. */
+function isInside(forms: readonly ItemForm[], point: readonly number[]): ItemForm | null {
+  const stage = stageOf(forms);
+  // A direction that no builder works along, so that the ray does not run in the plane of a wall.
+  const ray = { origin: point, direction: [0.2113, 0.9487, 0.2351] };
+  for (const part of stage.parts) {
+    if (part.shape.openness !== null || part.shape.mirror) continue;
+    if (meetings(part, ray) % 2 === 1) return forms[part.item];
+  }
+  return null;
+}
+
+/** Things that nobody minds a camera being in. */
+const SOFT: readonly PlacedPart['shape']['substance'][] = ['glow', 'window'];
+
+function cameraNotices(plan: Plan, setup: Setup): Notice[] {
+  const [from, to] = spanOf(plan, setup);
+  const where = `Setup ${setup.label}`;
+  const instants = new Set([
+    from,
+    to,
+    ...setup.move.keys.map((key) => key.atSeconds).filter((at) => at > from && at < to),
+  ]);
+  for (const at of instants) {
+    const { position } = keyAt(setup.move, at);
+    const forms = formsAt(plan, at).map((form) => ({
+      ...form,
+      parts: form.parts.filter((part) => !SOFT.includes(part.shape.substance)),
+    }));
+    const around = isInside(forms, position);
+    if (around) {
+      return [
+        {
+          where,
+          sentence: `The camera of ${setup.label} stands inside ${around.label} at ${at} s. Move one of them.`,
+        },
+      ];
+    }
+  }
+  return [];
+}
+
+/** What a person should know before trusting the findings; empty when all is well. */
+export function noticesOf(plan: Plan): Notice[] {
+  const notices: Notice[] = [];
+  if (plan.setups.length === 0) {
+    notices.push({
+      where: 'Setups',
+      sentence: 'The plan has no setup yet, so there is nothing to report. Put a camera on the roof.',
+    });
+  }
+  for (const performer of plan.cast) {
+    if (performer.marks.length > 0) continue;
+    notices.push({
+      where: `Performer ${performer.label}`,
+      sentence: `${performer.label} has no mark and is in no picture. Put a mark on the deck.`,
+    });
+  }
+  for (const setup of plan.setups) notices.push(...cameraNotices(plan, setup));
+  return notices;
+}

@@ -1,0 +1,130 @@
+import { frameShapeOf, spanOf } from '../optics/camera';
+import { angleDegrees } from '../optics/gate';
+import type { Plan } from '../plan/schema/plan';
+import type { Setup } from '../plan/schema/setup';
+import { runsOf } from '../sight/frames';
+import { moveOutOf } from '../sight/margin';
+import { type Reading, readSetup } from '../sight/reading';
+import { INSIDE, type ItemTally, MIRRORED, SHOWS } from '../sight/tally';
+import type { FrameEdge, ItemReport, Margin, SetupReport, Span, Verdict } from './types';
+
+/** Which seconds to report: the setup's whole span, or one instant inside it. */
+export type Asked = 'span' | { readonly at: number };
+
+const framesWith = (tally: ItemTally, bit: number): Uint8Array =>
+  tally.states.map((state) => ((state & bit) === 0 ? 0 : 1));
+
+function spansOf(tally: ItemTally, bit: number, instants: Float64Array): Span[] {
+  return runsOf(framesWith(tally, bit)).map(([from, to]) => [instants[from], instants[to]] as const);
+}
+
+/** Parts with their shares, largest first; names break ties, so that the order never depends on chance. */
+const ranked = (shares: ReadonlyMap<string, number>): { name: string; share: number }[] =>
+  [...shares]
+    .map(([name, share]) => ({ name, share }))
+    .sort((a, b) => b.share - a.share || (a.name < b.name ? -1 : 1));
+
+/** Within this share of the frame of an edge counts as touching it. */
+const TOUCHING = 0.002;
+
+function touches(extent: ItemReport['extent']): FrameEdge[] {
+  if (!extent) return [];
+  const [left, top, right, bottom] = extent;
+  const edges: FrameEdge[] = [];
+  if (left <= TOUCHING) edges.push('left');
+  if (right >= 1 - TOUCHING) edges.push('right');
+  if (top <= TOUCHING) edges.push('top');
+  if (bottom >= 1 - TOUCHING) edges.push('bottom');
+  return edges;
+}
+
+function verdictOf(tally: ItemTally, margin: Margin | null, plan: Plan): Verdict {
+  const any = (bit: number) => tally.states.some((state) => (state & bit) !== 0);
+  if (any(SHOWS)) return 'showing';
+  if (any(MIRRORED)) return 'mirrored';
+  if (any(INSIDE)) return 'covered';
+  const isClose =
+    margin !== null && (margin.metres < plan.safety.metres || margin.frameWidths < plan.safety.frameWidths);
+  return isClose ? 'close' : 'clear';
+}
+
+function itemReport(plan: Plan, reading: Reading, item: number): ItemReport {
+  const { stage, instants, tallies } = reading;
+  const { id, label, kind, wish } = stage.forms[item];
+  const tally = tallies[item];
+  const nearest = reading.nearest[item];
+  const margin: Margin | null = nearest
+    ? {
+        metres: nearest.outside.metres,
+        frameWidths: nearest.outside.frameWidths,
+        edge: nearest.outside.edge,
+        atSeconds: instants[nearest.frame],
+      }
+    : null;
+  const idOf = (index: number) => stage.forms[index].id;
+  const worst = [tally.share.frame, tally.mirrored.frame, tally.covered.frame, nearest?.frame ?? -1].find(
+    (frame) => frame >= 0,
+  );
+  const worstFrame = worst ?? 0;
+  const isInside = tally.share.frame >= 0 || (tally.covered.frame >= 0 && !nearest);
+  return {
+    id,
+    label,
+    kind,
+    wish,
+    verdict: verdictOf(tally, margin, plan),
+    share: tally.share.value,
+    spans: spansOf(tally, SHOWS, instants),
+    parts: ranked(tally.parts),
+    coveredBy: tally.coveredBy.map(({ item: before, share }) => ({ id: idOf(before), share })),
+    through: tally.through.map(({ item: layer, share }) => ({ id: idOf(layer), share })),
+    mirroredShare: tally.mirrored.value,
+    mirroredSpans: spansOf(tally, MIRRORED, instants),
+    mirroredParts: ranked(tally.mirroredParts),
+    mirroredExtent: tally.mirroredExtent,
+    margin,
+    extent: tally.extent,
+    touches: touches(tally.extent),
+    worstAtSeconds: instants[worstFrame],
+    moveOutMetres: isInside
+      ? moveOutOf(reading.at(worstFrame).stage, item, reading.at(worstFrame).camera)
+      : null,
+  };
+}
+
+/**
+ * Reads one setup and reports it. Yields the done share, 0..1; returns the report.
+ * Throws a RangeError for an instant outside the setup's span.
+ */
+export function* setupReportSteps(
+  plan: Plan,
+  setup: Setup,
+  asked: Asked = 'span',
+): Generator<number, SetupReport, void> {
+  const span = spanOf(plan, setup);
+  if (asked !== 'span' && !(asked.at >= span[0] && asked.at <= span[1])) {
+    throw new RangeError(
+      `setupReport: ${asked.at} s is outside the span of setup "${setup.id}", ${span[0]} s to ${span[1]} s`,
+    );
+  }
+  const seconds: Span = asked === 'span' ? span : [asked.at, asked.at];
+  const reading = yield* readSetup(plan, setup, seconds);
+  const { tanHalfWidth, tanHalfHeight, aspect } = frameShapeOf(plan, setup);
+  return {
+    id: setup.id,
+    label: setup.label,
+    seconds,
+    angles: { horizontal: angleDegrees(tanHalfWidth), vertical: angleDegrees(tanHalfHeight) },
+    aspect,
+    items: reading.stage.forms.map((_, item) => itemReport(plan, reading, item)),
+  };
+}
+
+/** Reports one setup in one go. */
+export function setupReport(plan: Plan, setup: Setup, asked: Asked = 'span'): SetupReport {
+  const steps = setupReportSteps(plan, setup, asked);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}

@@ -1,0 +1,209 @@
+import { undistort } from '../optics/distortion';
+import { cameraFromWorld } from '../optics/project';
+import type { Camera, FrameShape } from '../optics/types';
+import { NEAREST_METRES } from './clip';
+import type { SightStage, StagePart } from './stage';
+
+/** How far outside the frame line something is; see `Margin` in the report for the words. */
+export interface Outside {
+  readonly metres: number;
+  readonly frameWidths: number;
+  readonly edge: 'left' | 'right' | 'top' | 'bottom';
+}
+
+/** [x right, y up, z forward] three numbers a corner, in camera coordinates, metres. */
+type Polygon = number[];
+
+/** Half-width and half-height of the pyramid as tangents, along the axes of the picture; a lens's bending undone. */
+export function pyramidOf(frame: FrameShape): { readonly tanX: number; readonly tanY: number } {
+  const { tanHalfWidth, tanHalfHeight, distortion } = frame;
+  if (!distortion) return { tanX: tanHalfWidth, tanY: tanHalfHeight };
+  const right = undistort(distortion, tanHalfWidth, 0);
+  const below = undistort(distortion, 0, tanHalfHeight);
+  return { tanX: right ? right[0] : tanHalfWidth, tanY: below ? below[1] : tanHalfHeight };
+}
+
+/** The part of a polygon where a·x + b·y + c·z ≥ bound. */
+function kept(polygon: Polygon, a: number, b: number, c: number, bound: number): Polygon {
+  const result: Polygon = [];
+  for (let k = 0; k < polygon.length; k += 3) {
+    const n = (k + 3) % polygon.length;
+    const here = a * polygon[k] + b * polygon[k + 1] + c * polygon[k + 2] - bound;
+    const there = a * polygon[n] + b * polygon[n + 1] + c * polygon[n + 2] - bound;
+    if (here >= 0) result.push(polygon[k], polygon[k + 1], polygon[k + 2]);
+    if (here >= 0 !== there >= 0) {
+      const share = here / (here - there);
+      for (let axis = 0; axis < 3; axis += 1) {
+        result.push(polygon[k + axis] + (polygon[n + axis] - polygon[k + axis]) * share);
+      }
+    }
+  }
+  return result;
+}
+
+/** Calls back with each triangle of a part in camera coordinates, cut at the near plane. */
+function eachTriangle(part: StagePart, camera: Camera, visit: (triangle: Polygon) => boolean): boolean {
+  const { positions, indices } = part.shape;
+  const m = part.worldFromPart;
+  const corners = new Float64Array(positions.length);
+  for (let k = 0; k < positions.length; k += 3) {
+    const [x, y, z] = [positions[k], positions[k + 1], positions[k + 2]];
+    const world: readonly [number, number, number] = m
+      ? [
+          m[0] * x + m[1] * y + m[2] * z + m[3],
+          m[4] * x + m[5] * y + m[6] * z + m[7],
+          m[8] * x + m[9] * y + m[10] * z + m[11],
+        ]
+      : [x, y, z];
+    corners.set(cameraFromWorld(camera.pose, world), k);
+  }
+  for (let k = 0; k < indices.length; k += 3) {
+    let triangle: Polygon = [];
+    for (let c = 0; c < 3; c += 1) {
+      const at = indices[k + c] * 3;
+      triangle.push(corners[at], corners[at + 1], corners[at + 2]);
+    }
+    if (triangle[2] < NEAREST_METRES || triangle[5] < NEAREST_METRES || triangle[8] < NEAREST_METRES) {
+      triangle = kept(triangle, 0, 0, 1, NEAREST_METRES);
+    }
+    if (triangle.length >= 9 && visit(triangle)) return true;
+  }
+  return false;
+}
+
+/** Least length of a point on the stretch from (u0, v0) to (u1, v1), seen from the origin. */
+function leastLength(u0: number, v0: number, u1: number, v1: number): number {
+  const du = u1 - u0;
+  const dv = v1 - v0;
+  const square = du * du + dv * dv;
+  const share = square > 0 ? Math.min(1, Math.max(0, -(u0 * du + v0 * dv) / square)) : 0;
+  return Math.hypot(u0 + du * share, v0 + dv * share);
+}
+
+interface Least {
+  metres: number;
+  widths: number;
+  edge: Outside['edge'];
+}
+
+/** Takes one piece that lies in one of the nine regions around the pyramid; true when that region is its inside. */
+function measure(piece: Polygon, tanX: number, tanY: number, least: Least): boolean {
+  let middleX = 0;
+  let middleY = 0;
+  let middleZ = 0;
+  for (let k = 0; k < piece.length; k += 3) {
+    middleX += piece[k];
+    middleY += piece[k + 1];
+    middleZ += piece[k + 2];
+  }
+  const side = middleX > tanX * middleZ ? 1 : middleX < -tanX * middleZ ? -1 : 0;
+  const level = middleY > tanY * middleZ ? 1 : middleY < -tanY * middleZ ? -1 : 0;
+  if (side === 0 && level === 0) return true;
+  for (let k = 0; k < piece.length; k += 3) {
+    const n = (k + 3) % piece.length;
+    const outX = (at: number) => (side === 0 ? 0 : Math.max(0, side * piece[at] - tanX * piece[at + 2]));
+    const outY = (at: number) =>
+      level === 0 ? 0 : Math.max(0, level * piece[at + 1] - tanY * piece[at + 2]);
+    const [u0, v0, u1, v1] = [outX(k), outY(k), outX(n), outY(n)];
+    const metres = leastLength(u0, v0, u1, v1);
+    if (metres < least.metres) {
+      least.metres = metres;
+      const vertical = side === 0 || (level !== 0 && Math.min(v0, v1) > Math.min(u0, u1));
+      least.edge = vertical ? (level > 0 ? 'top' : 'bottom') : side > 0 ? 'right' : 'left';
+    }
+    const [z0, z1] = [piece[k + 2], piece[n + 2]];
+    least.widths = Math.min(least.widths, leastLength(u0 / z0, v0 / z0, u1 / z1, v1 / z1) / (2 * tanX));
+  }
+  return false;
+}
+
+/** Splits a triangle at the four planes of the pyramid and measures the pieces; true when any of it is inside. */
+function measureTriangle(triangle: Polygon, tanX: number, tanY: number, least: Least): boolean {
+  let pieces: Polygon[] = [triangle];
+  for (const [a, b, c] of [
+    [1, 0, tanX],
+    [-1, 0, tanX],
+    [0, 1, tanY],
+    [0, -1, tanY],
+  ]) {
+    const next: Polygon[] = [];
+    for (const piece of pieces) {
+      let low = 0;
+      let high = 0;
+      for (let k = 0; k < piece.length; k += 3) {
+        const value = a * piece[k] + b * piece[k + 1] + c * piece[k + 2];
+        low = Math.min(low, value);
+        high = Math.max(high, value);
+      }
+      if (low >= 0 || high <= 0) {
+        next.push(piece);
+        continue;
+      }
+      for (const half of [kept(piece, a, b, c, 0), kept(piece, -a, -b, -c, 0)])
+        if (half.length >= 9) next.push(half);
+    }
+    pieces = next;
+  }
+  let inside = false;
+  for (const piece of pieces) inside = measure(piece, tanX, tanY, least) || inside;
+  return inside;
+}
+
+/** A lower bound of how far outside a part is, from the ball around it. */
+function boundOf(
+  part: StagePart,
+  camera: Camera,
+  tanX: number,
+  tanY: number,
+): { metres: number; widths: number } {
+  const [x, y, z] = cameraFromWorld(camera.pose, part.centre);
+  const r = part.radius;
+  if (z + r < NEAREST_METRES) return { metres: Infinity, widths: Infinity };
+  const outX = Math.max(0, Math.abs(x) - z * tanX - r * Math.sqrt(1 + tanX * tanX));
+  const outY = Math.max(0, Math.abs(y) - z * tanY - r * Math.sqrt(1 + tanY * tanY));
+  const metres = Math.hypot(outX, outY);
+  return { metres, widths: metres / (z + r) / (2 * tanX) };
+}
+
+/**
+ * How far an item is outside the frame line: the least move square to the camera's axis, sideways or up or down, that
+ * would bring any point of it to the frame line, in metres; and the least distance in the picture, in frame widths.
+ * The two may come from different points. `inside` when any of it is inside; null when all of it is behind the camera.
+ * For a distorting lens the frame line is taken as the rectangle through its four middles.
+ */
+export function outsideOf(stage: SightStage, item: number, camera: Camera): Outside | 'inside' | null {
+  const { tanX, tanY } = pyramidOf(camera.frame);
+  const least: Least = { metres: Infinity, widths: Infinity, edge: 'right' };
+  const parts = stage.parts
+    .slice(stage.firstPart[item], stage.firstPart[item + 1])
+    .map((part) => ({ part, bound: boundOf(part, camera, tanX, tanY) }))
+    .sort((a, b) => a.bound.metres - b.bound.metres);
+  for (const { part, bound } of parts) {
+    if (bound.metres >= least.metres && bound.widths >= least.widths) continue;
+    const inside = eachTriangle(part, camera, (triangle) => measureTriangle(triangle, tanX, tanY, least));
+    if (inside) return 'inside';
+  }
+  if (least.metres === Infinity) return null;
+  return { metres: least.metres, frameWidths: least.widths, edge: least.edge };
+}
+
+/**
+ * The least move along the frame's width that takes all of an item out of the frame, metres, positive towards frame
+ * right. Only what lies between the frame's top and bottom counts. 0 when nothing of it does.
+ */
+export function moveOutOf(stage: SightStage, item: number, camera: Camera): number {
+  const { tanX, tanY } = pyramidOf(camera.frame);
+  let toRight = 0;
+  let toLeft = 0;
+  for (const part of stage.parts.slice(stage.firstPart[item], stage.firstPart[item + 1])) {
+    eachTriangle(part, camera, (triangle) => {
+      const band = kept(kept(triangle, 0, 1, tanY, 0), 0, -1, tanY, 0);
+      for (let k = 0; k < band.length; k += 3) {
+        toRight = Math.max(toRight, tanX * band[k + 2] - band[k]);
+        toLeft = Math.max(toLeft, band[k] + tanX * band[k + 2]);
+      }
+      return false;
+    });
+  }
+  return toRight <= toLeft ? toRight : -toLeft;
+}

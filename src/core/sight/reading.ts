@@ -1,0 +1,210 @@
+import { formsAt } from '../form/formsAt';
+import { cameraAt } from '../optics/camera';
+import type { Camera } from '../optics/types';
+import type { Plan } from '../plan/schema/plan';
+import type { Setup } from '../plan/schema/setup';
+import { instantsOf } from './frames';
+import { type Look, look, type MirrorView, scratchFor } from './look';
+import { type Outside, outsideOf } from './margin';
+import { type SightStage, stageOf } from './stage';
+import { mayEnter, motionBetween, rectOf } from './sweep';
+import { ASKED, INSIDE, type ItemTally, MIRRORED, note, SHOWS, tallyFor } from './tally';
+import { findThin } from './thin';
+
+/** Frames between two instants that are always asked: a quarter of a second. */
+const COARSE_FRAMES = 6;
+
+/** How far outside the frame an item is at its nearest, and when. */
+export interface Nearest {
+  readonly outside: Outside;
+  readonly frame: number;
+}
+
+/** Everything that sight says of one setup over its span. */
+export interface Reading {
+  readonly instants: Float64Array;
+  readonly stage: SightStage;
+  readonly tallies: readonly ItemTally[];
+  readonly nearest: readonly (Nearest | null)[];
+  /** Stage and camera at a frame. */
+  readonly at: (frame: number) => { readonly stage: SightStage; readonly camera: Camera };
+}
+
+interface Instant {
+  readonly stage: SightStage;
+  readonly camera: Camera;
+}
+
+/** Whether nothing at all moved between two instants. */
+function isSame(a: Instant, b: Instant): boolean {
+  const [p, q] = [a.camera.pose, b.camera.pose];
+  for (let k = 0; k < 3; k += 1) {
+    if (p.position[k] !== q.position[k] || p.forward[k] !== q.forward[k] || p.up[k] !== q.up[k]) return false;
+  }
+  return a.stage.parts.every((part, index) => {
+    const other = b.stage.parts[index];
+    if (part.shape !== other.shape) return false;
+    if (part.worldFromPart === other.worldFromPart) return true;
+    if (!part.worldFromPart || !other.worldFromPart) return false;
+    return part.worldFromPart.every((value, k) => value === other.worldFromPart?.[k]);
+  });
+}
+
+/**
+ * Reads one setup over a span of the action's clock: which items show, when, how much. Asked fully every quarter of
+ * a second; in between, every 1/24 s, only the items whose answer may change, in the pixels that they can touch.
+ * An item that shows at both ends of a quarter of a second is taken to show in between.
+ * Yields the done share, 0..1, so that a caller can report progress, pause or give up.
+ */
+export function* readSetup(
+  plan: Plan,
+  setup: Setup,
+  span: readonly [number, number],
+): Generator<number, Reading, void> {
+  const instants = instantsOf(span[0], span[1]);
+  const frames = instants.length;
+  const known = new Map<number, Instant>();
+  const at = (frame: number): Instant => {
+    let instant = known.get(frame);
+    if (!instant) {
+      instant = {
+        stage: stageOf(formsAt(plan, instants[frame])),
+        camera: cameraAt(plan, setup, instants[frame]),
+      };
+      known.set(frame, instant);
+    }
+    return instant;
+  };
+  const scratch = scratchFor(at(0).camera);
+  const { stage } = at(0);
+  const items = stage.forms.length;
+  const tallies = stage.forms.map(() => tallyFor(frames));
+  const all = new Set(stage.forms.keys());
+  let mirrors: readonly MirrorView[] = [];
+
+  const coarse: number[] = [];
+  for (let frame = 0; frame < frames; frame += COARSE_FRAMES) coarse.push(frame);
+  if (coarse[coarse.length - 1] !== frames - 1) coarse.push(frames - 1);
+
+  let last: Look | null = null;
+  for (const [index, frame] of coarse.entries()) {
+    const before = index > 0 ? at(coarse[index - 1]) : null;
+    if (!last || !before || !isSame(before, at(frame))) {
+      last = look(at(frame).stage, at(frame).camera, scratch);
+      findThin(last);
+      mirrors = mergeMirrors(mirrors, last.mirrors);
+    }
+    for (let item = 0; item < items; item += 1) note(tallies[item], last, item, frame);
+    if (index > 0) refine(coarse[index - 1], frame);
+    yield (0.8 * (index + 1)) / coarse.length;
+  }
+
+  /** Asks the frames strictly between two asked ones for the items whose answer may change there. */
+  function refine(from: number, to: number): void {
+    if (to - from < 2 || isSame(at(from), at(to))) {
+      carry(from, to, all);
+      return;
+    }
+    const motion = motionBetween(setup.move, instants[from], instants[to]);
+    const open = new Set<number>();
+    for (let item = 0; item < items; item += 1) {
+      const a = tallies[item].states[from];
+      const b = tallies[item].states[to];
+      const settled = a === b && (a & SHOWS) !== 0 && (a & MIRRORED) !== 0;
+      if (settled) continue;
+      const shownThroughout =
+        a === b && (a & SHOWS) !== 0 && (mirrors.length === 0 || stage.forms[item].wish === 'either');
+      if (shownThroughout) continue;
+      if (mayEnter(at(from).stage, at(to).stage, item, at(from).camera, motion, mirrors)) open.add(item);
+    }
+    const closed = new Set([...all].filter((item) => !open.has(item)));
+    carry(from, to, closed);
+    for (let frame = from + 1; frame < to && open.size > 0; frame += 1) ask(frame, open);
+  }
+
+  /** Frames that were not asked take the state of the asked one before them. */
+  function carry(from: number, to: number, which: ReadonlySet<number>): void {
+    for (const item of which) {
+      const { states } = tallies[item];
+      for (let frame = from + 1; frame < to; frame += 1) states[frame] = states[from] & ~ASKED;
+    }
+  }
+
+  function ask(frame: number, which: ReadonlySet<number>): void {
+    const now = at(frame);
+    const rect = rectOf(now.stage, which, now.camera, scratch.grid, mirrors);
+    if (!rect) {
+      for (const item of which) tallies[item].states[frame] = ASKED;
+      return;
+    }
+    const seen = look(now.stage, now.camera, scratch, { rect });
+    findThin(seen, which);
+    for (const item of which) note(tallies[item], seen, item, frame);
+  }
+
+  /** Climbs from the largest share found so far to the frame where it is largest nearby. */
+  function climb(item: number): void {
+    const tally = tallies[item];
+    for (const peak of [tally.share, tally.mirrored]) {
+      if (peak.frame < 0) continue;
+      for (const step of [-1, 1]) {
+        let frame = peak.frame + step;
+        while (frame >= 0 && frame < frames && (tally.states[frame] & ASKED) === 0) {
+          ask(frame, new Set([item]));
+          if (peak.frame !== frame) break;
+          frame += step;
+        }
+      }
+    }
+  }
+
+  for (let item = 0; item < items; item += 1) {
+    if (stage.forms[item].wish !== 'either' && frames > 1) climb(item);
+  }
+  yield 0.9;
+
+  const nearest = stage.forms.map((_, item) => nearestOf(item));
+  yield 1;
+  return { instants, stage, tallies, nearest, at };
+
+  /** The least distance outside the frame over the span; null when inside at some frame, or always behind. */
+  function nearestOf(item: number): Nearest | null {
+    const { states } = tallies[item];
+    if (states.some((state) => (state & INSIDE) !== 0)) return null;
+    let best: Nearest | null = null;
+    const tryFrame = (frame: number): boolean => {
+      const now = at(frame);
+      const outside = outsideOf(now.stage, item, now.camera);
+      if (outside === null) return true;
+      // Inside by less than any pixel centre and any ray: at the frame line, to all intents.
+      const found: Outside =
+        outside === 'inside' ? { metres: 0, frameWidths: 0, edge: best?.outside.edge ?? 'right' } : outside;
+      if (best && found.metres >= best.outside.metres) return false;
+      best = { outside: found, frame };
+      return true;
+    };
+    let earlier: Instant | null = null;
+    for (const frame of coarse) {
+      if (earlier && isSame(earlier, at(frame))) continue;
+      earlier = at(frame);
+      tryFrame(frame);
+    }
+    const pivot = (best as Nearest | null)?.frame ?? -1;
+    if (pivot >= 0 && frames > 1) {
+      for (const step of [-1, 1]) {
+        for (let k = 1; k < COARSE_FRAMES; k += 1) {
+          const frame = pivot + step * k;
+          if (frame < 0 || frame >= frames || isSame(at(frame), at(frame - step)) || !tryFrame(frame)) break;
+        }
+      }
+    }
+    return best;
+  }
+}
+
+function mergeMirrors(known: readonly MirrorView[], more: readonly MirrorView[]): readonly MirrorView[] {
+  return [
+    ...known,
+    ...more.filter((mirror) => !known.some((other) => other.part.shape === mirror.part.shape)),
+  ];
+}
