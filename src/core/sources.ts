@@ -40,6 +40,53 @@ export const SOURCES = {
     where: 'Journal of Graphics Tools',
     seen: 'memory',
   },
+  'full-aperture': {
+    title: 'Practical Cinematography, 2nd ed., ch. 20: 35 mm full (silent) aperture 0.980 × 0.735 in',
+    where: 'oreilly.com/library/view/practical-cinematography-2nd/9780240519623',
+    seen: 'read',
+  },
+  'academy-aperture': {
+    title: 'Film preservation glossary, “Academy frame”: camera aperture 22.05 × 16.03 mm',
+    where: 'nfsa.gov.au',
+    seen: 'read',
+  },
+  'anamorphic-aperture': {
+    title:
+      '35 mm film, technical specifications (copy of an encyclopedia): anamorphic camera aperture 0.866 × 0.732 in',
+    where: 'liquisearch.com/35_mm_film/technical_specifications',
+    seen: 'read',
+  },
+  'still-frame': {
+    title:
+      'Illustrated dictionary of moving image technology, 4th ed., appendix C: still frame 36.0 × 24.0 mm',
+    where: 'oreilly.com 9780240516325, appendix C',
+    seen: 'read',
+  },
+  'sixteen-aperture': {
+    title: 'A list for colourists, 1998: 16 mm camera aperture 0.404 × 0.295 in',
+    where: 'colorist.org/archives/oldtig_mhonarc/1998/msg01075.html',
+    seen: 'read',
+  },
+  'gates-from-memory': {
+    title: 'Trade figures for gates: 3-perf, 2-perf, Super 16, micro four thirds, 65 mm',
+    where: 'not looked up',
+    seen: 'memory',
+  },
+  'lens-classes': {
+    title: 'Focal lengths, stops and close focus as sets of lenses commonly have them; no single lens',
+    where: 'no publication',
+    seen: 'common practice, no source',
+  },
+  'head-classes': {
+    title: 'Lamps as their kinds commonly are: watts, candela, beam, size; no single lamp',
+    where: 'no publication',
+    seen: 'common practice, no source',
+  },
+  'stand-classes': {
+    title: 'Stands as their kinds commonly are: reach, footprint, tubes; no single stand',
+    where: 'no publication',
+    seen: 'common practice, no source',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceKey = keyof typeof SOURCES;

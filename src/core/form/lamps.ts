@@ -1,0 +1,94 @@
+import type { HeadClass } from '../plan/schema/kit';
+import type { Plan } from '../plan/schema/plan';
+import { moved, turned } from './build/placement';
+import { add, scale, type Vec3 } from './build/vector';
+import { flickerShare } from './flicker';
+import { type BulbString, bulbPlaces } from './gear/bulbString';
+import { headPlace } from './gear/headPlace';
+import { housingOf } from './gear/housings';
+import { glassMetres } from './gear/housings/bulb';
+import { FORWARD } from './gear/housings/types';
+import { modifiedBeam } from './gear/modifiedBeam';
+import { fitModifier } from './gear/modifier';
+import { type Practical, practicalPlacement } from './gear/practical';
+import { type GearOf, headClassOf } from './gear/references';
+import type { LampForm } from './types';
+
+/**
+ * Every source of light in the plan at a moment of the action's clock, in the plan's order: a head and a practical are
+ * one each, a string one for each bulb. Positions are those of the lens or glowing face, world metres; peak candela
+ * has the dim, the modifier and the flicker in it. Lamps that are dimmed to nothing are there with 0 cd.
+ */
+export function lampsAt(plan: Plan, seconds: number): readonly LampForm[] {
+  return plan.gear.flatMap((gear): LampForm[] => {
+    switch (gear.kind) {
+      case 'head':
+        return [headLamp(gear, plan)];
+      case 'practical':
+        return [practicalLamp(gear, headClassOf(gear, plan), seconds)];
+      case 'bulb string':
+        return bulbLamps(gear, headClassOf(gear, plan));
+      default:
+        return [];
+    }
+  });
+}
+
+function headLamp(head: GearOf<'head'>, plan: Plan): LampForm {
+  const headClass = headClassOf(head, plan);
+  const { pivot, direction } = headPlace(head, headClass, plan);
+  const housing = housingOf(headClass);
+  const face = head.modifier ? fitModifier(head.modifier, housing, headClass) : housing;
+  const beam = modifiedBeam(headClass, head.modifier);
+  return {
+    itemId: head.id,
+    headClassId: headClass.id,
+    position: add(pivot, scale(direction, face.faceMetres)),
+    direction,
+    peakCandela: beam.peakCandela * head.dim,
+    beamDegrees: beam.beamDegrees,
+    fieldDegrees: beam.fieldDegrees,
+    kelvin: headClass.kelvin,
+    tint: null,
+    sizeMetres: face.glowMetres,
+  };
+}
+
+function practicalLamp(practical: Practical, headClass: HeadClass, seconds: number): LampForm {
+  const placement = practicalPlacement(practical, headClass);
+  const housing = housingOf(headClass);
+  const { flicker } = practical;
+  return {
+    ...lampOf(practical.id, headClass),
+    position: moved(placement, scale(FORWARD, housing.faceMetres)),
+    direction: headClass.form === 'bulb' ? DOWN : turned(placement, FORWARD),
+    peakCandela: headClass.peakCandela * practical.dim * (flicker ? flickerShare(flicker, seconds) : 1),
+    tint: practical.tint ?? null,
+    sizeMetres: housing.glowMetres,
+  };
+}
+
+const DOWN: Vec3 = [0, -1, 0];
+
+/** A bulb on a string shines all round, whatever its class says of a beam. */
+function bulbLamps(string: BulbString, headClass: HeadClass): LampForm[] {
+  const { size } = headClass;
+  return bulbPlaces(string, size).map((position) => ({
+    ...lampOf(string.id, headClass),
+    position,
+    direction: DOWN,
+    peakCandela: headClass.peakCandela * string.dim,
+    beamDegrees: 360,
+    fieldDegrees: 360,
+    sizeMetres: [size[0], glassMetres(size), size[0]],
+  }));
+}
+
+const lampOf = (itemId: string, { id, beamDegrees, fieldDegrees, kelvin }: HeadClass) => ({
+  itemId,
+  headClassId: id,
+  beamDegrees,
+  fieldDegrees,
+  kelvin,
+  tint: null,
+});
