@@ -100,3 +100,20 @@ export class MarkSink implements SpanSink {
     this.stamp.fill(this.mark, row * this.width + x0, row * this.width + x1 + 1);
   }
 }
+
+/** Marks where a porous mirror (glass) is in view: its part number + 1 wherever no solid is nearer. */
+export class PaneSink implements SpanSink {
+  constructor(
+    private readonly buffer: ItemBuffer,
+    private readonly target: Int32Array,
+    private readonly part: number,
+  ) {}
+
+  span(row: number, x0: number, x1: number, inverseDepth: number, step: number): void {
+    const { nearness, width } = this.buffer;
+    let near = inverseDepth;
+    for (let at = row * width + x0; at <= row * width + x1; at += 1, near += step) {
+      if (near > nearness[at]) this.target[at] = this.part + 1;
+    }
+  }
+}

@@ -1,5 +1,5 @@
 import type { Camera } from '../optics/types';
-import { bufferFor, type ItemBuffer, MarkSink, type Mask, SolidSink, wipe } from './buffer';
+import { bufferFor, type ItemBuffer, MarkSink, type Mask, PaneSink, SolidSink, wipe } from './buffer';
 import { type Grid, gridOf } from './grid';
 import { CoverSink, emptyBoxes, growBox, PorousSink } from './layers';
 import { drawShape, type HalfSpace, type PixelRect } from './scan';
@@ -19,6 +19,8 @@ export interface MirrorView {
   readonly screen: ScreenMatrix;
   readonly normal: readonly number[];
   readonly point: readonly number[];
+  /** Part number + 1 at every pixel where the mirror's face is in view. */
+  readonly face: Int32Array;
 }
 
 /** What a lens sees at one instant. */
@@ -209,9 +211,14 @@ export function look(stage: SightStage, camera: Camera, scratch: Scratch, option
     const height =
       normal[0] * (p[0] - point[0]) + normal[1] * (p[1] - point[1]) + normal[2] * (p[2] - point[2]);
     if (height <= 0) continue;
-    const view = { part, normal, point, screen: after(screen, reflectionIn(normal, point)) };
+    let face = buffer.owner;
+    if (part.shape.openness !== null) {
+      face = new Int32Array(buffer.owner.length);
+      drawShape(part.shape, partScreen(screen, part), rect, null, new PaneSink(buffer, face, part.index));
+    }
+    const view = { part, normal, point, face, screen: after(screen, reflectionIn(normal, point)) };
     if (mirrors.length === 0) wipe(mirrorBuffer, rect);
-    drawMirror(stage, view, rect, weights, buffer, mirrorBuffer, itemOfPart, mirrored);
+    drawMirror(stage, view, rect, weights, mirrorBuffer, itemOfPart, mirrored);
     mirrors.push(view);
   }
   if (mirrors.length > 0) countOwners(mirrorBuffer, rect, weights, itemOfPart, mirrored);
@@ -249,12 +256,11 @@ function drawMirror(
   view: MirrorView,
   rect: PixelRect,
   weights: Uint8Array | null,
-  direct: ItemBuffer,
   buffer: ItemBuffer,
   itemOfPart: Int32Array,
   found: Found,
 ): void {
-  const mask: Mask = { owner: direct.owner, part: view.part.index };
+  const mask: Mask = { owner: view.face, part: view.part.index };
   const reflected = stage.parts.filter((part) => part !== view.part && mayTouch(view.screen, part, rect));
   const solid = new SolidSink(buffer, weights, mask);
   for (const part of reflected) {

@@ -50,13 +50,13 @@ const onScreen = (m: ScreenMatrix, p: readonly number[]): [number, number, numbe
 
 /** Whether the delivered frame looks at this place of the grid. */
 function inFrame({ seen, mirror }: Way, x: number, y: number): boolean {
-  const { rect, grid, buffer } = seen;
+  const { rect, grid } = seen;
   if (!(x >= rect.left && x <= rect.right && y >= rect.top && y <= rect.bottom)) return false;
   const column = Math.min(Math.floor(x), rect.right - 1);
   const row = Math.min(Math.floor(y), rect.bottom - 1);
   const at = row * grid.width + column;
   if (grid.weights && grid.weights[at] === 0) return false;
-  return !mirror || buffer.owner[at] === mirror.part.index + 1;
+  return !mirror || mirror.face[at] === mirror.part.index + 1;
 }
 
 /** Whether every pixel around the spot shows something clearly nearer. */
