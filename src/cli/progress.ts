@@ -2,10 +2,12 @@ import type { Terminal } from './terminal';
 
 /** Work that is over before this needs no line about it. */
 const QUIET_MS = 500;
+/** Often enough to see it move, seldom enough not to slow the work. */
+const BETWEEN_MS = 100;
 const CLEAR_LINE = '\r\u001b[K';
 
 export interface Progress {
-  /** Says how far the work is. */
+  /** Says how far the work is: setups done, with a fraction for the one in hand, of how many. */
   readonly tell: (done: number, of: number) => void;
   /** Takes the line away again. */
   readonly end: () => void;
@@ -17,11 +19,16 @@ export function progressOf(
   now: () => number = () => performance.now(),
 ): Progress {
   const started = now();
+  let last = started + QUIET_MS - BETWEEN_MS;
   let shown = false;
   return {
     tell: (done, of) => {
-      if (!err.isTTY || now() - started < QUIET_MS) return;
-      err.write(`${CLEAR_LINE}Reading setups: ${done} of ${of}`);
+      const time = now();
+      if (!err.isTTY || time - last < BETWEEN_MS) return;
+      last = time;
+      err.write(
+        `${CLEAR_LINE}Reading ${of} ${of === 1 ? 'setup' : 'setups'}: ${Math.floor((100 * done) / of)} %`,
+      );
       shown = true;
     },
     end: () => {

@@ -39,6 +39,11 @@ const COLUMNS: readonly Column[] = [
   ['top', (_, item) => item.extent?.[1] ?? null],
   ['right', (_, item) => item.extent?.[2] ?? null],
   ['bottom', (_, item) => item.extent?.[3] ?? null],
+  ['mirroredLeft', (_, item) => item.mirroredExtent?.[0] ?? null],
+  ['mirroredTop', (_, item) => item.mirroredExtent?.[1] ?? null],
+  ['mirroredRight', (_, item) => item.mirroredExtent?.[2] ?? null],
+  ['mirroredBottom', (_, item) => item.mirroredExtent?.[3] ?? null],
+  ['moveOutMetres', (_, item) => item.moveOutMetres],
   ['worstAtSeconds', (_, item) => item.worstAtSeconds],
 ];
 

@@ -34,7 +34,8 @@ export function noteOf(item: ItemReport, plan: Plan): string {
     const side = item.moveOutMetres < 0 ? 'left' : 'right';
     notes.push(`out by ${formatLength(Math.abs(item.moveOutMetres), 'm')} to frame ${side}`);
   }
-  if (item.through.length > 0) notes.push(`through ${nameOf(item.through[0].id)}`);
+  const [layer] = item.through;
+  if (layer && layer.share > item.share / 2) notes.push(`through ${nameOf(layer.id)}`);
   if (item.verdict === 'showing' && item.mirroredShare > 0) notes.push('mirrored too');
   return notes.join(', ');
 }

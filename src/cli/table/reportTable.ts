@@ -9,7 +9,7 @@ import { plainText } from '../plainText';
 import { type ColumnRule, setInColumns } from './columns';
 import type { Ink } from './ink';
 import { noteOf, whenOf } from './itemWords';
-import { cutTo } from './textWidth';
+import { cutTo, textWidth } from './textWidth';
 import { intrudes } from './wishes';
 
 const COLUMNS: readonly ColumnRule[] = [
@@ -27,38 +27,38 @@ const INDENT = '  ';
 
 /** The report as lines to read: under each setup its items, worst first, and the clear ones counted. */
 export function reportTable(report: Report, plan: Plan, width: number, ink: Ink): string[] {
+  const shown = report.setups.map((setup) =>
+    setup.items.filter(({ verdict }) => verdict !== 'clear').sort(byWorst),
+  );
+  const rows = report.setups.map((setup, index) => shown[index].map((item) => rowOf(item, setup, plan)));
+  // All setups share their columns, so that the eye can run down the whole night.
+  const [names, ...set] = setInColumns(COLUMNS, [NAMES, ...rows.flat()], width - INDENT.length);
   const lines = [ink.strong(cutTo(plainText(report.title), width))];
-  for (const setup of report.setups) lines.push('', ...setupLines(setup, plan, width, ink));
-  if (report.setups.length === 0) lines.push('', 'This plan has no setups.');
-  if (report.setups.some((setup) => setup.items.some(intrudes))) {
-    lines.push('', `${MARK} should keep out, and can be seen.`);
-  }
-  if (report.notices.length > 0) {
-    lines.push('', ...report.notices.map(({ where, sentence }) => plainText(`${where}: ${sentence}`)));
-  }
+  if (set.length > 0) lines.push('', INDENT + ink.faint(names));
+  let next = 0;
+  report.setups.forEach((setup, index) => {
+    lines.push('', ...headingLines(setup, plan, width, ink));
+    for (const item of shown[index]) {
+      lines.push(INDENT + (intrudes(item) ? ink.strong(set[next]) : set[next]));
+      next += 1;
+    }
+    const clear = setup.items.length - shown[index].length;
+    if (clear > 0) lines.push(INDENT + ink.faint(clearLine(clear, shown[index].length)));
+  });
+  if (shown.flat().some(intrudes)) lines.push('', `${MARK} should keep out, and can be seen.`);
+  if (report.notices.length > 0) lines.push('', ...report.notices.map(({ sentence }) => plainText(sentence)));
   return lines;
 }
 
-function setupLines(setup: SetupReport, plan: Plan, width: number, ink: Ink): string[] {
+function clearLine(clear: number, others: number): string {
+  return `${clear} ${others > 0 ? 'more ' : ''}${clear === 1 ? 'item' : 'items'} clear of the frame`;
+}
+
+function headingLines(setup: SetupReport, plan: Plan, width: number, ink: Ink): string[] {
   const [heading, glass] = headingOf(setup, plan);
-  const lines =
-    heading.length + glass.length + 2 <= width
-      ? [`${ink.strong(heading)}  ${glass}`]
-      : [ink.strong(cutTo(heading, width)), cutTo(INDENT + glass, width)];
-  const shown = setup.items.filter((item) => item.verdict !== 'clear').sort(byWorst);
-  const rows = shown.map((item) => rowOf(item, setup, plan));
-  if (rows.length > 0) {
-    const [names, ...set] = setInColumns(COLUMNS, [NAMES, ...rows], width - INDENT.length);
-    lines.push(INDENT + ink.faint(names));
-    set.forEach((line, index) => {
-      lines.push(INDENT + (intrudes(shown[index]) ? ink.strong(line) : line));
-    });
-  }
-  const clear = setup.items.length - shown.length;
-  const others = rows.length > 0 ? 'more ' : '';
-  if (clear > 0)
-    lines.push(INDENT + ink.faint(`${clear} ${others}${clear === 1 ? 'item' : 'items'} clear of the frame`));
-  return lines;
+  const together = textWidth(heading) + INDENT.length + textWidth(glass);
+  if (together <= width) return [`${ink.strong(heading)}${INDENT}${glass}`];
+  return [ink.strong(cutTo(heading, width)), cutTo(INDENT + glass, width)];
 }
 
 /** `A  Wide on the stair house`, and the lens, angles and span in words. */

@@ -89,7 +89,7 @@ describe('the progress line', () => {
     return terminal.errors();
   };
   test('comes after half a second and goes at the end', () => {
-    expect(run(true, [0, 400, 600])).toBe('\r\u001b[KReading setups: 2 of 4\r\u001b[K');
+    expect(run(true, [0, 400, 600])).toBe('\r\u001b[KReading 4 setups: 50 %\r\u001b[K');
   });
   test('does not come for short work', () => expect(run(true, [0, 100, 200])).toBe(''));
   test('does not come in a file', () => expect(run(false, [0, 600, 900])).toBe(''));

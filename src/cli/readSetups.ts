@@ -1,0 +1,40 @@
+import { existsSync } from 'node:fs';
+import { spanOf } from '../core/optics/camera';
+import type { Plan } from '../core/plan/schema/plan';
+import type { Setup } from '../core/plan/schema/setup';
+import { reportOf } from '../core/report/report';
+import type { Report } from '../core/report/types';
+import { progressOf } from './progress';
+import { readSideBySide } from './sideBySide';
+import type { Terminal } from './terminal';
+
+/**
+ * The report on some of the plan's setups, over their spans or at one instant.
+ * Where at least two of them cover a span and there are two cores, workers read them side by side; the report is
+ * the same to the byte.
+ */
+export async function readSetups(
+  plan: Plan,
+  setups: readonly Setup[],
+  at: number | null,
+  terminal: Terminal,
+): Promise<Report> {
+  const { workerFile, cores } = terminal;
+  const progress = progressOf(terminal);
+  try {
+    const moving = at === null ? setups.filter((setup) => coversMoreThanAnInstant(plan, setup)) : [];
+    if (cores >= 2 && moving.length >= 2 && workerFile !== null && existsSync(workerFile)) {
+      const places = setups.map((setup) => plan.setups.indexOf(setup));
+      return await readSideBySide(plan, places, workerFile, cores, progress.tell);
+    }
+    const setupIds = setups.map((setup) => setup.id);
+    return reportOf(plan, { setupIds, ...(at === null ? {} : { at }), onProgress: progress.tell });
+  } finally {
+    progress.end();
+  }
+}
+
+function coversMoreThanAnInstant(plan: Plan, setup: Setup): boolean {
+  const [from, to] = spanOf(plan, setup);
+  return to > from;
+}

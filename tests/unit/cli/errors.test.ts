@@ -1,0 +1,112 @@
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { run } from '../../../src/cli/run';
+import { smallRoofDocument } from '../smallRoof';
+import { fakeTerminal } from './fakeTerminal';
+
+let folder = '';
+const inFolder = (name: string): string => join(folder, name);
+
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), 'standclear-'));
+  const roof = smallRoofDocument();
+  const save = (name: string, document: unknown): void =>
+    writeFileSync(inFolder(name), JSON.stringify(document));
+  save('roof.plan.json', roof);
+  save('newer.plan.json', { ...roof, standclear: 99 });
+  save('odd.plan.json', { ...roof, ground: { ...roof.ground, wetness: 'soaked' }, colour: 'red' });
+  save('twice.plan.json', { ...roof, beats: [...roof.beats, roof.beats[0]] });
+  save('bare.plan.json', { ...roof, setups: [] });
+  save('evil.plan.json', {
+    ...roof,
+    title: 'a\u001b[2J',
+    ground: { surface: '\u009b2J\u202e', wetness: 'dry' },
+  });
+  writeFileSync(inFolder('notes.txt'), 'Bring the long cable.');
+  writeFileSync(inFolder('empty.plan.json'), '');
+  mkdirSync(inFolder('a-folder'));
+});
+afterAll(() => rmSync(folder, { recursive: true }));
+
+/** Runs a command whose words may name files of the folder as `@name`. */
+async function refusal(...words: string[]): Promise<string> {
+  const terminal = fakeTerminal();
+  const status = await run(
+    words.map((word) => (word.startsWith('@') ? inFolder(word.slice(1)) : word)),
+    terminal,
+  );
+  expect(status).toBe(2);
+  expect(terminal.printed()).toBe('');
+  const errors = terminal.errors();
+  expect(errors).toMatch(/^(standclear: .+\n)+$/);
+  return errors.replaceAll(folder, '');
+}
+
+describe('says in one line what is wrong and answers 2', () => {
+  test.each([
+    [[], 'Name a command. Type standclear --help'],
+    [['reprot'], 'There is no command "reprot": standclear knows report, check, export.'],
+    [['report'], 'Name a plan: standclear report PLAN.'],
+    [['report', '@none.plan.json'], 'Cannot read "/none.plan.json": there is no such file or folder.'],
+    [['report', '@notes.txt/deeper'], 'part of that path is a file, not a folder.'],
+    [['report', '@a-folder'], '"/a-folder" is a folder, expected a plan file.'],
+    [['report', '@notes.txt'], 'found something that is not JSON'],
+    [['report', '@empty.plan.json'], 'found something that is not JSON'],
+    [['report', '@newer.plan.json'], 'standclear: found version 99, expected at most 1'],
+    [['check', '@twice.plan.json'], 'Beat "Start": found the id "start", which "Start" has too'],
+    [
+      ['report', '@roof.plan.json', '--setup', 'crane'],
+      'There is no setup "crane": this plan has master, single, still.',
+    ],
+    [['check', '@bare.plan.json', '--setup', 'a'], 'There is no setup "a": this plan has no setups.'],
+    [['report', '@roof.plan.json', '--at', 'NaN'], '--at: "NaN" is not a number of seconds'],
+    [['report', '@roof.plan.json', '--at', '1e3'], '--at: "1e3" is not a number of seconds'],
+    [
+      ['report', '@roof.plan.json', '--at', '6', '--setup', 'single'],
+      '--at 6 lies outside: setup single covers 0 to 4 s.',
+    ],
+    [
+      ['report', '@roof.plan.json', '--at', '-1'],
+      '--at -1 lies outside: setup master covers 0 to 8 s, setup single',
+    ],
+    [['report', '@roof.plan.json', '--frames'], 'Unknown option "--frames"'],
+    [['export', '@roof.plan.json'], 'standclear export wants --glb OUT.'],
+    [
+      ['export', '@roof.plan.json', '--glb', '@no-folder/roof.glb'],
+      'Cannot write "/no-folder/roof.glb": there is no such',
+    ],
+    [['export', '@roof.plan.json', '--glb', '@a-folder'], 'Cannot write "/a-folder": it is a folder.'],
+    [['export', '@roof.plan.json', '--glb', '@roof.plan.json'], '--glb names the plan itself'],
+    [
+      ['export', '@roof.plan.json', '--glb', '@o.glb', '--at', '9'],
+      '--at 9 lies outside: the action runs from 0 to 8 s.',
+    ],
+  ] as const)('standclear %j', async (words, message) => {
+    expect(await refusal(...words)).toContain(message);
+  });
+
+  test('names each fault of a plan on a line of its own', async () => {
+    const lines = (await refusal('check', '@odd.plan.json')).trimEnd().split('\n');
+    expect(lines).toHaveLength(2);
+    expect(lines.join('\n')).toContain(
+      'ground.wetness: found "soaked", expected dry, damp, wet down or puddled.',
+    );
+    expect(lines.join('\n')).toContain('colour');
+  });
+
+  test('prints nothing that would drive the terminal', async () => {
+    for (const line of (await refusal('report', '@evil.plan.json')).split('\n'))
+      expect(line).not.toMatch(/\p{Cc}|\p{Cf}/u);
+  });
+});
+
+test('--help and --version answer 0', async () => {
+  for (const words of [['--help'], ['-h'], ['--version'], ['report', '--help'], ['export', '-h']]) {
+    const terminal = fakeTerminal();
+    expect(await run(words, terminal)).toBe(0);
+    expect(terminal.printed()).not.toBe('');
+    expect(terminal.errors()).toBe('');
+  }
+});
