@@ -5,21 +5,24 @@ export interface ColumnRule {
   readonly side?: 'left' | 'right';
   /** The width it keeps when others can give way; a column without it is never cut. */
   readonly leastWidth?: number;
+  /** May go altogether where the line is still too long; the last such column goes first. */
+  readonly spare?: boolean;
 }
 
 const GAP = '  ';
 
 /**
  * Sets rows in aligned columns within a width. Columns that are empty throughout vanish; where the lines would be
- * too long, the widest column that may be cut gives way, again and again.
+ * too long, the widest column that may be cut gives way, again and again, and then the spare ones go.
  */
 export function setInColumns(
   rules: readonly ColumnRule[],
   rows: readonly (readonly string[])[],
   width: number,
 ): string[] {
-  const natural = rules.map((_, column) => Math.max(0, ...rows.map((row) => textWidth(row[column]))));
-  const widths = [...natural];
+  const widths = rules.map((_, column) => {
+    return rows.reduce((widest, row) => Math.max(widest, textWidth(row[column])), 0);
+  });
   const used = (): number => {
     const shown = widths.filter((each) => each > 0);
     return shown.reduce((sum, each) => sum + each, 0) + GAP.length * Math.max(0, shown.length - 1);
@@ -32,6 +35,9 @@ export function setInColumns(
     });
     if (widest < 0) break;
     widths[widest] -= 1;
+  }
+  for (let column = rules.length - 1; used() > width && column >= 0; column -= 1) {
+    if (rules[column].spare) widths[column] = 0;
   }
   return rows.map((row) =>
     row

@@ -17,9 +17,9 @@ const COLUMNS: readonly ColumnRule[] = [
   {},
   { side: 'right' },
   { leastWidth: 12 },
-  { leastWidth: 8 },
-  { leastWidth: 10 },
-  { leastWidth: 10 },
+  { leastWidth: 8, spare: true },
+  { leastWidth: 10, spare: true },
+  { leastWidth: 10, spare: true },
 ];
 const NAMES = ['', 'verdict', 'share', 'item', 'part', 'when', 'note'];
 const MARK = '×';
