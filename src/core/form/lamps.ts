@@ -5,11 +5,9 @@ import { add, scale, type Vec3 } from './build/vector';
 import { flickerShare } from './flicker';
 import { type BulbString, bulbPlaces } from './gear/bulbString';
 import { headPlace } from './gear/headPlace';
-import { housingOf } from './gear/housings';
 import { glassMetres } from './gear/housings/bulb';
 import { FORWARD } from './gear/housings/types';
-import { modifiedBeam } from './gear/modifiedBeam';
-import { fitModifier } from './gear/modifier';
+import { lampFace } from './gear/lampFace';
 import { type Practical, practicalPlacement } from './gear/practical';
 import { type GearOf, headClassOf } from './gear/references';
 import type { LampForm } from './types';
@@ -37,34 +35,32 @@ export function lampsAt(plan: Plan, seconds: number): readonly LampForm[] {
 function headLamp(head: GearOf<'head'>, plan: Plan): LampForm {
   const headClass = headClassOf(head, plan);
   const { pivot, direction } = headPlace(head, headClass, plan);
-  const housing = housingOf(headClass);
-  const face = head.modifier ? fitModifier(head.modifier, housing, headClass) : housing;
-  const beam = modifiedBeam(headClass, head.modifier);
+  const { faceMetres, glowMetres, beam } = lampFace(headClass, head.modifier ?? null);
   return {
     itemId: head.id,
     headClassId: headClass.id,
-    position: add(pivot, scale(direction, face.faceMetres)),
+    position: add(pivot, scale(direction, faceMetres)),
     direction,
     peakCandela: beam.peakCandela * head.dim,
     beamDegrees: beam.beamDegrees,
     fieldDegrees: beam.fieldDegrees,
     kelvin: headClass.kelvin,
     tint: null,
-    sizeMetres: face.glowMetres,
+    sizeMetres: glowMetres,
   };
 }
 
 function practicalLamp(practical: Practical, headClass: HeadClass, seconds: number): LampForm {
   const placement = practicalPlacement(practical, headClass);
-  const housing = housingOf(headClass);
+  const { faceMetres, glowMetres } = lampFace(headClass, null);
   const { flicker } = practical;
   return {
     ...lampOf(practical.id, headClass),
-    position: moved(placement, scale(FORWARD, housing.faceMetres)),
+    position: moved(placement, scale(FORWARD, faceMetres)),
     direction: headClass.form === 'bulb' ? DOWN : turned(placement, FORWARD),
     peakCandela: headClass.peakCandela * practical.dim * (flicker ? flickerShare(flicker, seconds) : 1),
     tint: practical.tint ?? null,
-    sizeMetres: housing.glowMetres,
+    sizeMetres: glowMetres,
   };
 }
 

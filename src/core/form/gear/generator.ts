@@ -47,7 +47,7 @@ export function generatorParts(generator: GearOf<'generator'>): PlacedPart[] {
       [width * 0.33, height * 0.12],
     ]);
   });
-  const tank = ownPart('tank', { substance: 'paint', smooth: false }, (builder) => {
+  const tank = ownPart('tank', { substance: 'paint', colour: '#43525c', smooth: false }, (builder) => {
     builder.box([0, high - height * 0.13, 0], [width * 0.78, height * 0.2, depth * 0.76]);
     builder.box([0, high - height * 0.015, 0], [width * 0.1, height * 0.03, width * 0.1]);
   });

@@ -43,7 +43,7 @@ export function fluxLumens({ peakCandela, beamDegrees, fieldDegrees }: Beam): nu
  * area does (lumens / π at the axis); a lantern spreads them all round; a grid and a snoot narrow the beam; barn doors
  * leave it, as only its edges are cut.
  */
-export function modifiedBeam(headClass: HeadClass, modifier: Modifier | undefined): Beam {
+export function modifiedBeam(headClass: HeadClass, modifier: Modifier | null): Beam {
   const { peakCandela, beamDegrees, fieldDegrees } = headClass;
   switch (modifier) {
     case 'softbox':

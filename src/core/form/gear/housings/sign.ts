@@ -11,7 +11,7 @@ export function signHousing([width, height, depth]: Vec3, colour: string | null)
   const border = Math.min(0.06, width / 6, height / 6);
   const tube = Math.min(TUBE_RADIUS, border / 4, depth / 6);
   const front = half - 2 * tube;
-  const back = ownPart('back', { substance: 'paint', smooth: false }, (builder) => {
+  const back = ownPart('back', { substance: 'dark metal', smooth: false }, (builder) => {
     builder.box([0, 0, (half - front) / 2], [width, height, half + front]);
   });
   const glow = ownPart('face', glowing(colour), (builder) => {

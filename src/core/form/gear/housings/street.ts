@@ -20,7 +20,7 @@ export const lanternSize = (width: number): Vec3 => [
 export function streetHousing([classWidth]: Vec3, colour: string | null): Housing {
   const [width, length, depth] = lanternSize(classWidth);
   const half = depth / 2;
-  const lantern = ownPart('lantern', { substance: 'paint', smooth: false }, (builder) => {
+  const lantern = ownPart('lantern', { substance: 'galvanised', smooth: false }, (builder) => {
     const rim = (z: number, share: number): Vec3[] => {
       const [x, y] = [(width / 2) * share, (length / 2) * share];
       return [

@@ -1,0 +1,152 @@
+import { describe, expect, test } from 'vitest';
+import { flickerShare } from '../../../src/core/form/flicker';
+import { gearParts } from '../../../src/core/form/gear';
+import { fluxLumens } from '../../../src/core/form/gear/modifiedBeam';
+import { lampsAt } from '../../../src/core/form/lamps';
+import type { Gear } from '../../../src/core/plan/schema/gear';
+import { EVERY_KIND, HEAD, HEADS, planOf, STAND } from './gear/plans';
+import { extent } from './gear/solids';
+
+const PRACTICAL: Extract<Gear, { kind: 'practical' }> = {
+  kind: 'practical',
+  id: 'sign',
+  label: 'Sign',
+  at: [4, 1, -6],
+  headingDegrees: 180,
+  head: 'sign',
+  dim: 0.5,
+  tint: '#3a7bff',
+  flicker: { seed: 7, perSecond: 6, depth: 0.8 },
+};
+const STRING = EVERY_KIND.find((gear) => gear.kind === 'bulb string');
+
+describe('lampsAt', () => {
+  test('gives one lamp for each head and practical and one for each bulb, in the order of the plan', () => {
+    const plan = planOf(EVERY_KIND);
+    const expected = EVERY_KIND.flatMap((gear) => {
+      if (gear.kind === 'bulb string') return Array.from({ length: gear.bulbs }, () => gear.id);
+      return gear.kind === 'head' || gear.kind === 'practical' ? [gear.id] : [];
+    });
+    expect(lampsAt(plan, 0).map(({ itemId }) => itemId)).toEqual(expected);
+  });
+
+  test('puts each lamp at what glows, with a unit direction and finite numbers', () => {
+    const plan = planOf(EVERY_KIND);
+    for (const lamp of lampsAt(plan, 1)) {
+      const gear = EVERY_KIND.find(({ id }) => id === lamp.itemId);
+      if (!gear) throw new Error(`There is no gear ${lamp.itemId}.`);
+      const glow = gearParts(gear, plan).filter(({ shape }) => shape.substance === 'glow');
+      const { low, high } = extent(glow);
+      lamp.position.forEach((value, axis) => {
+        expect(value).toBeGreaterThan(low[axis] - 0.01);
+        expect(value).toBeLessThan(high[axis] + 0.01);
+      });
+      expect(Math.hypot(...lamp.direction)).toBeCloseTo(1, 9);
+      expect(Number.isFinite(lamp.peakCandela)).toBe(true);
+    }
+  });
+
+  test('points a head at its aim and dims it', () => {
+    const plan = planOf([STAND, { ...HEAD, dim: 0.25 }]);
+    const [lamp] = lampsAt(plan, 0);
+    const way = HEAD.aim.map((value, axis) => value - lamp.position[axis]);
+    const distance = Math.hypot(...way);
+    lamp.direction.forEach((value, axis) => {
+      expect(value).toBeCloseTo(way[axis] / distance, 6);
+    });
+    expect(lamp.peakCandela).toBe(5000);
+    expect(lamp.beamDegrees).toBe(40);
+    expect(lamp.tint).toBeNull();
+  });
+
+  test('gives a practical its tint, its heading and its flicker', () => {
+    const plan = planOf([PRACTICAL]);
+    const lamps = Array.from({ length: 200 }, (_, k) => lampsAt(plan, k / 24)[0]);
+    expect(lamps[0].tint).toBe('#3a7bff');
+    [0, 0, 1].forEach((value, axis) => {
+      expect(lamps[0].direction[axis]).toBeCloseTo(value, 9);
+    });
+    const levels = lamps.map(({ peakCandela }) => peakCandela);
+    expect(Math.max(...levels)).toBeLessThanOrEqual(10000);
+    expect(Math.min(...levels)).toBeGreaterThanOrEqual(10000 * 0.2);
+    expect(new Set(levels).size).toBeGreaterThan(10);
+  });
+
+  test('lets a street lamp shine down from its post', () => {
+    const plan = planOf([{ ...PRACTICAL, head: 'street' }]);
+    const [lamp] = lampsAt(plan, 0);
+    expect(lamp.direction[1]).toBeLessThan(-0.98);
+    expect(lamp.position[1]).toBeCloseTo(1 + 6, 0);
+  });
+
+  test('lets the bulbs of a string shine all round, below the wire', () => {
+    if (STRING?.kind !== 'bulb string') throw new Error('The fixture has no string.');
+    const lamps = lampsAt(planOf([STRING]), 0);
+    expect(lamps).toHaveLength(12);
+    for (const { beamDegrees, peakCandela, position } of lamps) {
+      expect(beamDegrees).toBe(360);
+      expect(peakCandela).toBe(20000 * 0.5);
+      expect(position[1]).toBeLessThan(3);
+    }
+  });
+});
+
+describe('modifiers', () => {
+  const spot = HEADS[0];
+  const lampWith = (modifier: 'softbox' | 'lantern' | 'grid' | 'barn doors' | 'snoot') =>
+    lampsAt(planOf([STAND, { ...HEAD, modifier }]), 0)[0];
+
+  test('give no light of their own', () => {
+    const bare = fluxLumens(spot);
+    for (const modifier of ['softbox', 'lantern', 'grid', 'barn doors', 'snoot'] as const) {
+      expect(fluxLumens(lampWith(modifier))).toBeLessThanOrEqual(bare * 1.001);
+    }
+  });
+
+  test('spread a softbox as a diffuse area and a lantern all round', () => {
+    expect(lampWith('softbox').peakCandela).toBeCloseTo((fluxLumens(spot) * 0.5) / Math.PI, 6);
+    expect(lampWith('lantern').beamDegrees).toBe(360);
+    expect(lampWith('softbox').sizeMetres[0]).toBeGreaterThan(0.5);
+  });
+});
+
+test('lumens agree with the closed form of a lamp that is even all round, and nearly of a diffuse area', () => {
+  expect(fluxLumens({ peakCandela: 10, beamDegrees: 360, fieldDegrees: 360 })).toBeCloseTo(40 * Math.PI, 9);
+  const diffuse = { peakCandela: 100, beamDegrees: 120, fieldDegrees: 168.522 };
+  // The fitted curve meets the cosine at a half and a tenth only, and holds 5 % more in all.
+  expect(Math.abs(fluxLumens(diffuse) / (100 * Math.PI) - 1)).toBeLessThan(0.051);
+});
+
+describe('flickerShare', () => {
+  const flicker = { seed: 42, perSecond: 8, depth: 0.6 };
+  const moments = Array.from({ length: 5000 }, (_, k) => k / 250 - 2);
+
+  test('stays within its depth and always gives the same for the same moment', () => {
+    for (const seconds of moments) {
+      const share = flickerShare(flicker, seconds);
+      expect(share).toBeLessThanOrEqual(1);
+      expect(share).toBeGreaterThanOrEqual(0.4);
+      expect(flickerShare(flicker, seconds)).toBe(share);
+    }
+  });
+
+  test('changes as often as it says, at uneven times', () => {
+    const changes = moments
+      .slice(1)
+      .filter((seconds, k) => flickerShare(flicker, seconds) !== flickerShare(flicker, moments[k]));
+    const perSecond = changes.length / 20;
+    expect(perSecond).toBeGreaterThan(7.5);
+    expect(perSecond).toBeLessThan(8.5);
+    const gaps = new Set(changes.slice(1).map((seconds, k) => Math.round((seconds - changes[k]) * 250)));
+    expect(gaps.size).toBeGreaterThan(8);
+  });
+
+  test('uses all of its depth, is mostly near full, and another seed goes another way', () => {
+    const shares = moments.map((seconds) => flickerShare(flicker, seconds));
+    expect(Math.min(...shares)).toBeLessThan(0.45);
+    expect(shares.filter((share) => share > 0.7).length).toBeGreaterThan(shares.length / 2);
+    const other = moments.map((seconds) => flickerShare({ ...flicker, seed: 43 }, seconds));
+    expect(other).not.toEqual(shares);
+    expect(flickerShare({ ...flicker, depth: 0 }, 1.23)).toBe(1);
+  });
+});
