@@ -1,0 +1,207 @@
+import {
+  compose,
+  moved,
+  movedBy,
+  type Placement,
+  rolledBy,
+  standingAt,
+  tiltedBy,
+  turned,
+} from '../../build/placement';
+import {
+  add,
+  cross,
+  directionOf,
+  dot,
+  length,
+  mix,
+  scale,
+  subtract,
+  unit,
+  type Vec3,
+} from '../../build/vector';
+import { BALL_AHEAD, HEEL_BEHIND, solePoints } from '../shape/foot';
+import { SIDES, type Side, type Skeleton } from '../skeleton';
+import type { ArmPose, LegPose, Pose, Turn } from './pose';
+
+type Paired = 'upper arm' | 'forearm' | 'hand' | 'thigh' | 'shin' | 'foot' | 'skirt';
+export type Bone = 'pelvis' | 'chest' | 'neck' | 'head' | `right ${Paired}` | `left ${Paired}`;
+/** Where each bone is in the figure's own frame: feet at the origin, facing −z. */
+export type Bones = Readonly<Record<Bone, Placement>>;
+
+const ORIGIN: Vec3 = [0, 0, 0];
+
+function turnedBy([pitch, roll, yaw]: Turn): Placement {
+  const level = roll === 0 ? tiltedBy(pitch) : compose(tiltedBy(pitch), rolledBy(roll));
+  return yaw === 0 ? level : compose(standingAt(ORIGIN, yaw), level);
+}
+
+const at = (outer: Placement, joint: Vec3, turn: Turn): Placement =>
+  compose(compose(outer, movedBy(joint)), turnedBy(turn));
+
+const raised = (m: Placement, by: number): Placement => m.map((value, k) => (k === 7 ? value + by : value));
+
+const fromAxes = (x: Vec3, y: Vec3, z: Vec3, origin: Vec3): Placement => [
+  x[0],
+  y[0],
+  z[0],
+  origin[0],
+  x[1],
+  y[1],
+  z[1],
+  origin[1],
+  x[2],
+  y[2],
+  z[2],
+  origin[2],
+];
+
+/** What is left of `v` square to the unit vector `axis`; any square direction where nothing is left. */
+function squareTo(v: Vec3, axis: Vec3): Vec3 {
+  const rest = subtract(v, scale(axis, dot(v, axis)));
+  if (length(rest) > 1e-6) return unit(rest);
+  return unit(cross(axis, Math.abs(axis[0]) < 0.9 ? [1, 0, 0] : [0, 0, 1]));
+}
+
+/** A limb's frame: it runs down its own −y along `down`, its front (−z) as near `ahead` as may be. */
+function facing(origin: Vec3, down: Vec3, ahead: Vec3): Placement {
+  const y = scale(down, -1);
+  const z = squareTo(scale(ahead, -1), y);
+  return fromAxes(cross(y, z), y, z, origin);
+}
+
+/** A limb's frame by the direction of its own x instead. */
+function sided(origin: Vec3, down: Vec3, x: Vec3): Placement {
+  const y = scale(down, -1);
+  const side = squareTo(x, y);
+  return fromAxes(side, y, cross(side, y), origin);
+}
+
+/** The middle joint of a limb of two bones that reaches for a target, bent towards the pole, and where it gets to. */
+function bend(root: Vec3, target: Vec3, first: number, second: number, pole: Vec3): readonly [Vec3, Vec3] {
+  const way = subtract(target, root);
+  const distance = Math.min(Math.max(length(way), Math.abs(first - second) + 1e-4), first + second - 1e-6);
+  const along = unit(way);
+  const foot = (distance * distance + first * first - second * second) / (2 * distance);
+  const off = Math.sqrt(Math.max(0, first * first - foot * foot));
+  const middle = add(add(root, scale(along, foot)), scale(squareTo(pole, along), off));
+  return [middle, add(root, scale(along, distance))];
+}
+
+const mirrored = (v: Vec3, side: Side): Vec3 => [v[0] * side, v[1], v[2]];
+
+interface FootPlace {
+  readonly ankle: Vec3;
+  readonly turn: Placement;
+}
+
+/** Where a foot is, its lowest point at its clearance above the floor. */
+function footPlace(skeleton: Skeleton, leg: LegPose, side: Side): FootPlace {
+  const stature = skeleton.measures.statureMetres;
+  const tilt = tiltedBy(leg.pitchDegrees);
+  const yaw = standingAt(ORIGIN, side * leg.toeOutDegrees);
+  let lowest = Number.POSITIVE_INFINITY;
+  for (const p of solePoints(stature, skeleton.ankleHeight)) lowest = Math.min(lowest, turned(tilt, p)[1]);
+  const pivot: Vec3 = [
+    0,
+    -skeleton.ankleHeight,
+    (leg.pitchDegrees < 0 ? -BALL_AHEAD : HEEL_BEHIND) * stature,
+  ];
+  const drawn = turned(yaw, subtract(pivot, turned(tilt, pivot)));
+  const flat = scale(mirrored(leg.ankle, side), stature);
+  return { ankle: [flat[0] + drawn[0], flat[1] - lowest, flat[2] + drawn[2]], turn: compose(yaw, tilt) };
+}
+
+function placeArm(
+  skeleton: Skeleton,
+  chest: Placement,
+  arm: ArmPose,
+  side: Side,
+): [Placement, Placement, Placement] {
+  const local = subtract(mirrored(skeleton.shoulder, side), skeleton.waist);
+  const shoulder = moved(chest, local);
+  const reach = skeleton.upperArm + skeleton.forearm;
+  const target = moved(chest, add(local, scale(mirrored(arm.wrist, side), reach)));
+  const pole = turned(chest, mirrored(arm.elbow, side));
+  const [elbow, wrist] = bend(shoulder, target, skeleton.upperArm, skeleton.forearm, pole);
+  const fore = unit(subtract(wrist, elbow));
+  const palm = squareTo(turned(chest, mirrored(arm.palm, side)), fore);
+  const turn = (arm.bendDegrees * Math.PI) / 180;
+  const fingers = add(scale(fore, Math.cos(turn)), scale(palm, Math.sin(turn)));
+  const outer = scale(palm, -side);
+  return [
+    facing(shoulder, unit(subtract(elbow, shoulder)), scale(pole, -1)),
+    sided(elbow, fore, outer),
+    sided(wrist, fingers, outer),
+  ];
+}
+
+/** How far a coat's skirt goes along with the thigh. */
+const SKIRT_FOLLOWS = 0.85;
+
+function placeLeg(
+  skeleton: Skeleton,
+  pelvis: Placement,
+  leg: LegPose,
+  foot: FootPlace,
+  side: Side,
+): [Placement, Placement, Placement, Placement] {
+  const hip = moved(pelvis, [side * skeleton.hip[0], 0, 0]);
+  const pole = turned(pelvis, directionOf(side * leg.kneeOutDegrees));
+  const [knee, ankle] = bend(hip, foot.ankle, skeleton.thigh, skeleton.shin, pole);
+  const thigh = unit(subtract(knee, hip));
+  const hanging = turned(pelvis, [0, -1, 0]);
+  return [
+    facing(hip, thigh, pole),
+    facing(knee, unit(subtract(ankle, knee)), pole),
+    compose(movedBy(ankle), foot.turn),
+    facing(hip, unit(mix(hanging, thigh, SKIRT_FOLLOWS)), pole),
+  ];
+}
+
+/**
+ * Places every bone of a figure for a pose. The pelvis sinks as far as the legs need to reach the floor, and where the
+ * pose is upright the crown comes to the full stature.
+ */
+export function placeBones(skeleton: Skeleton, pose: Pose): Bones {
+  const stature = skeleton.measures.statureMetres;
+  const middle: Vec3 = [0, skeleton.hip[1], skeleton.hip[2]];
+  const low = at(movedBy(add(middle, scale(pose.pelvisShift, stature))), ORIGIN, pose.pelvisTurn);
+  const half = scale(pose.headTurn, 0.5);
+  const lowChest = at(low, subtract(skeleton.waist, middle), pose.chestTurn);
+  const lowNeck = at(lowChest, subtract(skeleton.neck, skeleton.waist), half);
+  const lowHead = at(lowNeck, subtract(skeleton.head, skeleton.neck), half);
+  let rise = pose.upright * (stature - moved(lowHead, [0, skeleton.crown, 0])[1]);
+  const feet = SIDES.map((side, k) => footPlace(skeleton, pose.legs[k], side));
+  const longest = (skeleton.thigh + skeleton.shin) * 0.9995;
+  SIDES.forEach((side, k) => {
+    const hip = moved(low, [side * skeleton.hip[0], 0, 0]);
+    const { ankle } = feet[k];
+    const level = Math.min(longest, Math.hypot(ankle[0] - hip[0], ankle[2] - hip[2]));
+    const highest = ankle[1] + Math.sqrt(longest * longest - level * level);
+    rise = Math.min(rise, highest - hip[1]);
+  });
+  const [pelvis, chest] = [raised(low, rise), raised(lowChest, rise)];
+  const [rightArm, leftArm] = SIDES.map((side, k) => placeArm(skeleton, chest, pose.arms[k], side));
+  const [rightLeg, leftLeg] = SIDES.map((side, k) => placeLeg(skeleton, pelvis, pose.legs[k], feet[k], side));
+  return {
+    pelvis,
+    chest,
+    neck: raised(lowNeck, rise),
+    head: raised(lowHead, rise),
+    'right upper arm': rightArm[0],
+    'right forearm': rightArm[1],
+    'right hand': rightArm[2],
+    'left upper arm': leftArm[0],
+    'left forearm': leftArm[1],
+    'left hand': leftArm[2],
+    'right thigh': rightLeg[0],
+    'right shin': rightLeg[1],
+    'right foot': rightLeg[2],
+    'right skirt': rightLeg[3],
+    'left thigh': leftLeg[0],
+    'left shin': leftLeg[1],
+    'left foot': leftLeg[2],
+    'left skirt': leftLeg[3],
+  };
+}

@@ -1,0 +1,201 @@
+import { movedBy } from '../../build/placement';
+import { ShapeBuilder } from '../../build/shapeBuilder';
+import type { Vec3 } from '../../build/vector';
+import type { PartShape } from '../../types';
+import type { Skeleton } from '../skeleton';
+import { loft, type Ring } from './loft';
+import { limb, onSection, type Section, sectionAt } from './sections';
+import { chestSections, hemSections, hipSections, type TrunkLook } from './trunk';
+
+const below = (joint: Vec3) => movedBy([-joint[0], -joint[1], -joint[2]]);
+
+/** A collar about the neck: sections by bearing, standing `rise` high and turned down by `fall`, open at the front. */
+function addCollar(
+  builder: ShapeBuilder,
+  foot: Section,
+  look: { readonly rise: number; readonly fall: number; readonly gap: number; readonly thick: number },
+): void {
+  const steps = 12;
+  const rings = Array.from({ length: steps + 1 }, (_, k): Ring => {
+    const bearing = ((look.gap + (360 - 2 * look.gap) * (k / steps)) * Math.PI) / 180;
+    const [x, y, z] = onSection(foot, bearing);
+    const ahead = (1 + Math.cos(bearing)) / 2;
+    const top = y + look.rise * (1 - 0.35 * ahead);
+    const out = (by: number): Vec3 => [
+      x * (1 + by / foot.half),
+      0,
+      z + (by * (z - (foot.z ?? 0))) / foot.front,
+    ];
+    const [inner, outer, edge] = [out(-look.thick), out(look.thick), out(look.thick * 2 + look.fall * 0.45)];
+    return [
+      [inner[0], y - look.thick, inner[2]],
+      [inner[0], top, inner[2]],
+      [outer[0], top, outer[2]],
+      [edge[0], top - look.fall, edge[2]],
+      [outer[0], y - look.thick, outer[2]],
+    ];
+  });
+  loft(builder, rings);
+}
+
+/** A strip laid on the front of the chest: per height from one side to the other, `lift` proud of the cloth. */
+function addStrip(
+  builder: ShapeBuilder,
+  chest: readonly Section[],
+  rows: readonly { readonly y: number; readonly from: number; readonly to: number }[],
+  lift: number,
+): void {
+  const rings = rows.map(({ y, from, to }): Ring => {
+    const section = sectionAt(chest, y);
+    const at = (x: number, proud: number): Vec3 => {
+      const across = Math.min(0.98, Math.abs(x) / section.half) ** (section.square ?? 2);
+      return [x, y, (section.z ?? 0) - section.front * (1 - across) ** (1 / (section.square ?? 2)) - proud];
+    };
+    const middle = (from + to) / 2;
+    return [
+      at(from, lift),
+      at(middle, lift),
+      at(to, lift),
+      at(to, -0.012),
+      at(middle, -0.012),
+      at(from, -0.012),
+    ];
+  });
+  loft(builder, rings);
+}
+
+const SIDES_AROUND = 18;
+
+/** The clothed chest with its collar, in the frame of the waist's joint. */
+export function chestShape(skeleton: Skeleton, look: TrunkLook, colour: string): PartShape {
+  const builder = new ShapeBuilder();
+  const chest = chestSections(look);
+  const s = look.stature;
+  limb(builder, chest, SIDES_AROUND, { last: 0.004 * s, steps: 1 });
+  const foot = sectionAt(chest, 0.843 * s);
+  if (look.upper === 'jersey') {
+    addCollar(builder, sectionAt(chest, 0.846 * s), {
+      rise: 0.02 * s,
+      fall: 0.004 * s,
+      gap: 0,
+      thick: 0.004 * s,
+    });
+  } else {
+    const coat = look.upper === 'coat';
+    addCollar(builder, foot, {
+      rise: (coat ? 0.03 : 0.024) * s,
+      fall: (coat ? 0.03 : 0.02) * s,
+      gap: look.upper === 'shirt' ? 14 : 24,
+      thick: (look.upper === 'shirt' ? 0.002 : 0.004) * s,
+    });
+  }
+  if (look.upper === 'shirt') {
+    const rows = [0.57, 0.65, 0.73, 0.79, 0.835].map((y) => ({ y: y * s, from: -0.008 * s, to: 0.008 * s }));
+    addStrip(builder, chest, rows, 0.0015);
+  }
+  if (look.upper === 'coat' || look.upper === 'jacket') {
+    const lowest = look.upper === 'coat' ? 0.7 : 0.735;
+    for (const side of [1, -1]) {
+      const rows = [0, 0.25, 0.5, 0.8, 1].map((share) => {
+        const y = lowest + (0.84 - lowest) * share;
+        const inner = 0.003 + 0.029 * share;
+        const wide = 0.006 + 0.036 * Math.sin(Math.PI * Math.min(1, share * 0.75)) * (1 - 0.45 * share);
+        return { y: y * s, from: side * inner * s, to: side * (inner + wide) * s };
+      });
+      addStrip(builder, chest, rows, 0.006);
+    }
+    const opening = [0.565, 0.62, 0.66, lowest].map((y) => ({ y: y * s, from: -0.002 * s, to: 0.012 * s }));
+    addStrip(builder, chest, opening, 0.004);
+  }
+  return builder.finish({ substance: 'upper', colour, smooth: true }, below(skeleton.waist));
+}
+
+/** The shirt that shows in the opening of a coat or jacket. */
+export function shirtFrontShape(skeleton: Skeleton, look: TrunkLook): PartShape {
+  const builder = new ShapeBuilder();
+  const chest = chestSections(look);
+  const s = look.stature;
+  const lowest = look.upper === 'coat' ? 0.7 : 0.735;
+  const rows = [0, 0.4, 0.75, 1].map((share) => {
+    const inner = (0.004 + 0.032 * share) * s;
+    return { y: (lowest + (0.846 - lowest) * share) * s, from: -inner, to: inner };
+  });
+  addStrip(builder, chest, rows, 0.002);
+  return builder.finish({ substance: 'linen', colour: '#8b867d', smooth: true }, below(skeleton.waist));
+}
+
+/** Hips and seat in trousers, in the frame of the pelvis (the middle between the hip joints). */
+export function hipShape(skeleton: Skeleton, look: TrunkLook, colour: string): PartShape {
+  const builder = new ShapeBuilder();
+  limb(builder, hipSections(look), 16, { first: -0.006 * look.stature, steps: 1 });
+  return builder.finish(
+    { substance: 'lower', colour, smooth: true },
+    below([0, skeleton.hip[1], skeleton.hip[2]]),
+  );
+}
+
+/** The upper garment about the hips, in the frame of the pelvis. */
+export function hemShape(skeleton: Skeleton, look: TrunkLook, colour: string): PartShape {
+  const builder = new ShapeBuilder();
+  limb(builder, hemSections(look), 16);
+  return builder.finish(
+    { substance: 'upper', colour, smooth: true },
+    below([0, skeleton.hip[1], skeleton.hip[2]]),
+  );
+}
+
+/** One half of a coat's skirts, about one thigh, in the frame of that hip joint. The two overlap in the middle. */
+export function skirtShape(skeleton: Skeleton, look: TrunkLook, side: number, colour: string): PartShape {
+  const builder = new ShapeBuilder();
+  const s = look.stature;
+  const hips = hipSections(look);
+  const waist = sectionAt(hips, 0.57 * s);
+  const seat = sectionAt(hips, 0.52 * s);
+  const tails = [
+    { y: 0.585, like: waist, more: 0.012 },
+    { y: 0.55, like: seat, more: 0.01 },
+    { y: 0.5, like: seat, more: 0.016 },
+    { y: 0.42, like: seat, more: 0.023 },
+    { y: 0.33, like: seat, more: 0.03 },
+    { y: 0.262, like: seat, more: 0.035 },
+    { y: 0.26, like: seat, more: 0.032 },
+  ];
+  const inner = -0.022 * s;
+  const sections = tails.map(({ y, like, more }): Section => {
+    const outer = like.half + more * s;
+    return {
+      y: y * s,
+      half: (outer - inner) / 2,
+      x: (side * (outer + inner)) / 2,
+      front: like.front + more * s * 0.75,
+      back: like.back + more * s * 0.75,
+      square: 3,
+    };
+  });
+  limb(builder, sections, 14);
+  return builder.finish(
+    { substance: 'upper', colour, smooth: true },
+    below([side * skeleton.hip[0], skeleton.hip[1], skeleton.hip[2]]),
+  );
+}
+
+/** The neck, in the frame of its foot. */
+export function neckShape(skeleton: Skeleton, feminine: boolean, girth: number, colour: string): PartShape {
+  const builder = new ShapeBuilder();
+  const s = skeleton.measures.statureMetres;
+  const half = (feminine ? 0.0305 : 0.0345) * s * (1 + (girth - 1) * 0.7);
+  const rise = skeleton.head[1] - skeleton.neck[1];
+  const lean = skeleton.head[2] - skeleton.neck[2];
+  const rows = [-0.25, 0.1, 0.4, 0.75, 1.05].map((share, k): Section => {
+    const full = [1.2, 1.06, 1, 1, 0.98][k];
+    return {
+      y: rise * share,
+      half: half * full,
+      front: half * 1.02 * full,
+      back: half * 1.12 * full,
+      z: lean * share - 0.004 * s,
+    };
+  });
+  limb(builder, rows, 12);
+  return builder.finish({ substance: 'skin', colour, smooth: true });
+}
