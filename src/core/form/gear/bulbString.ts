@@ -13,7 +13,7 @@ export type BulbString = GearOf<'bulb string'>;
 const WIRE_RADIUS = 0.004;
 const WIRE_PIECES = 16;
 /** From here on bulbs are turned with fewer sides. */
-const MANY_BULBS = 16;
+const MANY_BULBS = 12;
 
 /** A point of the wire at a share of the way: a parabola that hangs `sagMetres` below the chord at its middle. */
 function wireAt(string: BulbString, share: number): Vec3 {

@@ -112,16 +112,15 @@ function column(standClass: StandClass, height: number, collar: number): OwnPart
   return [tubes, knobs];
 }
 
-/** A wing knob on its screw, standing off a tube. */
+/** A knob that clamps the riser above, standing off its tube. */
 function addKnob(builder: ShapeBuilder, at: Vec3, way: Vec3, standOff: number): void {
+  const axis = { at: add(at, scale(way, standOff)), along: way };
   addLathe(
     builder,
-    { at: add(at, scale(way, standOff)), along: way },
+    axis,
     [
-      [0, 0.005],
-      [0.018, 0.005],
-      [0.018, 0.016],
-      [0.034, 0.012],
+      [0, 0.008],
+      [0.034, 0.014],
     ],
     6,
   );

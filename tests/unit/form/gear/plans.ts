@@ -120,6 +120,7 @@ export const EVERY_KIND: readonly Gear[] = [
   ARM_STAND,
   { ...STAND, id: 'stand-3', heightMetres: 0.4 },
   { ...STAND, id: 'stand-4', heightMetres: 6 },
+  { ...STAND, id: 'stand-5', arm: { lengthMetres: 1, tiltDegrees: -10, headingDegrees: 200 } },
   ...HEADS.map(({ form }): Gear => ({ ...HEAD, id: `head-${form}`, label: `Head ${form}`, head: form })),
   ...(['softbox', 'lantern', 'grid', 'barn doors', 'snoot'] as const).flatMap((modifier): Gear[] => [
     { ...HEAD, id: `spot-${modifier}`, label: `Spot, ${modifier}`, modifier },
