@@ -69,7 +69,7 @@ const columnFoot = (collar: number): number => collar * 0.3;
 
 function addCollar(builder: ShapeBuilder, at: Vec3, tubeRadius: number): void {
   const half = COLLAR_LENGTH / 2;
-  addRod(builder, add(at, [0, -half, 0]), add(at, [0, half, 0]), tubeRadius * 1.35 + 0.003, 8);
+  addRod(builder, add(at, [0, -half, 0]), add(at, [0, half, 0]), tubeRadius * 1.35 + 0.003, 6);
 }
 
 /** Lengths of tube, each from its foot to its head, bottom first; the last ends under the spigot. */
