@@ -1,0 +1,106 @@
+import { useFrame, useThree } from '@react-three/fiber';
+import { useEffect, useRef } from 'react';
+import { livePlan, liveStore } from '../../desk/liveStore';
+import { sessionStore } from '../../desk/sessionStore';
+import { viewStore } from '../../desk/viewStore';
+import { WalkRound } from '../walk/walkRound';
+import { paneOf } from './panes';
+import { QUALITIES } from './quality';
+import { StageDriver } from './stageDriver';
+import { watchStage } from './watchStage';
+
+/** Thumbnails wait this long for the hand to rest, milliseconds. */
+const THUMB_PATIENCE = 220;
+
+interface Works {
+  readonly driver: StageDriver;
+  readonly walk: WalkRound;
+}
+
+/**
+ * Draws the stage, in place of fiber's own rendering: on demand, each view into its own pane, and only the views that
+ * something has changed for. Reads the stores itself; React has no part in a frame.
+ */
+export function RenderDriver() {
+  const gl = useThree((state) => state.gl);
+  const scene = useThree((state) => state.scene);
+  const invalidate = useThree((state) => state.invalidate);
+  const works = useRef<Works | null>(null);
+  const thumbsAt = useRef(0);
+
+  useEffect(() => {
+    const driver = new StageDriver(gl, scene);
+    const walk = new WalkRound(invalidate);
+    works.current = { driver, walk };
+    const stop = watchStage(gl.domElement, {
+      changed: () => {
+        thumbsAt.current = performance.now() + THUMB_PATIENCE;
+        invalidate();
+      },
+      planChanged: () => driver.sweep(),
+      restored: () => driver.redraw(),
+      invalidate,
+    });
+    invalidate();
+    return () => {
+      stop();
+      works.current = null;
+      walk.dispose();
+      driver.dispose();
+    };
+  }, [gl, scene, invalidate]);
+
+  useFrame(() => {
+    if (!works.current || gl.getContext().isContextLost()) return;
+    const { driver, walk } = works.current;
+    const { frameElement, walkElement, thumbElements, pictureReady, setPictureReady } = viewStore.getState();
+    const { setupId, selectedId, pictureQuality, roofView } = sessionStore.getState();
+    const { seconds, playing, gesture } = liveStore.getState();
+    const plan = livePlan();
+    const quality = QUALITIES[pictureQuality];
+    const pixelRatio = Math.min(quality.mostPixelRatio, window.devicePixelRatio);
+    const moment = { plan, seconds, quality, pixelRatio };
+    const setup = plan.setups.find(({ id }) => id === setupId) ?? plan.setups[0] ?? null;
+    const canvas = gl.domElement.getBoundingClientRect();
+    const before = driver.paintings;
+    gl.setRenderTarget(null);
+    gl.setClearColor(0x000000, 0);
+    gl.clear();
+
+    const framePane = frameElement && paneOf(frameElement, canvas);
+    if (setup && framePane) driver.showFrame(moment, setup, framePane);
+
+    walk.bind(walkElement);
+    const walkPane = walkElement && roofView === 'walk round' ? paneOf(walkElement, canvas) : null;
+    if (walkPane) {
+      if (walk.settle()) invalidate();
+      driver.showWalk(moment, setup, walk, walkPane, [selectedId]);
+    }
+
+    const busy = playing || gesture !== null || driver.paintings !== before;
+    if (thumbElements.size > 0) {
+      if (busy || performance.now() < thumbsAt.current) wakeLater(invalidate, thumbsAt.current);
+      else if (driver.printNextThumb(moment, thumbElements)) invalidate();
+    }
+    if (driver.paintings > before) {
+      document.documentElement.dataset.paintings = String(driver.paintings);
+      if (!pictureReady) setPictureReady();
+    }
+  }, 1);
+
+  return null;
+}
+
+let waking: ReturnType<typeof setTimeout> | null = null;
+
+/** One more frame when the thumbnails' patience is over. */
+function wakeLater(invalidate: () => void, at: number): void {
+  if (waking !== null) clearTimeout(waking);
+  waking = setTimeout(
+    () => {
+      waking = null;
+      invalidate();
+    },
+    Math.max(30, at - performance.now()),
+  );
+}

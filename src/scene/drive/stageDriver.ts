@@ -1,0 +1,191 @@
+import type { Scene, WebGLRenderer } from 'three';
+import { cameraAt } from '../../core/optics/camera';
+import type { Plan } from '../../core/plan/schema/plan';
+import type { Setup } from '../../core/plan/schema/setup';
+import { LOOK_AROUND } from '../../desk/viewStore';
+import { FrameCamera } from '../cameras/frameCamera';
+import type { Development } from '../picture/develop';
+import { exposureOf, walkExposure } from '../picture/exposure';
+import { Painter, type Pane } from '../picture/painter';
+import { type TargetSizes, ViewTargets } from '../picture/targets';
+import type { WalkRound } from '../walk/walkRound';
+import { differs } from './differs';
+import { mirrorHeightUnder } from './mirrorHeight';
+import type { Quality } from './quality';
+import { aimFrame, focusAt, secondsIn } from './setupView';
+import { ThumbPrint, thumbSize } from './thumbs';
+import { World } from './world';
+
+/** Share of the light that a lens scatters over the picture; common practice, no source. */
+const LENS_GLOW = 0.03;
+
+/** All that is drawn from, as it is at one moment. */
+export interface Moment {
+  readonly plan: Plan;
+  readonly seconds: number;
+  readonly quality: Quality;
+  readonly pixelRatio: number;
+}
+
+/** A view's picture, with what it was painted from: as long as that stays, it is not painted again. */
+interface Painted {
+  readonly targets: ViewTargets;
+  readonly inputs: readonly unknown[];
+  readonly development: Development;
+}
+
+/** Paints the views of the stage: the chosen setup's frame, the walk-round and the setups' thumbnails. */
+export class StageDriver {
+  private readonly world: World;
+  private readonly painter: Painter;
+  private readonly camera = new FrameCamera();
+  private readonly print = new ThumbPrint();
+  private readonly painted = new Map<string, Painted>();
+  private readonly printed = new Map<string, readonly unknown[]>();
+  /** How many views have been painted: it stands still while nothing changes. */
+  paintings = 0;
+
+  constructor(
+    private readonly renderer: WebGLRenderer,
+    scene: Scene,
+  ) {
+    this.world = new World(renderer, scene);
+    this.painter = new Painter(renderer, scene, this.world.materials, this.world.roof);
+  }
+
+  /** The chosen setup's frame with its look-around, into a pane of the canvas. */
+  showFrame(moment: Moment, setup: Setup, pane: Pane): void {
+    const { plan, quality, pixelRatio } = moment;
+    const seconds = secondsIn(plan, setup, moment.seconds);
+    const painted = this.painting(
+      'frame',
+      sizesOf(pane, pixelRatio, quality),
+      [plan, seconds, setup, quality],
+      (targets) => this.paintSetup(targets, moment, setup, seconds, LOOK_AROUND),
+    );
+    this.painter.show(pane, painted.development);
+  }
+
+  /** The walk-round, into a pane of the canvas; `helpers` is what its helper drawings are drawn from. */
+  showWalk(
+    moment: Moment,
+    setup: Setup | null,
+    walk: WalkRound,
+    pane: Pane,
+    helpers: readonly unknown[],
+  ): void {
+    const { plan, seconds, quality, pixelRatio } = moment;
+    walk.placeFor(plan);
+    walk.setAspect(pane.width / pane.height);
+    const inputs = [plan, seconds, setup, quality, walk.version, ...helpers];
+    const painted = this.painting('walk', sizesOf(pane, pixelRatio, quality), inputs, (targets) => {
+      this.world.pose(plan, seconds, quality);
+      walk.camera.updateMatrixWorld();
+      const { x, y, z } = walk.camera.position;
+      const mirrorHeight = mirrorHeightUnder(plan, [x, y, z]);
+      this.painter.paint(targets, { camera: walk.camera, mirrorHeight, focus: null });
+      return developmentOf(targets, { exposure: walkExposure(setup), blurred: null, bending: null });
+    });
+    this.painter.show(pane, painted.development);
+  }
+
+  /** Copies the first thumbnail that is out of date onto its canvas; false when all are up to date. */
+  printNextThumb(moment: Moment, canvases: ReadonlyMap<string, HTMLCanvasElement>): boolean {
+    const { plan, quality } = moment;
+    for (const setupId of this.printed.keys()) if (!canvases.has(setupId)) this.printed.delete(setupId);
+    for (const setup of plan.setups) {
+      const canvas = canvases.get(setup.id);
+      if (!canvas) continue;
+      const size = thumbSize(canvas);
+      const seconds = secondsIn(plan, setup, moment.seconds);
+      const inputs = [plan, seconds, setup, quality, canvas, size.width, size.height];
+      if (!differs(this.printed.get(setup.id) ?? [], inputs)) continue;
+      this.printed.set(setup.id, inputs);
+      const sizes = { ...size, samples: quality.samples, mirrorDivisor: quality.mirrorDivisor };
+      const painted = this.painting('thumb', sizes, inputs, (targets) =>
+        this.paintSetup(targets, moment, setup, seconds, 1),
+      );
+      this.painter.print(this.print.targetOf(size), painted.development);
+      this.print.copyTo(canvas, this.renderer);
+      return true;
+    }
+    return false;
+  }
+
+  /** Gives back what shapes that have gone held on the card. */
+  sweep(): void {
+    this.world.roof.sweep();
+  }
+
+  /** After the card has lost everything: all is out of date. */
+  redraw(): void {
+    this.world.redraw();
+    for (const { targets } of this.painted.values()) targets.dispose();
+    this.painted.clear();
+    this.printed.clear();
+  }
+
+  dispose(): void {
+    for (const { targets } of this.painted.values()) targets.dispose();
+    this.print.dispose();
+    this.painter.dispose();
+    this.world.dispose();
+  }
+
+  /** `widths` is how many delivered frames the picture is wide; where its sides differ from the frame's, it shows more. */
+  private paintSetup(
+    targets: ViewTargets,
+    moment: Moment,
+    setup: Setup,
+    seconds: number,
+    widths: number,
+  ): Development {
+    const { plan, quality } = moment;
+    this.world.pose(plan, seconds, quality);
+    const view = cameraAt(plan, setup, seconds);
+    const aspect = view.frame.tanHalfWidth / view.frame.tanHalfHeight;
+    const spare = targets.sizes.width / targets.sizes.height / aspect;
+    // The frame's own pane has its sides; only a thumbnail may be wider or higher.
+    const fitted =
+      widths === 1 ? ([Math.max(1, spare), Math.max(1, 1 / spare)] as const) : ([widths, widths] as const);
+    const bending = aimFrame(this.camera, view, fitted);
+    const mirrorHeight = mirrorHeightUnder(plan, view.pose.position);
+    const focus = quality.lens ? focusAt(plan, setup, seconds) : null;
+    this.painter.paint(targets, { camera: this.camera, mirrorHeight, focus });
+    const blurred = focus ? targets.blurred.texture : null;
+    return developmentOf(targets, { exposure: exposureOf(setup), blurred, bending });
+  }
+
+  private painting(
+    name: string,
+    sizes: TargetSizes,
+    inputs: readonly unknown[],
+    paint: (targets: ViewTargets) => Development,
+  ): Painted {
+    const before = this.painted.get(name);
+    const fits = before?.targets.fits(sizes) ?? false;
+    if (before && fits && !differs(before.inputs, inputs)) return before;
+    if (before && !fits) before.targets.dispose();
+    const targets = before && fits ? before.targets : new ViewTargets(sizes);
+    const painted = { targets, inputs, development: paint(targets) };
+    this.painted.set(name, painted);
+    this.paintings += 1;
+    return painted;
+  }
+}
+
+function sizesOf(pane: Pane, pixelRatio: number, { samples, mirrorDivisor }: Quality): TargetSizes {
+  return {
+    width: Math.max(2, Math.round(pane.width * pixelRatio)),
+    height: Math.max(2, Math.round(pane.height * pixelRatio)),
+    samples,
+    mirrorDivisor,
+  };
+}
+
+function developmentOf(
+  targets: ViewTargets,
+  own: Pick<Development, 'exposure' | 'blurred' | 'bending'>,
+): Development {
+  return { view: targets.view.texture, glow: targets.half.texture, glowShare: LENS_GLOW, ...own };
+}

@@ -1,0 +1,60 @@
+import { liveStore } from '../../desk/liveStore';
+import { planStore } from '../../desk/planStore';
+import { sessionStore } from '../../desk/sessionStore';
+import { viewStore } from '../../desk/viewStore';
+
+export interface StageWatcher {
+  /** Something that a picture shows may have changed. */
+  readonly changed: () => void;
+  /** The committed plan is another one. */
+  readonly planChanged: () => void;
+  /** The card has lost everything and works again. */
+  readonly restored: () => void;
+  readonly invalidate: () => void;
+}
+
+const LOST = 'The graphics card has dropped the picture; it comes back by itself once the card answers.';
+
+/** Calls the watcher on every change of the stores, of where the views lie, and of the card. Returns what ends it. */
+export function watchStage(canvas: HTMLCanvasElement, watcher: StageWatcher): () => void {
+  const sizes = new ResizeObserver(watcher.invalidate);
+  const observe = () => {
+    sizes.disconnect();
+    const { frameElement, walkElement, thumbElements } = viewStore.getState();
+    for (const element of [document.body, frameElement, walkElement, ...thumbElements.values()]) {
+      if (element) sizes.observe(element);
+    }
+  };
+  const stops = [
+    planStore.subscribe((now, before) => {
+      if (now.plan !== before.plan) watcher.planChanged();
+      watcher.changed();
+    }),
+    liveStore.subscribe(watcher.changed),
+    sessionStore.subscribe(watcher.changed),
+    viewStore.subscribe((now, before) => {
+      if (now.pictureReady !== before.pictureReady || now.pictureRefused !== before.pictureRefused) return;
+      observe();
+      watcher.changed();
+    }),
+  ];
+  const onLost = () => viewStore.getState().setPictureRefused(LOST);
+  const onRestored = () => {
+    viewStore.setState({ pictureRefused: null });
+    watcher.restored();
+    watcher.changed();
+  };
+  observe();
+  canvas.addEventListener('webglcontextlost', onLost);
+  canvas.addEventListener('webglcontextrestored', onRestored);
+  window.addEventListener('scroll', watcher.invalidate, { capture: true, passive: true });
+  window.addEventListener('resize', watcher.invalidate);
+  return () => {
+    for (const stop of stops) stop();
+    sizes.disconnect();
+    canvas.removeEventListener('webglcontextlost', onLost);
+    canvas.removeEventListener('webglcontextrestored', onRestored);
+    window.removeEventListener('scroll', watcher.invalidate, { capture: true });
+    window.removeEventListener('resize', watcher.invalidate);
+  };
+}

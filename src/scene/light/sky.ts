@@ -1,0 +1,47 @@
+import { BackSide, type IUniform, Mesh, ShaderMaterial, SphereGeometry, Vector3 } from 'three';
+import { SKYWARD } from '../materials/chunks.glsl';
+
+/**
+ * The night over a town, cd/m²: low cloud lit from below, brightest near the horizon, and what the streets send up.
+ * Estimates for a picture, of the size that is common over large towns under cloud; no source.
+ */
+const ZENITH = new Vector3(0.055, 0.075, 0.14);
+const HORIZON = new Vector3(0.42, 0.4, 0.5);
+const GROUND = new Vector3(0.05, 0.04, 0.035);
+
+/** Shared by the dome and every surface that mirrors it. */
+export const SKY_UNIFORMS: Readonly<Record<string, IUniform<Vector3>>> = {
+  skyZenith: { value: ZENITH },
+  skyHorizon: { value: HORIZON },
+  skyGround: { value: GROUND },
+};
+
+/** Illuminance on level ground from the dome and on the underside of things from the streets, lux; by colour. */
+export const SKY_LUX = { above: [0.42, 0.5, 0.78], below: [0.34, 0.27, 0.2] } as const;
+/** Haze, per metre (exponential squared), and what it glows with. */
+export const HAZE_PER_METRE = 0.0032;
+export const HAZE_COLOUR = HORIZON;
+
+/** The dome: always as far away as can be, so it is drawn behind everything. */
+export function makeDome(): Mesh {
+  const material = new ShaderMaterial({
+    uniforms: SKY_UNIFORMS,
+    side: BackSide,
+    depthWrite: false,
+    vertexShader: /* glsl */ `
+      varying vec3 vWhither;
+      void main() {
+        vWhither = position;
+        vec4 place = projectionMatrix * vec4(mat3(viewMatrix) * position, 1.0);
+        gl_Position = vec4(place.xy, place.w * 0.999999, place.w);
+      }`,
+    fragmentShader: /* glsl */ `
+      varying vec3 vWhither;
+      ${SKYWARD}
+      void main() { gl_FragColor = vec4(skyward(normalize(vWhither).y), 1.0); }`,
+  });
+  const dome = new Mesh(new SphereGeometry(100, 48, 24), material);
+  dome.frustumCulled = false;
+  dome.renderOrder = 1;
+  return dome;
+}

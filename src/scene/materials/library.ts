@@ -1,0 +1,90 @@
+import type { IUniform, Material } from 'three';
+import type { PartShape } from '../../core/form/types';
+import type { Ground } from '../../core/plan/schema/plan';
+import { type DeckView, makeDeckView } from './deckView';
+import { type GlowUniforms, makeGlow } from './glowMaterial';
+import { makeScreen, makeWindow } from './litMaterials';
+import { LOOKS } from './looks';
+import { makeNoise } from './noise';
+import { makeSurface, type Wire } from './surfaceMaterial';
+
+/** Share of the deck under a film and under standing water, by how the ground is. Estimates by eye, no source. */
+const WET_SHARES: Readonly<Record<Ground['wetness'], readonly [film: number, puddle: number]>> = {
+  dry: [0, 0],
+  damp: [0.45, 0],
+  'wet down': [0.82, 0.34],
+  puddled: [0.9, 0.52],
+};
+
+/** What a part is drawn with beyond its shape. */
+export interface PartContext {
+  readonly itemId: string;
+  readonly ground: Ground;
+  readonly wire: Wire | null;
+}
+
+/** Every material of the stage, made once for each way of looking and shared by all parts that look so. */
+export class MaterialLibrary {
+  readonly deckView: DeckView = makeDeckView();
+  readonly glowCeiling: IUniform<number> = { value: 1 };
+  private readonly noise: IUniform = { value: makeNoise() };
+  private readonly made = new Map<string, Material>();
+  private readonly glows = new Map<string, GlowUniforms>();
+
+  of(shape: PartShape, context: PartContext): Material {
+    const { substance, colour } = shape;
+    if (substance === 'glow') return this.keep(`glow ${context.itemId}`, () => this.makeGlow(context.itemId));
+    if (substance === 'window') return this.keep(`window ${colour}`, () => makeWindow(colour));
+    if (substance === 'screen') return this.keep('screen', makeScreen);
+    const { wetness } = context.ground;
+    const isDeck = shape.mirror !== null && substance === context.ground.surface;
+    const isWetDeck = isDeck || (wetness === 'damp' && substance === context.ground.surface);
+    const wire =
+      substance === 'wire mesh' ? (context.wire ?? { cellMetres: 0.05, wireMetres: 0.0025 }) : null;
+    const key = [
+      substance,
+      colour,
+      shape.smooth,
+      isWetDeck && wetness,
+      wire && `${wire.cellMetres} ${wire.wireMetres}`,
+    ].join('|');
+    return this.keep(key, () =>
+      makeSurface({
+        look: LOOKS[substance],
+        colour,
+        round: shape.smooth,
+        noise: this.noise,
+        ...(wire && { wire }),
+        ...(isWetDeck && {
+          wet: { film: WET_SHARES[wetness][0], puddle: WET_SHARES[wetness][1], view: this.deckView },
+        }),
+      }),
+    );
+  }
+
+  /** What the item's glowing parts shine with; null while none is drawn. */
+  glowOf(itemId: string): GlowUniforms | null {
+    return this.glows.get(itemId) ?? null;
+  }
+
+  dispose(): void {
+    for (const material of this.made.values()) material.dispose();
+    this.made.clear();
+    this.glows.clear();
+    this.noise.value.dispose();
+  }
+
+  private makeGlow(itemId: string): Material {
+    const { material, uniforms } = makeGlow(this.glowCeiling);
+    this.glows.set(itemId, uniforms);
+    return material;
+  }
+
+  private keep(key: string, make: () => Material): Material {
+    const found = this.made.get(key);
+    if (found) return found;
+    const material = make();
+    this.made.set(key, material);
+    return material;
+  }
+}

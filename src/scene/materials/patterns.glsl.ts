@@ -1,0 +1,104 @@
+/**
+ * Surfaces as they are laid, in metres along the surface; no picture, no texture coordinates. `footprint` is what a
+ * pixel covers, metres: joints fade before they would shimmer. `relief` is height in metres.
+ */
+export const PATTERNS = /* glsl */ `
+uniform sampler2D noiseMap;
+
+struct Surface { vec3 albedo; float rough; float relief; };
+
+float scatter(vec2 cell) { return fract(sin(dot(cell, vec2(127.1, 311.7))) * 43758.5453); }
+/* 1 in the joints of a grid, 0 between; width in metres. */
+float jointsOf(vec2 within, vec2 unit, float width, float footprint) {
+  vec2 edge = min(within, unit - within);
+  float soft = max(footprint, width * 0.5);
+  vec2 line = 1.0 - smoothstep(vec2(width * 0.5), vec2(width * 0.5 + soft), edge);
+  return max(line.x, line.y) * clamp(width * 2.0 / soft, 0.0, 1.0);
+}
+
+void layPlain(inout Surface s, vec2 m, float footprint) {}
+
+void laySlab(inout Surface s, vec2 m, float footprint) {
+  vec4 broad = texture2D(noiseMap, m / 7.3);
+  vec4 fine = texture2D(noiseMap, m / 1.1);
+  s.albedo *= 0.72 + 0.4 * broad.r + 0.22 * (fine.g - 0.5) + 0.12 * (fine.b - 0.5);
+  s.rough += 0.1 * (broad.g - 0.5);
+}
+
+void layGrit(inout Surface s, vec2 m, float footprint) {
+  vec4 fine = texture2D(noiseMap, m / 0.45);
+  vec4 broad = texture2D(noiseMap, m / 8.1);
+  s.albedo *= 0.7 + 0.4 * broad.r + 0.5 * (fine.b - 0.5);
+  s.relief = 0.0015 * fine.b;
+}
+
+void layStrips(inout Surface s, vec2 m, float footprint) {
+  vec2 within = vec2(fract(m.x) , 0.5);
+  vec4 fine = texture2D(noiseMap, m / 0.6);
+  vec4 broad = texture2D(noiseMap, m / 6.7);
+  float lap = jointsOf(vec2(within.x, 0.5), vec2(1.0, 1.0), 0.03, footprint);
+  s.albedo *= (0.78 + 0.1 * scatter(vec2(floor(m.x), 3.0)) + 0.3 * (broad.r - 0.5) + 0.35 * (fine.b - 0.5)) * (1.0 - 0.45 * lap);
+  s.relief = 0.001 * fine.b;
+}
+
+void layTiles(inout Surface s, vec2 m, float footprint) {
+  vec2 unit = vec2(0.3);
+  vec2 cell = floor(m / unit);
+  float joint = jointsOf(m - cell * unit, unit, 0.006, footprint);
+  s.albedo *= (0.82 + 0.3 * (scatter(cell) - 0.5) + 0.25 * (texture2D(noiseMap, m / 3.1).r - 0.5)) * (1.0 - 0.5 * joint);
+  s.rough += 0.25 * joint;
+  s.relief = -0.003 * joint;
+}
+
+void layGrain(inout Surface s, vec2 m, float footprint) {
+  float grain = texture2D(noiseMap, m * vec2(3.7, 0.4)).g;
+  s.albedo *= 0.75 + 0.45 * grain;
+  s.rough += 0.1 * (grain - 0.5);
+}
+
+void layBoards(inout Surface s, vec2 m, float footprint) {
+  float board = floor(m.x / 0.14);
+  vec2 within = vec2(m.x - board * 0.14, 0.5);
+  float gap = jointsOf(within, vec2(0.14, 1.0), 0.008, footprint);
+  float grain = texture2D(noiseMap, vec2(m.x * 4.0, m.y * 0.35 + scatter(vec2(board, 7.0)))).g;
+  s.albedo *= (0.62 + 0.35 * scatter(vec2(board, 1.0)) + 0.45 * (grain - 0.5)) * (1.0 - 0.8 * gap);
+  s.relief = -0.006 * gap;
+}
+
+/* A metric brick with its joint, in stretcher bond. */
+void layBricks(inout Surface s, vec2 m, float footprint) {
+  vec2 unit = vec2(0.225, 0.075);
+  vec2 at = m / unit;
+  at.x += 0.5 * mod(floor(at.y), 2.0);
+  vec2 cell = floor(at);
+  float joint = jointsOf(fract(at) * unit, unit, 0.01, footprint);
+  float clear = 1.0 - smoothstep(0.04, 0.15, footprint);
+  float tone = scatter(cell);
+  vec4 broad = texture2D(noiseMap, m / 4.3);
+  s.albedo *= mix(1.0, 0.7 + 0.55 * tone, clear) * (0.75 + 0.5 * broad.r);
+  s.albedo = mix(s.albedo, vec3(0.24, 0.225, 0.205) * (0.7 + 0.5 * broad.g), 0.75 * joint);
+  s.relief = -0.004 * joint + 0.002 * texture2D(noiseMap, m / 0.3).g;
+}
+
+void layStain(inout Surface s, vec2 m, float footprint) {
+  float run = texture2D(noiseMap, m * vec2(0.9, 0.12)).g;
+  vec4 broad = texture2D(noiseMap, m / 3.9);
+  s.albedo *= 0.62 + 0.35 * broad.r + 0.35 * run;
+  s.relief = 0.0008 * texture2D(noiseMap, m / 0.4).b;
+}
+
+void laySpangle(inout Surface s, vec2 m, float footprint) {
+  vec4 fine = texture2D(noiseMap, m / 0.5);
+  s.albedo *= 0.85 + 0.3 * fine.a;
+  s.rough += 0.16 * (fine.g - 0.5);
+}
+
+void layWeave(inout Surface s, vec2 m, float footprint) {
+  vec4 fold = texture2D(noiseMap, m / 0.9);
+  s.albedo *= 0.85 + 0.25 * fold.g + 0.12 * (texture2D(noiseMap, m / 0.09).b - 0.5);
+}
+
+void layDown(inout Surface s, vec2 m, float footprint) {
+  s.albedo *= 0.7 + 0.6 * texture2D(noiseMap, m / 0.12).a;
+}
+`;

@@ -1,0 +1,130 @@
+import {
+  Color,
+  DoubleSide,
+  FrontSide,
+  type IUniform,
+  MeshStandardMaterial,
+  ShaderChunk,
+  Vector2,
+} from 'three';
+import { SKY_UNIFORMS } from '../light/sky';
+import {
+  CLOTH_LIGHT,
+  LAID_OUT,
+  OWN_FRAGMENT_DECLARATIONS,
+  OWN_VERTEX,
+  OWN_VERTEX_DECLARATIONS,
+  RAISED,
+  SKYWARD,
+} from './chunks.glsl';
+import type { DeckView } from './deckView';
+import type { Look, Pattern } from './looks';
+import { PATTERNS } from './patterns.glsl';
+import { WET_DECLARATIONS, WET_MIRROR, WET_SURFACE } from './wetDeck.glsl';
+import { WIRE_DECLARATIONS, WIRE_OPACITY } from './wire.glsl';
+
+/** How wet a deck is: the share under a film and the share under standing water; and the view that it mirrors. */
+export interface Wetness {
+  readonly film: number;
+  readonly puddle: number;
+  readonly view: DeckView;
+}
+
+/** Woven wire: pitch of its cells and diameter of its wire, metres. */
+export interface Wire {
+  readonly cellMetres: number;
+  readonly wireMetres: number;
+}
+
+export interface SurfaceSpec {
+  readonly look: Look;
+  /** `#rrggbb` in place of the look's own colour. */
+  readonly colour: string | null;
+  readonly round: boolean;
+  readonly wet?: Wetness;
+  readonly wire?: Wire;
+  readonly noise: IUniform;
+}
+
+const LAYING: Readonly<Record<Pattern, string>> = {
+  plain: 'layPlain',
+  slab: 'laySlab',
+  grit: 'layGrit',
+  strips: 'layStrips',
+  tiles: 'layTiles',
+  grain: 'layGrain',
+  boards: 'layBoards',
+  bricks: 'layBricks',
+  stain: 'layStain',
+  spangle: 'laySpangle',
+  weave: 'layWeave',
+  down: 'layDown',
+};
+
+/** A lit surface: three's physical shading, with our patterns, sky, cloth, wire and wet put in. */
+export function makeSurface(spec: SurfaceSpec): MeshStandardMaterial {
+  const { look, colour, round, wet, wire } = spec;
+  const lets = look.lets ?? 0;
+  const thin = lets > 0 || wire !== undefined;
+  const material = new MeshStandardMaterial({
+    color: new Color(colour ?? look.colour),
+    roughness: look.roughness,
+    metalness: look.metalness,
+    side: thin ? DoubleSide : FrontSide,
+    transparent: wire !== undefined,
+  });
+  const uniforms: Record<string, IUniform> = { ...SKY_UNIFORMS, noiseMap: spec.noise, lets: { value: lets } };
+  if (wet) Object.assign(uniforms, wet.view, { wetShares: { value: new Vector2(wet.film, wet.puddle) } });
+  if (wire) uniforms.wire = { value: new Vector2(wire.cellMetres, wire.wireMetres) };
+  const raised = look.pattern !== 'plain' && look.pattern !== 'weave';
+  material.customProgramCacheKey = () =>
+    [look.pattern, round, lets > 0, wet !== undefined, wire !== undefined].join(' ');
+  material.onBeforeCompile = (shader) => {
+    Object.assign(shader.uniforms, uniforms);
+    shader.vertexShader = shader.vertexShader
+      .replace('#include <common>', `#include <common>\n${OWN_VERTEX_DECLARATIONS}`)
+      .replace('#include <begin_vertex>', `#include <begin_vertex>\n${OWN_VERTEX}`);
+    let declarations = `${round ? '#define ROUND\n' : ''}${OWN_FRAGMENT_DECLARATIONS}${PATTERNS}${LAID_OUT}${RAISED}${SKYWARD}`;
+    if (wet) declarations += WET_DECLARATIONS;
+    if (wire) declarations += WIRE_DECLARATIONS;
+    shader.fragmentShader = shader.fragmentShader
+      .replace('#include <common>', `#include <common>\n${declarations}`)
+      .replace('#include <map_fragment>', surfaceOf(look.pattern, spec))
+      .replace('#include <roughnessmap_fragment>', 'float roughnessFactor = clamp(surface.rough, 0.04, 1.0);')
+      .replace(
+        '#include <normal_fragment_maps>',
+        raised ? 'normal = raised(-vViewPosition, normal, surface.relief);' : '',
+      )
+      .replace('#include <lights_physical_pars_fragment>', shading(lets > 0, wet !== undefined))
+      // Wet, the sky comes with the mirror's picture.
+      .replace('#include <lights_fragment_end>', `#include <lights_fragment_end>\n${wet ? '' : SKY_SHINE}`)
+      .replace('#include <opaque_fragment>', `${wet ? WET_MIRROR : ''}#include <opaque_fragment>`);
+  };
+  return material;
+}
+
+function surfaceOf(pattern: Pattern, { wet, wire }: SurfaceSpec): string {
+  return /* glsl */ `
+    vec2 laid = laidOut(vOwnPosition, vOwnNormal);
+    float footprint = max(length(dFdx(laid)), length(dFdy(laid)));
+    Surface surface = Surface(diffuseColor.rgb, roughness, 0.0);
+    ${LAYING[pattern]}(surface, laid, footprint);
+    ${wet ? WET_SURFACE : ''}
+    diffuseColor.rgb = surface.albedo;
+    ${wire ? WIRE_OPACITY : ''}`;
+}
+
+/** three's shading, with the light through cloths, and with water's own Fresnel in place of Schlick's where it is wet. */
+function shading(cloth: boolean, wet: boolean): string {
+  let chunk = ShaderChunk.lights_physical_pars_fragment;
+  if (wet) {
+    chunk = chunk.replaceAll('F_Schlick( f0, f90, dotVH )', 'vec3( waterFresnel( dotVH ) )');
+  }
+  return cloth ? `${chunk}\n${CLOTH_LIGHT}` : chunk;
+}
+
+const SKY_SHINE = /* glsl */ `
+  vec3 skyAlong = reflect(-geometryViewDir, geometryNormal);
+  float skyRise = dot(skyAlong, (viewMatrix * vec4(0.0, 1.0, 0.0, 0.0)).xyz);
+  reflectedLight.indirectSpecular += skyward(skyRise) * (material.specularColorBlended * material.dfg.x + material.dfg.y);
+`;

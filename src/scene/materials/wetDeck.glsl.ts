@@ -1,0 +1,89 @@
+/**
+ * A deck that is wet: where water stands, where a film lies, where it has dried; darker where wet; and what the water
+ * mirrors, taken from the picture of a camera below the deck, blurred by the slopes of the film as far as the mirrored
+ * thing is away, and mixed in by Fresnel's equations for water (n = 1.333, unpolarised), not by an approximation.
+ */
+export const WET_DECLARATIONS = /* glsl */ `
+uniform sampler2D mirrorMap;
+uniform sampler2D mirrorDepth;
+uniform mat4 mirrorFromWorld;
+uniform mat4 worldFromMirror;
+uniform vec2 mirrorTangents;
+uniform vec2 mirrorPixels;
+uniform float mirrorHeight;
+uniform float mirrorOn;
+/* How much of the deck a film covers, and how much of it stands in puddles, 0..1. */
+uniform vec2 wetShares;
+
+float waterFresnel(float cosIn) {
+  const float n = 1.333;
+  float sin2Out = (1.0 - cosIn * cosIn) / (n * n);
+  float cosOut = sqrt(1.0 - sin2Out);
+  float square = (cosIn - n * cosOut) / (cosIn + n * cosOut);
+  float along = (cosOut - n * cosIn) / (cosOut + n * cosIn);
+  return 0.5 * (square * square + along * along);
+}
+
+struct Wet { float film; float puddle; float slope; };
+
+Wet wetAt(vec2 m) {
+  float broad = texture2D(noiseMap, m / 13.0).r;
+  float middle = texture2D(noiseMap, m / 4.7 + 0.37).r;
+  float fine = texture2D(noiseMap, m / 1.3).g;
+  float level = 0.62 * broad + 0.38 * middle;
+  Wet wet;
+  float dry = 1.0 - wetShares.x;
+  wet.film = smoothstep(dry - 0.12, dry + 0.12, level + 0.14 * (fine - 0.5));
+  float shore = 1.0 - wetShares.y;
+  wet.puddle = smoothstep(shore - 0.015, shore + 0.035, level + 0.05 * (fine - 0.5)) * step(0.001, wetShares.y);
+  wet.film = max(wet.film, wet.puddle);
+  wet.slope = mix(mix(0.075, 0.03, wet.film * middle), 0.002, wet.puddle);
+  return wet;
+}
+
+/* The mirror's picture around where this point of the deck shows it, cd/m². */
+vec3 mirrored(vec3 place, float slope, float cosIn) {
+  vec4 seen = mirrorFromWorld * vec4(place, 1.0);
+  vec2 at = seen.xy / seen.w * 0.5 + 0.5;
+  vec4 there = worldFromMirror * vec4(at * 2.0 - 1.0, texture2D(mirrorDepth, at).x * 2.0 - 1.0, 1.0);
+  float beyond = min(distance(there.xyz / there.w, place), 400.0);
+  float here = distance(place, cameraPosition);
+  float spread = 2.0 * slope * beyond / (beyond + here);
+  /* A film's slopes lean the ray twice as far in its own plane, and across it only as steeply as it falls. */
+  vec2 reach = spread * vec2(max(cosIn, 0.08), 1.0) / (2.0 * mirrorTangents);
+  vec2 pixels = reach * mirrorPixels;
+  float finest = log2(max(1.0, max(pixels.x * 1.4, pixels.y * 0.55)));
+  vec3 sum = vec3(0.0);
+  float weights = 0.0;
+  for (int k = -4; k <= 4; k++) {
+    float away = float(k) * 0.5;
+    float weight = exp(-0.5 * away * away);
+    vec2 tap = at + vec2(0.0, away * reach.y);
+    sum += weight * textureLod(mirrorMap, clamp(tap, 0.002, 0.998), finest).rgb;
+    weights += weight;
+  }
+  return sum / weights;
+}
+`;
+
+/** Before the lamps: albedo and roughness of the wet. */
+export const WET_SURFACE = /* glsl */ `
+Wet wet = wetAt(vWorldPlace.xz);
+float lying = step(0.7, vOwnNormal.y);
+wet.film *= lying;
+wet.puddle *= lying;
+surface.albedo *= mix(1.0, 0.5, wet.film) * mix(1.0, 0.8, wet.puddle);
+surface.rough = mix(surface.rough, mix(0.42, 0.3, wet.film), wet.film);
+surface.relief *= 1.0 - wet.puddle;
+`;
+
+/** After the lamps: what the water mirrors. A still puddle shows the lamps themselves, so their drawn shine goes. */
+export const WET_MIRROR = /* glsl */ `
+float reflectsHere = lying * mirrorOn * (1.0 - step(0.02, abs(vWorldPlace.y - mirrorHeight)));
+if (wet.film * reflectsHere > 0.001) {
+  float cosIn = saturate(dot(geometryViewDir, geometryNormal));
+  float share = waterFresnel(cosIn) * wet.film;
+  vec3 unlit = totalDiffuse + totalSpecular * (1.0 - wet.puddle) + totalEmissiveRadiance;
+  outgoingLight = unlit * (1.0 - share) + mirrored(vWorldPlace, wet.slope, cosIn) * share;
+}
+`;

@@ -1,0 +1,37 @@
+import type { Setup } from '../../core/plan/schema/setup';
+import { colourOfKelvin, type LinearColour } from '../light/kelvin';
+
+/** What a picture makes of the light that reaches it. */
+export interface Exposure {
+  /** Picture value per cd/m², 0.18 being middle grey. */
+  readonly perCandela: number;
+  /** What each channel is multiplied by, so that light of the balance comes out neutral. */
+  readonly gains: LinearColour;
+}
+
+/** Reflected-light meter constant of ISO 2720, cd s/m²; common practice. */
+const METER_CONSTANT = 12.5;
+const MIDDLE_GREY = 0.18;
+
+/** Luminance that the setup's exposure renders as middle grey: K N²/(t S), dimmed by the filter, cd/m². */
+export function greyLuminance(setup: Setup): number {
+  const seconds = setup.shutterDegrees / 360 / setup.framesPerSecond;
+  return ((METER_CONSTANT * setup.stop ** 2) / (seconds * setup.iso)) * 2 ** setup.ndStops;
+}
+
+export function exposureOf(setup: Setup): Exposure {
+  return { perCandela: MIDDLE_GREY / greyLuminance(setup), gains: gainsFor(setup.balanceKelvin) };
+}
+
+/** What a person walking round sees: the chosen setup's exposure, opened by a stop, or that of T2.8 at ISO 800. */
+export function walkExposure(setup: Setup | null): Exposure {
+  if (!setup) return { perCandela: (2 * MIDDLE_GREY) / 5.88, gains: gainsFor(4000) };
+  const { perCandela, gains } = exposureOf(setup);
+  return { perCandela: perCandela * 2, gains };
+}
+
+function gainsFor(balanceKelvin: number): LinearColour {
+  const [red, green, blue] = colourOfKelvin(balanceKelvin);
+  // Below 2000 K a full radiator has hardly any blue on a screen: the gain stays finite.
+  return [1 / Math.max(0.05, red), 1 / Math.max(0.05, green), 1 / Math.max(0.05, blue)];
+}

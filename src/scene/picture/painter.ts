@@ -1,0 +1,103 @@
+import {
+  type PerspectiveCamera,
+  type Scene,
+  Vector4,
+  type WebGLRenderer,
+  type WebGLRenderTarget,
+} from 'three';
+import { FrameCamera } from '../cameras/frameCamera';
+import { hideMirror, showMirror } from '../materials/deckView';
+import { BRIGHTEST } from '../materials/glowMaterial';
+import type { MaterialLibrary } from '../materials/library';
+import type { RoofSet } from '../roof/roofSet';
+import { type Development, makeDeveloping } from './develop';
+import { LensBlur, type LensFocus } from './lensBlur';
+import type { ViewTargets } from './targets';
+
+/** Lenses and bulbs are drawn no brighter than this into the mirror's picture, whose small levels would sparkle. */
+const BRIGHTEST_MIRRORED = 900;
+
+export interface Painting {
+  readonly camera: PerspectiveCamera;
+  /** Level of the wet deck that the view mirrors; null for none. */
+  readonly mirrorHeight: number | null;
+  /** What the lens leaves soft; null for a view that is sharp throughout. */
+  readonly focus: LensFocus | null;
+}
+
+/** A rectangle of the canvas in CSS pixels, from its lower left. */
+export interface Pane {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Paints views into their targets and develops them onto the canvas or into a picture of their own. */
+export class Painter {
+  private readonly mirrorCamera = new FrameCamera();
+  private readonly lensBlur = new LensBlur();
+  private readonly developing = makeDeveloping();
+  private readonly viewport = new Vector4();
+
+  constructor(
+    private readonly renderer: WebGLRenderer,
+    private readonly scene: Scene,
+    private readonly materials: MaterialLibrary,
+    private readonly roof: RoofSet,
+  ) {}
+
+  /** Draws a view in cd/m² into its targets. */
+  paint(targets: ViewTargets, { camera, mirrorHeight, focus }: Painting): void {
+    const { renderer, scene, materials } = this;
+    const { deckView, glowCeiling } = materials;
+    renderer.autoClear = true;
+    hideMirror(deckView);
+    if (mirrorHeight !== null && this.roof.decks.size > 0) {
+      this.mirrorCamera.far = camera.far;
+      this.mirrorCamera.mirror(camera, mirrorHeight);
+      glowCeiling.value = BRIGHTEST_MIRRORED;
+      for (const deck of this.roof.decks) deck.visible = false;
+      renderer.setRenderTarget(targets.mirror);
+      renderer.render(scene, this.mirrorCamera);
+      for (const deck of this.roof.decks) deck.visible = true;
+      const { texture, depthTexture, width, height } = targets.mirror;
+      showMirror(deckView, this.mirrorCamera, { texture, depthTexture, width, height }, mirrorHeight);
+    }
+    glowCeiling.value = BRIGHTEST;
+    renderer.setRenderTarget(targets.view);
+    renderer.render(scene, camera);
+    hideMirror(deckView);
+    this.lensBlur.draw(renderer, targets, camera, focus);
+    renderer.setRenderTarget(null);
+  }
+
+  /** Develops onto the canvas, into a pane of it. */
+  show(pane: Pane, development: Development): void {
+    const { renderer } = this;
+    renderer.setRenderTarget(null);
+    renderer.autoClear = false;
+    renderer.getViewport(this.viewport);
+    renderer.setViewport(pane.x, pane.y, pane.width, pane.height);
+    renderer.setScissor(pane.x, pane.y, pane.width, pane.height);
+    renderer.setScissorTest(true);
+    this.developing.prepare(development);
+    this.developing.sheet.draw(renderer, null);
+    renderer.setScissorTest(false);
+    renderer.setViewport(this.viewport);
+    renderer.autoClear = true;
+  }
+
+  /** Develops into a target of plain colours, to be read back. */
+  print(target: WebGLRenderTarget, development: Development): void {
+    const { renderer } = this;
+    this.developing.prepare(development);
+    this.developing.sheet.draw(renderer, target);
+    renderer.setRenderTarget(null);
+  }
+
+  dispose(): void {
+    this.lensBlur.dispose();
+    this.developing.sheet.dispose();
+  }
+}

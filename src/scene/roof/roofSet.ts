@@ -1,0 +1,144 @@
+import { Group, type Material, Mesh } from 'three';
+import type { ItemForm, PartShape, PlacedPart } from '../../core/form/types';
+import type { Item } from '../../core/plan/items';
+import { itemsOf } from '../../core/plan/items';
+import type { Plan } from '../../core/plan/schema/plan';
+import type { MaterialLibrary } from '../materials/library';
+import type { Wire } from '../materials/surfaceMaterial';
+import { Geometries } from './geometries';
+
+/** Light goes through these, or comes from them: no shadow. */
+const CASTS_NONE: ReadonlySet<PartShape['substance']> = new Set([
+  'glow',
+  'window',
+  'screen',
+  'glass',
+  'diffusion',
+  'wire mesh',
+]);
+/** A thin cloth stands in its own shadow; it is lit from both sides instead. */
+const TAKES_NONE: ReadonlySet<PartShape['substance']> = new Set(['diffusion', 'linen', 'wire mesh']);
+/** Farther than any lamp of the set throws: a skyline casts no shadow on the roof. */
+const BACKGROUND: ReadonlySet<string> = new Set(['skyline block']);
+
+/**
+ * The meshes of the set, one for each part of each item, kept in step with core/form outside React: a drag or a walk
+ * changes shapes and places up to sixty times a second, and nothing of it is anyone's state.
+ */
+export class RoofSet {
+  readonly group = new Group();
+  private readonly geometries = new Geometries();
+  private readonly meshes = new Map<string, Mesh>();
+  private knownPlan: Plan | null = null;
+  private records = new Map<string, Item>();
+
+  constructor(private readonly materials: MaterialLibrary) {
+    this.group.matrixAutoUpdate = false;
+  }
+
+  /** The mirroring decks, for the pass that must not draw them. */
+  readonly decks = new Set<Mesh>();
+
+  /** Brings every mesh to the forms of an instant. True when any shape or place differs from before. */
+  pose(plan: Plan, forms: readonly ItemForm[]): boolean {
+    if (plan !== this.knownPlan) {
+      this.knownPlan = plan;
+      this.records = new Map(itemsOf(plan).map((item) => [item.record.id, item]));
+    }
+    let changed = false;
+    const stale = new Set(this.meshes.keys());
+    for (const form of forms) {
+      for (let index = 0; index < form.parts.length; index += 1) {
+        const key = `${form.id}/${index}`;
+        stale.delete(key);
+        if (this.posePart(key, form, form.parts[index], plan)) changed = true;
+      }
+    }
+    for (const key of stale) this.drop(key);
+    return changed || stale.size > 0;
+  }
+
+  /** Gives back the memory of shapes that have gone. */
+  sweep(): void {
+    this.geometries.sweep();
+  }
+
+  dispose(): void {
+    for (const key of [...this.meshes.keys()]) this.drop(key);
+    this.geometries.dispose();
+  }
+
+  private posePart(key: string, form: ItemForm, part: PlacedPart, plan: Plan): boolean {
+    const { shape, worldFromPart } = part;
+    const geometry = this.geometries.of(shape);
+    const material = this.materials.of(shape, {
+      itemId: form.id,
+      ground: plan.ground,
+      wire: this.wireOf(form.id),
+    });
+    const mesh = this.meshes.get(key) ?? this.add(key);
+    let changed = false;
+    if (mesh.geometry !== geometry || mesh.material !== material) {
+      mesh.geometry = geometry;
+      this.dress(mesh, form, shape, material);
+      changed = true;
+    }
+    return place(mesh, worldFromPart) || changed;
+  }
+
+  private dress(mesh: Mesh, form: ItemForm, shape: PartShape, material: Material): void {
+    mesh.material = material;
+    mesh.castShadow = !CASTS_NONE.has(shape.substance) && !BACKGROUND.has(form.kind) && !shape.mirror;
+    mesh.receiveShadow = !TAKES_NONE.has(shape.substance);
+    if (shape.mirror && shape.substance !== 'mirror' && shape.substance !== 'glass') this.decks.add(mesh);
+    else this.decks.delete(mesh);
+  }
+
+  private add(key: string): Mesh {
+    const mesh = new Mesh();
+    mesh.matrixAutoUpdate = false;
+    mesh.name = key;
+    this.meshes.set(key, mesh);
+    this.group.add(mesh);
+    return mesh;
+  }
+
+  private drop(key: string): void {
+    const mesh = this.meshes.get(key);
+    if (!mesh) return;
+    this.group.remove(mesh);
+    this.decks.delete(mesh);
+    this.meshes.delete(key);
+  }
+
+  /** The record's own wire; a shape only knows how open its mesh is. */
+  private wireOf(itemId: string): Wire | null {
+    const record = this.records.get(itemId)?.record;
+    return record && 'mesh' in record ? record.mesh : null;
+  }
+}
+
+/** Writes the rows of a 3 × 4 motion into the mesh; true when it moved. */
+function place(mesh: Mesh, rows: readonly number[] | null): boolean {
+  const [a, b, c, x, d, e, f, y, g, h, i, z] = rows ?? STILL;
+  const m = mesh.matrix.elements;
+  const same =
+    m[12] === x &&
+    m[13] === y &&
+    m[14] === z &&
+    m[0] === a &&
+    m[4] === b &&
+    m[8] === c &&
+    m[1] === d &&
+    m[5] === e &&
+    m[9] === f &&
+    m[2] === g &&
+    m[6] === h &&
+    m[10] === i;
+  if (same) return false;
+  mesh.matrix.set(a, b, c, x, d, e, f, y, g, h, i, z, 0, 0, 0, 1);
+  mesh.matrixWorldNeedsUpdate = true;
+  return true;
+}
+
+const STILL = [1, 0, 0, 0, 0, 1, 0, 0, 0, 0, 1, 0];
