@@ -177,12 +177,12 @@ describe('export', () => {
     const { status, printed } = await answer(['export', roof(), '--glb', file, '--at', '5']);
     expect(status).toBe(0);
     expect(printed).toMatch(/^Wrote ".*roof\.glb": the plan at 5 s, [\d.]+ MB\.\n$/);
-    expect(new Uint8Array(readFileSync(file))).toEqual(planToGlb(plan, 5));
+    expect(readFileSync(file).equals(planToGlb(plan, 5))).toBe(true);
   });
 
   test('starts at 0 s where no instant is given', async () => {
     const file = join(folder, 'start.glb');
     await answer(['export', roof(), '--glb', file]);
-    expect(new Uint8Array(readFileSync(file))).toEqual(planToGlb(plan, 0));
+    expect(readFileSync(file).equals(planToGlb(plan, 0))).toBe(true);
   });
 });

@@ -1,4 +1,12 @@
-import { type Camera, type Material, Mesh, type Object3D, type PerspectiveCamera, Vector3 } from 'three';
+import {
+  type Camera,
+  Light,
+  type Material,
+  Mesh,
+  type Object3D,
+  type PerspectiveCamera,
+  Vector3,
+} from 'three';
 import { GLTFLoader } from 'three/addons/loaders/GLTFLoader.js';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { moved } from '../../../src/core/form/build/placement';
@@ -142,13 +150,13 @@ describe('cameras', () => {
 
 test('lamps are lights with the candela of the plan', () => {
   const lamps = lampsAt(plan, SECONDS);
-  const lights = nodes.filter((node) => 'isLight' in node) as (Object3D & { intensity: number })[];
+  const lights = nodes.filter((node): node is Light => node instanceof Light);
   expect(lights.map((light) => light.intensity).sort()).toEqual(lamps.map((lamp) => lamp.peakCandela).sort());
   expect(lamps.length).toBeGreaterThanOrEqual(2);
 });
 
 test('the same plan and instant give the same bytes, and each part a name of its own', () => {
-  expect(planToGlb(smallRoof(), SECONDS)).toEqual(planToGlb(plan, SECONDS));
+  expect(Buffer.compare(planToGlb(smallRoof(), SECONDS), planToGlb(plan, SECONDS))).toBe(0);
   const names = nodes
     .filter(({ userData }) => 'item' in userData)
     .map(({ userData }) => `${userData.item}:${userData.part}`);
