@@ -2,6 +2,7 @@ import { spanOf } from '../core/optics/camera';
 import { itemOf } from '../core/plan/items';
 import type { Plan } from '../core/plan/schema/plan';
 import type { Setup } from '../core/plan/schema/setup';
+import { setupLetter } from '../core/plan/setupLetter';
 import { livePlan, liveStore } from './liveStore';
 import { planStore } from './planStore';
 import { sessionStore } from './sessionStore';
@@ -13,13 +14,12 @@ export function setupOf(plan: Plan, setupId: string | null): Setup | null {
 
 /** A setup's letter: A to Z by its place in the plan, then AA, AB, … */
 export function letterOf(plan: Plan, setupId: string): string {
-  let place = plan.setups.findIndex((setup) => setup.id === setupId);
-  let letters = '';
-  while (place >= 0) {
-    letters = String.fromCharCode(65 + (place % 26)) + letters;
-    place = Math.floor(place / 26) - 1;
-  }
-  return letters;
+  return setupLetter(
+    Math.max(
+      plan.setups.findIndex((setup) => setup.id === setupId),
+      0,
+    ),
+  );
 }
 
 /** Sets the action's clock within the chosen setup's span. */

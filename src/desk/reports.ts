@@ -1,5 +1,5 @@
 import type { Plan } from '../core/plan/schema/plan';
-import type { Notice, Report, SetupReport } from '../core/report/types';
+import type { Report, SetupReport } from '../core/report/types';
 import { latestWins } from './latestWins';
 import { livePlan, liveStore } from './liveStore';
 import { planStore } from './planStore';
@@ -14,10 +14,6 @@ function chosenFirst(plan: Plan): readonly string[] {
   return setupId !== null && ids.includes(setupId) ? [setupId, ...ids.filter((id) => id !== setupId)] : ids;
 }
 
-const withoutDoubles = (notices: readonly Notice[]): readonly Notice[] => [
-  ...new Map(notices.map((notice) => [`${notice.where}: ${notice.sentence}`, notice])).values(),
-];
-
 const tellTrouble = (error: unknown): void =>
   reportStore.setState({
     reading: null,
@@ -28,21 +24,21 @@ const tellTrouble = (error: unknown): void =>
 async function readNight(worker: ReportWorker, plan: Plan, isLatest: () => boolean): Promise<void> {
   const of = plan.setups.length;
   const partial = new Map<string, SetupReport>();
-  const notices: Notice[] = [];
   reportStore.setState({ reading: { done: 0, of }, partial, stopped: false, trouble: null });
   for (const setupId of chosenFirst(plan)) {
-    const answer = await worker.read(plan, setupId, null);
+    const setup = await worker.read(plan, setupId, null);
     if (!isLatest()) return;
-    if (!answer) continue;
-    partial.set(setupId, answer.setup);
-    notices.push(...answer.notices);
+    if (!setup) continue;
+    partial.set(setupId, setup);
     reportStore.setState({ reading: { done: partial.size, of }, partial: new Map(partial) });
   }
+  const notices = await worker.notices(plan);
+  if (!isLatest()) return;
   const night: Report = {
     standclearReport: 1,
     title: plan.title,
     setups: plan.setups.flatMap(({ id }) => partial.get(id) ?? []),
-    notices: withoutDoubles(notices),
+    notices,
   };
   reportStore.setState({ night, forPlan: plan, reading: null });
 }
@@ -74,13 +70,13 @@ async function readInstant(worker: ReportWorker, asked: Instant, isLatest: () =>
     reportStore.setState({ live: [] });
     return;
   }
-  const answer = await worker.read(plan, chosen, seconds);
-  if (answer) keepInstant(plan, answer.setup);
+  const own = await worker.read(plan, chosen, seconds);
+  if (own) keepInstant(plan, own);
   if (!all) return;
   for (let count = 0; count < others.length; count += 1) {
     const next = await worker.read(plan, others[served % others.length] ?? chosen, seconds);
     served += 1;
-    if (next) keepInstant(plan, next.setup);
+    if (next) keepInstant(plan, next);
     if (!isLatest()) return;
   }
 }
@@ -103,13 +99,19 @@ export function startReports(): void {
   const instant = latestWins<Instant>((asked, isLatest) =>
     readInstant(instantWorker, asked, isLatest).catch(tellTrouble),
   );
-  stopNight = night.drop;
+  stopNight = () => {
+    night.drop();
+    nightWorker.giveUp();
+  };
 
   const askInstant = (): void => {
     const { seconds, gesture } = liveStore.getState();
     instant.ask({ plan: livePlan(), seconds, all: gesture !== null });
   };
-  const askNight = (): void => night.ask(planStore.getState().plan);
+  const askNight = (): void => {
+    nightWorker.giveUp();
+    night.ask(planStore.getState().plan);
+  };
 
   planStore.subscribe((state, before) => {
     if (state.plan === before.plan) return;

@@ -1,23 +1,53 @@
 import { expose } from 'comlink';
+import { spanOf } from '../../core/optics/camera';
 import type { Plan } from '../../core/plan/schema/plan';
-import { reportOf } from '../../core/report/report';
+import type { Setup } from '../../core/plan/schema/setup';
+import { noticesOf } from '../../core/report/notices';
+import { setupReportSteps } from '../../core/report/setupReport';
 import { unpackPlan } from '../planWire';
 import type { ReportApi } from './reportApi';
 
+/** How long the worker reads before it looks whether it should give up. */
+const LOOK_UP_EVERY_MS = 20;
+
 let held: Plan | null = null;
+let readings = 0;
+
+/** Lets the messages in that came meanwhile. */
+const messagesIn = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
+
+function instantIn(plan: Plan, setup: Setup, seconds: number): { readonly at: number } {
+  const [from, to] = spanOf(plan, setup);
+  return { at: Math.min(Math.max(seconds, from), to) };
+}
 
 const api: ReportApi = {
   hold: (packed) => {
     held = unpackPlan(held, packed);
   },
-  read: (setupId, atSeconds) => {
+  read: async (setupId, atSeconds) => {
     if (!held) throw new Error('report worker: asked before it held a plan');
-    const { setups, notices } = reportOf(held, {
-      setupIds: [setupId],
-      ...(atSeconds === null ? {} : { at: atSeconds }),
-    });
-    const setup = setups[0];
-    return setup ? { setup, notices } : null;
+    readings += 1;
+    const own = readings;
+    const setup = held.setups.find(({ id }) => id === setupId);
+    if (!setup) return null;
+    const steps = setupReportSteps(
+      held,
+      setup,
+      atSeconds === null ? 'span' : instantIn(held, setup, atSeconds),
+    );
+    let lookedUp = performance.now();
+    for (let step = steps.next(); ; step = steps.next()) {
+      if (step.done) return step.value;
+      if (performance.now() - lookedUp < LOOK_UP_EVERY_MS) continue;
+      await messagesIn();
+      if (own !== readings) return null;
+      lookedUp = performance.now();
+    }
+  },
+  notices: () => (held ? noticesOf(held) : []),
+  giveUp: () => {
+    readings += 1;
   },
 };
 

@@ -1,0 +1,46 @@
+import { type ReactNode, useEffect } from 'react';
+import { useSession } from '../desk/hooks';
+import { FramePane } from './frame/FramePane';
+import { Header } from './header/Header';
+import { GlyphSprite } from './parts/GlyphSprite';
+import { IconSprite } from './parts/IconSprite';
+import { RoofPane } from './roof/RoofPane';
+import { Sheet } from './sheet/Sheet';
+import { ShortcutSheet } from './shortcuts/ShortcutSheet';
+import { useShortcuts } from './shortcuts/useShortcuts';
+import { Spoken } from './strip/Spoken';
+import { Strip } from './strip/Strip';
+import { Toasts } from './toasts/Toasts';
+import { useFileDrop } from './useFileDrop';
+import { useReadyMark } from './useReadyMark';
+import './styles/index.css';
+
+/** The page: the roof at the left, the frame above right, the sheet below it, the strip along the foot. */
+export function App({ stage }: { readonly stage: ReactNode }) {
+  const theme = useSession((state) => state.theme);
+  useEffect(() => {
+    document.documentElement.dataset.theme = theme;
+  }, [theme]);
+  useShortcuts();
+  useFileDrop();
+  useReadyMark();
+  return (
+    <>
+      <IconSprite />
+      <GlyphSprite />
+      {stage}
+      <div className="desk">
+        <Header />
+        <main>
+          <RoofPane />
+          <FramePane />
+          <Sheet />
+        </main>
+        <Strip />
+      </div>
+      <Spoken />
+      <Toasts />
+      <ShortcutSheet />
+    </>
+  );
+}

@@ -1,0 +1,60 @@
+import { useState } from 'react';
+import type { Setup } from '../../core/plan/schema/setup';
+import { letterOf } from '../../desk/choose';
+import { useLivePlan, useSession, useViews } from '../../desk/hooks';
+import { LOOK_AROUND, viewStore } from '../../desk/viewStore';
+import { useElementSize } from '../parts/useElementSize';
+import { useInstant } from '../report/useSetupReports';
+import { FrameLines } from './FrameLines';
+import { Marks } from './Marks';
+import { type Box, frameIn } from './pictureBox';
+
+/**
+ * The area of the picture: transparent, so that what the stage draws under the page shows through, with the
+ * frame line, the guides and the findings over it. Its aspect is the delivery's, and the delivered frame takes the
+ * middle 1 / LOOK_AROUND of both sides.
+ */
+export function Picture({ setup }: { readonly setup: Setup }) {
+  const plan = useLivePlan();
+  const guides = useSession((state) => state.guides);
+  const selectedId = useSession((state) => state.selectedId);
+  const refused = useViews((state) => state.pictureRefused);
+  const ready = useViews((state) => state.pictureReady);
+  const report = useInstant(setup.id);
+  const [element, setElement] = useState<HTMLElement | null>(null);
+  const { width, height } = useElementSize(element);
+  const box: Box = frameIn(width, height, LOOK_AROUND);
+
+  const register = (found: HTMLElement | null): (() => void) => {
+    setElement(found);
+    viewStore.getState().setFrameElement(found);
+    return () => viewStore.getState().setFrameElement(null);
+  };
+  const [keptRegister] = useState(() => register);
+
+  return (
+    <div className="picture-area">
+      <figure
+        className="picture"
+        ref={keptRegister}
+        style={{
+          aspectRatio: setup.delivery,
+          width: `min(100%, calc(var(--picture-height) * ${setup.delivery}))`,
+        }}
+      >
+        {refused === null ? null : <p className="no-picture">{refused}</p>}
+        {refused === null && !ready ? <p className="no-picture q">Drawing the first picture</p> : null}
+        {width > 0 ? (
+          <svg
+            viewBox={`0 0 ${width} ${height}`}
+            role="img"
+            aria-label={`What setup ${letterOf(plan, setup.id)} sees, ${setup.label}, with its frame line`}
+          >
+            <FrameLines width={width} height={height} box={box} aspect={setup.delivery} guides={guides} />
+            {report ? <Marks report={report} box={box} selectedId={selectedId} /> : null}
+          </svg>
+        ) : null}
+      </figure>
+    </div>
+  );
+}

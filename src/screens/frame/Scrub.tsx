@@ -1,0 +1,83 @@
+import { useEffect, useRef } from 'react';
+import { spanOf } from '../../core/optics/camera';
+import type { Setup } from '../../core/plan/schema/setup';
+import { formatSeconds } from '../../core/units/seconds';
+import { goToSeconds } from '../../desk/choose';
+import { useLive, useLivePlan } from '../../desk/hooks';
+import { liveStore } from '../../desk/liveStore';
+import { Icon } from '../parts/Icon';
+import { TimeBar } from './TimeBar';
+
+/** A frame at 24 a second: one press of an arrow key. */
+const STEP_SECONDS = 1 / 24;
+
+/** The time of the move: play it, or take hold of it. The clock is written past React, sixty times a second. */
+export function Scrub({ setup }: { readonly setup: Setup }) {
+  const plan = useLivePlan();
+  const playing = useLive((state) => state.playing);
+  const [from, to] = spanOf(plan, setup);
+  const slider = useRef<HTMLInputElement>(null);
+  const head = useRef<HTMLElement>(null);
+  const clock = useRef<HTMLElement>(null);
+
+  useEffect(() => {
+    const show = (seconds: number): void => {
+      const share = to > from ? (seconds - from) / (to - from) : 0;
+      if (slider.current) {
+        slider.current.value = String(seconds);
+        slider.current.setAttribute('aria-valuetext', formatSeconds(seconds));
+      }
+      head.current?.style.setProperty('--share', String(share));
+      if (clock.current) clock.current.textContent = formatSeconds(seconds);
+    };
+    show(liveStore.getState().seconds);
+    return liveStore.subscribe((state, before) => {
+      if (state.seconds !== before.seconds) show(state.seconds);
+    });
+  }, [from, to]);
+
+  const still = to <= from;
+  return (
+    <div className="scrub">
+      <button
+        type="button"
+        className="icon"
+        aria-label={playing ? 'Pause' : 'Play'}
+        aria-pressed={playing}
+        disabled={still}
+        onClick={() => liveStore.getState().setPlaying(!playing)}
+      >
+        {playing ? (
+          <svg className="i" aria-hidden="true">
+            <path d="M8 5v14M16 5v14" />
+          </svg>
+        ) : (
+          <Icon name="play" />
+        )}
+      </button>
+      <div className="time">
+        <TimeBar setup={setup} from={from} to={to} />
+        <i className="playhead" ref={head} />
+        <input
+          ref={slider}
+          type="range"
+          aria-label="Time in the move"
+          min={from}
+          max={to}
+          step={STEP_SECONDS}
+          disabled={still}
+          onInput={(event) => {
+            liveStore.getState().setPlaying(false);
+            goToSeconds(Number(event.currentTarget.value));
+          }}
+        />
+      </div>
+      <span className="clock">
+        <b ref={clock} />{' '}
+        <span className="q">
+          {from === 0 ? `of ${formatSeconds(to)}` : `of ${formatSeconds(from)} to ${formatSeconds(to)}`}
+        </span>
+      </span>
+    </div>
+  );
+}

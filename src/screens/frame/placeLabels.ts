@@ -1,0 +1,49 @@
+import type { Box } from './pictureBox';
+
+const GAP = 8;
+
+const overlap = (a: Box, b: Box): boolean =>
+  a.left < b.left + b.width &&
+  b.left < a.left + a.width &&
+  a.top < b.top + b.height &&
+  b.top < a.top + a.height;
+
+function within(label: Box, area: Box): Box {
+  const most = (low: number, value: number, high: number): number => Math.max(low, Math.min(value, high));
+  return {
+    ...label,
+    left: most(area.left, label.left, area.left + area.width - label.width),
+    top: most(area.top, label.top, area.top + area.height - label.height),
+  };
+}
+
+/**
+ * Places a label beside each mark, to the right, left, below or above it, inside the area and over no label placed
+ * before; null for one that finds no room. The first marks have the first choice.
+ */
+export function placeLabels(
+  marks: readonly { readonly mark: Box; readonly width: number; readonly height: number }[],
+  area: Box,
+): readonly (Box | null)[] {
+  const placed: Box[] = [];
+  return marks.map(({ mark, width, height }) => {
+    const size = { width, height };
+    const right = mark.left + mark.width + GAP;
+    const left = mark.left - GAP - width;
+    const tries: readonly Box[] = [
+      { left: right, top: mark.top, ...size },
+      { left, top: mark.top, ...size },
+      { left: mark.left, top: mark.top + mark.height + GAP, ...size },
+      { left: mark.left, top: mark.top - GAP - height, ...size },
+      { left: right, top: mark.top + mark.height - height, ...size },
+      { left, top: mark.top + mark.height - height, ...size },
+      { left, top: mark.top + height + GAP, ...size },
+    ];
+    const found = tries
+      .map((label) => within(label, area))
+      .find((label) => !overlap(label, mark) && placed.every((other) => !overlap(label, other)));
+    if (!found) return null;
+    placed.push(found);
+    return found;
+  });
+}

@@ -1,0 +1,111 @@
+import { useStore } from 'zustand';
+import { choosePlanFile, savePlanFile } from '../../desk/files';
+import { usePlanState, useSession } from '../../desk/hooks';
+import { type KeepingState, keepingStore } from '../../desk/keepingStore';
+import { planStore } from '../../desk/planStore';
+import { Icon } from '../parts/Icon';
+import { Segmented } from '../parts/Segmented';
+import { openShortcutSheet } from '../shortcuts/ShortcutSheet';
+
+const KEPT: Readonly<Record<KeepingState['state'], string>> = {
+  starting: '',
+  kept: ', kept on this device',
+  refused: ', not kept: this browser refuses storage, so save the plan to a file',
+};
+
+/** `Friday 20 November`, whatever the time zone of whoever looks. */
+function dateWords(isoDate: string): string {
+  const format = new Intl.DateTimeFormat('en-GB', {
+    weekday: 'long',
+    day: 'numeric',
+    month: 'long',
+    timeZone: 'UTC',
+  });
+  return format.format(new Date(`${isoDate}T00:00:00Z`)).replace(',', '');
+}
+
+function HistoryButtons() {
+  const canUndo = useStore(planStore.temporal, (state) => state.pastStates.length > 0);
+  const canRedo = useStore(planStore.temporal, (state) => state.futureStates.length > 0);
+  const { undo, redo } = planStore.getState();
+  return (
+    <>
+      <button
+        type="button"
+        className="icon"
+        aria-label="Undo"
+        title="Undo"
+        disabled={!canUndo}
+        onClick={undo}
+      >
+        <Icon name="undo" />
+      </button>
+      <button
+        type="button"
+        className="icon"
+        aria-label="Redo"
+        title="Redo"
+        disabled={!canRedo}
+        onClick={redo}
+      >
+        <Icon name="redo" />
+      </button>
+    </>
+  );
+}
+
+/** The line along the top: what is open, and what is done to the whole of it. */
+export function Header() {
+  const title = usePlanState((state) => state.plan.title);
+  const date = usePlanState((state) => state.plan.place.date);
+  const kept = useStore(keepingStore, (state) => state.state);
+  const lengths = useSession((state) => state.lengths);
+  const setLengths = useSession((state) => state.setLengths);
+  const theme = useSession((state) => state.theme);
+  const setTheme = useSession((state) => state.setTheme);
+  const otherTheme = theme === 'night' ? 'day' : 'night';
+  return (
+    <header className="top">
+      <h1 className="word">
+        <svg className="v" aria-hidden="true">
+          <use href="#g-clear" />
+        </svg>
+        Standclear
+      </h1>
+      <h2>{title}</h2>
+      <span className="q date">
+        {dateWords(date)}
+        {KEPT[kept]}
+      </span>
+      <span className="gap" />
+      <HistoryButtons />
+      <Segmented
+        label="Lengths in"
+        choices={[
+          { value: 'm', word: 'm' },
+          { value: 'ft-in', word: 'ft-in' },
+        ]}
+        chosen={lengths}
+        onChoose={setLengths}
+      />
+      <button
+        type="button"
+        className="icon"
+        aria-label={`Turn to ${otherTheme}`}
+        title={`Turn to ${otherTheme}`}
+        onClick={() => setTheme(otherTheme)}
+      >
+        <Icon name={otherTheme} />
+      </button>
+      <button type="button" className="bare keys" onClick={openShortcutSheet}>
+        Keys
+      </button>
+      <button type="button" onClick={() => void choosePlanFile()}>
+        Open
+      </button>
+      <button type="button" onClick={() => void savePlanFile()}>
+        Save
+      </button>
+    </header>
+  );
+}

@@ -1,0 +1,86 @@
+import { type ReactNode, useId, useState } from 'react';
+import { Glyph } from './Glyph';
+
+/**
+ * A value on a line, typed and committed by Enter or by leaving it, given back by Escape. `commit` returns
+ * a sentence that says what would work, or null when the value was taken.
+ */
+export function Field(props: {
+  readonly label: string;
+  readonly text: string;
+  readonly unit?: string;
+  readonly wide?: boolean;
+  readonly commit: (text: string) => string | null;
+}) {
+  const { label, text, unit, commit } = props;
+  const [typed, setTyped] = useState<string | null>(null);
+  const [refused, setRefused] = useState<{ readonly text: string; readonly sentence: string } | null>(null);
+  const id = useId();
+  // A value that changed elsewhere (a drag, an undo) makes an old fault pointless.
+  const fault = refused?.text === text ? refused.sentence : null;
+
+  const done = (): void => {
+    if (typed === null || typed === text) {
+      setTyped(null);
+      return;
+    }
+    const sentence = commit(typed);
+    setRefused(sentence === null ? null : { text, sentence });
+    if (sentence === null) setTyped(null);
+  };
+
+  return (
+    <div className={props.wide ? 'field-row wide' : 'field-row'}>
+      <div className={fault === null ? 'field' : 'field bad'}>
+        <label htmlFor={id}>{label}</label>
+        <span className="value">
+          <input
+            id={id}
+            type="text"
+            autoComplete="off"
+            value={typed ?? text}
+            aria-invalid={fault !== null}
+            aria-describedby={fault === null ? undefined : `${id}-fault`}
+            onFocus={(event) => event.currentTarget.select()}
+            onChange={(event) => setTyped(event.currentTarget.value)}
+            onBlur={done}
+            onKeyDown={(event) => {
+              if (event.key === 'Enter') done();
+              if (event.key !== 'Escape') return;
+              event.stopPropagation();
+              setTyped(null);
+              setRefused(null);
+            }}
+          />
+          {unit ? <span className="unit">{unit}</span> : null}
+        </span>
+      </div>
+      {fault === null ? null : (
+        <p className="err" id={`${id}-fault`} role="alert">
+          <Glyph verdict="showing" />
+          {fault}
+        </p>
+      )}
+    </div>
+  );
+}
+
+/** A choice on a line, like a field. */
+export function SelectField(props: {
+  readonly label: string;
+  readonly value: string;
+  readonly onChange: (value: string) => void;
+  readonly children: ReactNode;
+}) {
+  const id = useId();
+  return (
+    <div className="field-row">
+      <div className="field">
+        <label htmlFor={id}>{props.label}</label>
+        <select id={id} value={props.value} onChange={(event) => props.onChange(event.currentTarget.value)}>
+          {props.children}
+        </select>
+      </div>
+    </div>
+  );
+}

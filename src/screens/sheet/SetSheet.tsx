@@ -1,0 +1,105 @@
+import { useMemo, useState } from 'react';
+import { type Item, itemOf, itemsOf, kindOf } from '../../core/plan/items';
+import { chooseSetup, letterOf } from '../../desk/choose';
+import { useLivePlan, useSession } from '../../desk/hooks';
+import { placeFirstCamera } from '../../desk/placing';
+import { sessionStore } from '../../desk/sessionStore';
+import { Glyph } from '../parts/Glyph';
+import { Icon, iconOfKind } from '../parts/Icon';
+import { toneOf } from '../report/concerns';
+import { worstOver } from '../report/summary';
+import { useShownReports } from '../report/useSetupReports';
+import { ItemPanel } from './ItemPanel';
+import { SetupPanel } from './SetupPanel';
+
+/** As many rows as anyone reads; the search finds the others. */
+const MOST_ROWS = 300;
+
+function ItemRow({ item }: { readonly item: Item }) {
+  const { setups } = useShownReports();
+  const selected = useSession((state) => state.selectedId === item.record.id);
+  const worst = worstOver(setups, item.record.id);
+  const tone = worst ? toneOf(worst) : undefined;
+  return (
+    <li aria-current={selected ? 'true' : undefined}>
+      <button type="button" onClick={() => sessionStore.getState().setSelectedId(item.record.id)}>
+        <Icon name={iconOfKind(kindOf(item))} />
+        <span className="name">{item.record.label}</span>
+        <span className="q">{kindOf(item)}</span>
+        {worst ? <Glyph verdict={worst.verdict} {...(tone === undefined ? {} : { tone })} /> : <span />}
+      </button>
+    </li>
+  );
+}
+
+/** All that stands on the roof and all cameras, to find, choose and place by numbers. */
+export function SetSheet() {
+  const plan = useLivePlan();
+  const selectedId = useSession((state) => state.selectedId);
+  const setupId = useSession((state) => state.setupId);
+  const [search, setSearch] = useState('');
+  const items = useMemo(() => itemsOf(plan), [plan]);
+  const wanted = search.trim().toLowerCase();
+  const found = items.filter(
+    (item) =>
+      wanted === '' || item.record.label.toLowerCase().includes(wanted) || kindOf(item).includes(wanted),
+  );
+  const setups = plan.setups.filter(
+    (setup) => wanted === '' || setup.label.toLowerCase().includes(wanted) || 'camera'.includes(wanted),
+  );
+  const item = selectedId === null ? null : itemOf(plan, selectedId);
+  const setup = plan.setups.find((each) => each.id === setupId) ?? null;
+  return (
+    <div className="two">
+      <div className="column">
+        <div className="field search">
+          <label htmlFor="set-search">find</label>
+          <input
+            id="set-search"
+            type="search"
+            value={search}
+            placeholder={`${items.length} things, ${plan.setups.length} setups`}
+            onChange={(event) => setSearch(event.currentTarget.value)}
+          />
+        </div>
+        {items.length === 0 ? (
+          <p className="after">Nothing on the roof yet. Open a plan, or place a camera.</p>
+        ) : null}
+        <ul className="things">
+          {setups.map((each) => (
+            <li key={each.id} aria-current={selectedId === null && each.id === setupId ? 'true' : undefined}>
+              <button
+                type="button"
+                onClick={() => {
+                  sessionStore.getState().setSelectedId(null);
+                  chooseSetup(each.id);
+                }}
+              >
+                <Icon name="camera" />
+                <span className="name">
+                  <b>{letterOf(plan, each.id)}</b> {each.label}
+                </span>
+                <span className="q">camera</span>
+                <span />
+              </button>
+            </li>
+          ))}
+          {found.slice(0, MOST_ROWS).map((each) => (
+            <ItemRow key={each.record.id} item={each} />
+          ))}
+        </ul>
+        {found.length > MOST_ROWS ? (
+          <p className="after">{found.length - MOST_ROWS} more. Type a part of the name to find them.</p>
+        ) : null}
+        <p className="acts">
+          <button type="button" className="try" onClick={placeFirstCamera}>
+            Place a camera
+          </button>
+        </p>
+      </div>
+      <div className="column">
+        {item ? <ItemPanel item={item} /> : setup ? <SetupPanel setup={setup} /> : null}
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,33 @@
+import { SHORTCUTS } from './shortcuts';
+
+const SHEET_ID = 'shortcut-sheet';
+
+/** Opens the list of keys. */
+export function openShortcutSheet(): void {
+  const dialog = document.getElementById(SHEET_ID);
+  if (dialog instanceof HTMLDialogElement && !dialog.open) dialog.showModal();
+}
+
+/** The keys, on a sheet of their own. */
+export function ShortcutSheet() {
+  return (
+    <dialog id={SHEET_ID} className="shortcuts" aria-labelledby="shortcut-title">
+      <form method="dialog">
+        <h2 id="shortcut-title">Keys</h2>
+        <dl>
+          {SHORTCUTS.map(({ keys, word }) => (
+            <div key={word}>
+              <dt>
+                {keys.map((key) => (
+                  <kbd key={key}>{key}</kbd>
+                ))}
+              </dt>
+              <dd>{word}</dd>
+            </div>
+          ))}
+        </dl>
+        <button type="submit">Close</button>
+      </form>
+    </dialog>
+  );
+}

@@ -1,0 +1,27 @@
+import { useEffect } from 'react';
+import { openPlanFile } from '../desk/files';
+
+const holdsFiles = (event: DragEvent): boolean => event.dataTransfer?.types.includes('Files') ?? false;
+
+function allow(event: DragEvent): void {
+  if (holdsFiles(event)) event.preventDefault();
+}
+
+function drop(event: DragEvent): void {
+  if (!holdsFiles(event)) return;
+  event.preventDefault();
+  const file = event.dataTransfer?.files[0];
+  if (file) void openPlanFile(file);
+}
+
+/** A plan file dropped anywhere on the page is opened. */
+export function useFileDrop(): void {
+  useEffect(() => {
+    window.addEventListener('dragover', allow);
+    window.addEventListener('drop', drop);
+    return () => {
+      window.removeEventListener('dragover', allow);
+      window.removeEventListener('drop', drop);
+    };
+  }, []);
+}
