@@ -2,7 +2,7 @@
 export interface Output {
   readonly write: (text: string) => void;
   readonly isTTY: boolean;
-  /** Width in characters; null where nobody knows. */
+  /** Width in characters; null where nothing ends a line, as in a file. */
   readonly columns: number | null;
 }
 
@@ -17,12 +17,11 @@ export interface Terminal {
   readonly cores: number;
 }
 
-const WIDTH_UNKNOWN = 100;
 const NARROWEST = 48;
 
-/** How many characters a line may take. */
+/** How many characters a line may take; in a file as many as it needs. */
 export function widthOf(output: Output): number {
-  return Math.max(output.columns ?? WIDTH_UNKNOWN, NARROWEST);
+  return output.columns === null ? Number.POSITIVE_INFINITY : Math.max(output.columns, NARROWEST);
 }
 
 /** Prints one line of text to a stream. */

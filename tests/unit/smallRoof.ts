@@ -146,8 +146,8 @@ export function smallRoofDocument() {
     ],
     beats: [
       { id: 'start', label: 'Start', atSeconds: 0 },
-      { id: 'turn', label: 'Turn', atSeconds: 4 },
-      { id: 'end', label: 'End', atSeconds: 8 },
+      { id: 'turn', label: 'Turn', atSeconds: 1 },
+      { id: 'end', label: 'End', atSeconds: 2 },
     ],
     cast: [
       {
@@ -165,7 +165,7 @@ export function smallRoofDocument() {
           skinColour: '#b98a6d',
         },
         marks: [
-          { id: 'a1', beat: 'start', at: [0, -2], headingDegrees: 180, stance: 'stand', holdSeconds: 1 },
+          { id: 'a1', beat: 'start', at: [0, -2], headingDegrees: 180, stance: 'stand', holdSeconds: 0.25 },
           { id: 'a2', beat: 'end', at: [1.5, -1], headingDegrees: 180, stance: 'stand', holdSeconds: 0 },
         ],
       },
@@ -212,10 +212,10 @@ export function smallRoofDocument() {
     setups: [
       setup('master', 'Master from the stairs', 'wide', 'start', 'end', [
         key(0, [-0.5, 1.5, 5], 0),
-        key(8, [0.5, 1.6, 4], 6, -1),
+        key(2, [0.5, 1.6, 4], 6, -1),
       ]),
       setup('single', 'Single on Ana', 'long', 'start', 'turn', [key(0, [0.2, 1.6, 4], 356)]),
-      setup('still', 'Insert of the bulb', 'long', 'end', 'end', [key(8, [3, 1.6, 2], 0, 3)]),
+      setup('still', 'Insert of the bulb', 'long', 'end', 'end', [key(2, [3, 1.6, 2], 0, 3)]),
     ],
   };
 }

@@ -13,11 +13,15 @@ test('--version says the version of the package', () => {
   expect(VERSION).toBe(JSON.parse(read('package.json')).version);
 });
 
-/** Commands as the documents show them, in code: `standclear report …` or `npm run -s standclear -- report …`. */
+/** Commands as the documents show them in code, up to a pipe: `standclear report …`, `npm run -s standclear -- report …`. */
 function shownCommands(text: string): string[] {
-  return [...text.matchAll(/standclear (?:-- )?((?:report|check|export)\b[^`\n#]*)/g)].map(([, words]) =>
-    words.trim(),
+  const code = [...text.matchAll(/```[^\n]*\n([\s\S]*?)```|`([^`\n]+)`/g)].map(
+    ([, block, inline]) => block ?? inline,
   );
+  return code.flatMap((each) => {
+    const shown = each.matchAll(/\bstandclear (?:-- )?([a-z][^\n#]*)/g);
+    return [...shown].map(([, words]) => words.split(/\s(?:\||>|&&|;)/)[0].trim());
+  });
 }
 
 /** Why: help in a document is believed and typed; it may not know what the program does not. */
@@ -25,7 +29,7 @@ test.each(['README.md', 'DEVELOPERS.md'].filter((name) => existsSync(join(HOUSE,
   '%s shows only commands that there are',
   (name) => {
     for (const shown of shownCommands(read(name))) {
-      const command = COMMANDS.find((each) => shown.startsWith(each.name));
+      const command = COMMANDS.find((each) => shown.split(' ')[0] === each.name);
       if (!command) throw new Error(`${name} shows "standclear ${shown}"`);
       if (usageOf(command) === `standclear ${shown}`) continue;
       const words = shown.split(/\s+/).slice(1);

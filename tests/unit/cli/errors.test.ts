@@ -64,12 +64,12 @@ describe('says in one line what is wrong and answers 2', () => {
     [['report', '@roof.plan.json', '--at', 'NaN'], '--at: "NaN" is not a number of seconds'],
     [['report', '@roof.plan.json', '--at', '1e3'], '--at: "1e3" is not a number of seconds'],
     [
-      ['report', '@roof.plan.json', '--at', '6', '--setup', 'single'],
-      '--at 6 lies outside: setup single covers 0 to 4 s.',
+      ['report', '@roof.plan.json', '--at', '1.5', '--setup', 'single'],
+      '--at 1.5 lies outside: setup single covers 0 to 1 s.',
     ],
     [
       ['report', '@roof.plan.json', '--at', '-1'],
-      '--at -1 lies outside: setup master covers 0 to 8 s, setup single',
+      '--at -1 lies outside: setup master covers 0 to 2 s, setup single',
     ],
     [['report', '@roof.plan.json', '--frames'], 'Unknown option "--frames"'],
     [['export', '@roof.plan.json'], 'standclear export wants --glb OUT.'],
@@ -80,8 +80,8 @@ describe('says in one line what is wrong and answers 2', () => {
     [['export', '@roof.plan.json', '--glb', '@a-folder'], 'Cannot write "/a-folder": it is a folder.'],
     [['export', '@roof.plan.json', '--glb', '@roof.plan.json'], '--glb names the plan itself'],
     [
-      ['export', '@roof.plan.json', '--glb', '@o.glb', '--at', '9'],
-      '--at 9 lies outside: the action runs from 0 to 8 s.',
+      ['export', '@roof.plan.json', '--glb', '@o.glb', '--at', '3'],
+      '--at 3 lies outside: the action runs from 0 to 2 s.',
     ],
   ] as const)('standclear %j', async (words, message) => {
     expect(await refusal(...words)).toContain(message);

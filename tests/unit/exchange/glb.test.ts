@@ -18,7 +18,7 @@ import { projectPoint } from '../../../src/core/optics/project';
 import { planToGlb } from '../../../src/exchange/glb';
 import { smallRoof } from '../smallRoof';
 
-const SECONDS = 5;
+const SECONDS = 1.5;
 const plan = smallRoof();
 const forms = formsAt(plan, SECONDS);
 
@@ -112,9 +112,9 @@ describe('parts', () => {
 
 describe('cameras', () => {
   test.each([
-    ['master', 5],
-    ['single', 4],
-    ['still', 8],
+    ['master', 1.5],
+    ['single', 1],
+    ['still', 2],
   ])('%s stands where it is at %d s and projects as core/optics does', (id, seconds) => {
     const setup = plan.setups.find((each) => each.id === id);
     if (!setup) throw new Error(`The plan has no setup ${id}`);
