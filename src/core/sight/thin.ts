@@ -8,10 +8,12 @@ import type { ScreenMatrix } from './screenFromWorld';
 import type { StagePart } from './stage';
 
 /** Distance between two looks along an axis, pixels. */
-const STEP_PIXELS = 0.5;
+const STEP_PIXELS = 0.25;
 const MOST_STEPS = 4096;
-/** Exact rays for one part at one instant, at most. */
-const MOST_RAYS = 96;
+/** Exact rays for one part at one instant: to begin with, at most, and where a gap finer than a pixel may be. */
+const FIRST_RAYS = 64;
+const MOST_RAYS = 1024;
+const SEAM_RAYS = 256;
 /** Where across a tube to look, in radii: the axis first, then towards its sides. */
 const ACROSS = [0, 0.5, -0.5, 0.9, -0.9] as const;
 /** How much nearer, as a share, the buffer has to be before a point counts as hidden without a ray. */
@@ -59,19 +61,28 @@ function inFrame({ seen, mirror }: Way, x: number, y: number): boolean {
   return !mirror || mirror.face[at] === mirror.part.index + 1;
 }
 
-/** Whether every pixel around the spot shows something clearly nearer. */
-function isClearlyHidden({ seen, mirror }: Way, { x, y, nearness }: Spot): boolean {
+/**
+ * What the buffer says of a spot: `open` when not every pixel around it shows something clearly nearer; `seam` when
+ * they all do, but not all the same part, or a part of tubes, so that a gap finer than a pixel may lie between; else `hidden`.
+ */
+function standingOf({ seen, mirror }: Way, { x, y, nearness }: Spot): 'open' | 'seam' | 'hidden' {
   const { rect, grid } = seen;
-  const depth = mirror ? seen.mirrorBuffer.nearness : seen.buffer.nearness;
+  const buffer = mirror ? seen.mirrorBuffer : seen.buffer;
   const column = Math.floor(x);
   const row = Math.floor(y);
   const limit = nearness * CLEARLY_NEARER;
+  let first = -1;
+  let isSeam = false;
   for (let r = Math.max(rect.top, row - 1); r <= Math.min(rect.bottom - 1, row + 1); r += 1) {
     for (let c = Math.max(rect.left, column - 1); c <= Math.min(rect.right - 1, column + 1); c += 1) {
-      if (!(depth[r * grid.width + c] > limit)) return false;
+      const at = r * grid.width + c;
+      if (!(buffer.nearness[at] > limit)) return 'open';
+      if (first < 0) first = buffer.owner[at];
+      if (buffer.owner[at] !== first || seen.stage.parts[buffer.owner[at] - 1].shape.tubes.length > 0)
+        isSeam = true;
     }
   }
-  return true;
+  return isSeam ? 'seam' : 'hidden';
 }
 
 function rayThrough({ seen }: Way, x: number, y: number): Ray {
@@ -172,32 +183,57 @@ interface Finding {
   readonly places: [number, number][];
 }
 
-/** Walks a part's tubes; the pixels that it is worth, 0 when no ray meets it first. */
-function walkTubes(way: Way, part: StagePart): Finding {
-  const candidates: { x: number; y: number; area: number }[] = [];
-  for (const tube of part.shape.tubes) {
-    for (const spot of alongTube(way, part, tube)) {
-      for (const offset of ACROSS) {
-        const x = spot.x + spot.acrossX * spot.half * offset;
-        const y = spot.y + spot.acrossY * spot.half * offset;
-        if (!inFrame(way, x, y) || isClearlyHidden(way, { x, y, nearness: spot.nearness })) continue;
-        candidates.push({ x, y, area: (2 * spot.half * spot.step) / ACROSS.length });
-      }
-    }
-  }
-  const found: Finding = { pixels: 0, places: [] };
-  if (candidates.length === 0) return found;
-  const rays = Math.min(MOST_RAYS, candidates.length);
+interface Candidate {
+  readonly x: number;
+  readonly y: number;
+  /** What it stands for, pixels. */
+  readonly area: number;
+}
+
+/** Spends rays on candidates, spread evenly; adds to the finding, and says whether any of them met the part. */
+function spend(
+  way: Way,
+  part: StagePart,
+  candidates: readonly Candidate[],
+  budget: number,
+  found: Finding,
+): boolean {
+  const rays = Math.min(budget, candidates.length);
   let met = 0;
-  let area = 0;
-  for (const candidate of candidates) area += candidate.area;
   for (let k = 0; k < rays; k += 1) {
     const { x, y } = candidates[Math.floor(((k + 0.5) * candidates.length) / rays)];
     if (!isSeenAt(way, part, x, y)) continue;
     met += 1;
     found.places.push([x, y]);
   }
-  if (met > 0) found.pixels = Math.max(LEAST_PIXELS, (area * met) / rays);
+  if (met === 0) return false;
+  const area = candidates.reduce((sum, candidate) => sum + candidate.area, 0);
+  found.pixels = Math.max(LEAST_PIXELS, (area * met) / rays);
+  return true;
+}
+
+/** Walks a part's tubes; the pixels that it is worth, 0 when no ray meets it first. */
+function walkTubes(way: Way, part: StagePart): Finding {
+  const open: Candidate[] = [];
+  const seams: Candidate[] = [];
+  for (const tube of part.shape.tubes) {
+    for (const spot of alongTube(way, part, tube)) {
+      for (const offset of ACROSS) {
+        const x = spot.x + spot.acrossX * spot.half * offset;
+        const y = spot.y + spot.acrossY * spot.half * offset;
+        if (!inFrame(way, x, y)) continue;
+        const standing = standingOf(way, { x, y, nearness: spot.nearness });
+        if (standing === 'hidden') continue;
+        const area = (2 * spot.half * spot.step) / ACROSS.length;
+        (standing === 'open' ? open : seams).push({ x, y, area: standing === 'open' ? area : 0 });
+      }
+    }
+  }
+  const found: Finding = { pixels: 0, places: [] };
+  // A few rays spread over all candidates first; only when none of them meets the part, more.
+  if (!spend(way, part, open, FIRST_RAYS, found) && !spend(way, part, seams, SEAM_RAYS, found)) {
+    spend(way, part, open, MOST_RAYS, found);
+  }
   return found;
 }
 
@@ -228,7 +264,7 @@ function tryFaces(way: Way, part: StagePart): Finding {
       );
       const x = at[0] / at[2];
       const y = at[1] / at[2];
-      if (!inFrame(way, x, y) || isClearlyHidden(way, { x, y, nearness: 1 / at[2] })) continue;
+      if (!inFrame(way, x, y) || standingOf(way, { x, y, nearness: 1 / at[2] }) !== 'open') continue;
       rays += 1;
       if (!isSeenAt(way, part, x, y)) continue;
       found.pixels += LEAST_PIXELS;

@@ -1,0 +1,150 @@
+import { gearParts } from '../../../src/core/form/gear';
+import { pieceParts } from '../../../src/core/form/pieces';
+import type { ItemForm } from '../../../src/core/form/types';
+import { poseOf } from '../../../src/core/optics/pose';
+import type { Camera } from '../../../src/core/optics/types';
+import type { Gear } from '../../../src/core/plan/schema/gear';
+import type { Piece } from '../../../src/core/plan/schema/pieces';
+import type { Ground, Plan } from '../../../src/core/plan/schema/plan';
+import { smallRoof } from '../../unit/smallRoof';
+
+/** A small seeded generator, so that a failing case can be run again from its seed alone. */
+export function dice(seed: number): (low: number, high: number) => number {
+  let state = (seed ^ 0x9e3779b9) >>> 0;
+  return (low, high) => {
+    state = (state + 0x6d2b79f5) >>> 0;
+    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
+    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
+    return low + (((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296) * (high - low);
+  };
+}
+
+const WET: Ground = { surface: 'concrete', wetness: 'wet down' };
+
+function standClass(plan: Plan): string {
+  return plan.kit.stands[0].id;
+}
+
+/** A wet deck with random things on it: many thin ones, some before others, some seen through mesh. */
+export function randomForms(seed: number, count = 14): ItemForm[] {
+  const roll = dice(seed);
+  const plan = smallRoof();
+  const spot = (): [number, number, number] => [roll(-9, 9), 0, roll(-7, 7)];
+  const forms: ItemForm[] = [];
+  const addPiece = (piece: Piece) =>
+    forms.push({
+      id: piece.id,
+      label: piece.id,
+      kind: piece.kind,
+      section: 'piece',
+      wish: 'either',
+      parts: pieceParts(piece, WET),
+    });
+  const addGear = (gear: Gear) =>
+    forms.push({
+      id: gear.id,
+      label: gear.id,
+      kind: gear.kind,
+      section: 'gear',
+      wish: 'keep out',
+      parts: gearParts(gear, plan),
+    });
+  addPiece({
+    id: 'deck',
+    label: 'deck',
+    kind: 'deck',
+    topMetres: 0,
+    dropMetres: 5,
+    outline: [
+      [-12, -9],
+      [12, -9],
+      [12, 9],
+      [-12, 9],
+    ],
+  });
+  for (let k = 0; k < count; k += 1) {
+    const id = `item-${k}`;
+    const at = spot();
+    const headingDegrees = roll(0, 360);
+    const common = { id, label: id, at, headingDegrees };
+    const kind = Math.floor(roll(0, 9));
+    if (kind === 0)
+      addPiece({
+        ...common,
+        kind: 'box',
+        size: [roll(0.3, 2), roll(0.3, 2), roll(0.3, 2)],
+        material: 'timber',
+      });
+    else if (kind === 1)
+      addPiece({
+        ...common,
+        kind: 'post',
+        heightMetres: roll(1, 4),
+        diameterMetres: roll(0.01, 0.1),
+        armMetres: roll(0, 1),
+      });
+    else if (kind === 2) {
+      addPiece({
+        id,
+        label: id,
+        kind: 'fence',
+        closed: false,
+        baseMetres: 0,
+        heightMetres: roll(1, 2.2),
+        path: [
+          [at[0], at[2]],
+          [at[0] + roll(-5, 5), at[2] + roll(-5, 5)],
+        ],
+        postEveryMetres: 1.5,
+        postMetres: 0.05,
+        rails: 2,
+        mesh: { cellMetres: 0.05, wireMetres: 0.004 },
+      });
+    } else if (kind === 3)
+      addPiece({
+        ...common,
+        kind: 'tank',
+        diameterMetres: roll(1, 2),
+        drumMetres: roll(1, 2),
+        legMetres: roll(0.5, 2),
+      });
+    else if (kind === 4) {
+      addPiece({
+        id,
+        label: id,
+        kind: 'line',
+        from: [at[0], roll(1, 3), at[2]],
+        to: [roll(-9, 9), roll(1, 3), roll(-7, 7)],
+        sagMetres: roll(0, 0.4),
+        diameterMetres: roll(0.002, 0.01),
+        cloths: 0,
+      });
+    } else if (kind === 5) addGear({ ...common, kind: 'ladder', heightMetres: roll(1, 3) });
+    else if (kind === 6)
+      addPiece({
+        ...common,
+        kind: 'pane',
+        widthMetres: roll(0.5, 2),
+        heightMetres: roll(0.5, 2),
+        finish: 'mirror',
+      });
+    else addGear({ ...common, kind: 'stand', stand: standClass(plan), heightMetres: roll(1, 3.5) });
+  }
+  return forms;
+}
+
+/** A camera somewhere on or beyond the deck that looks at a place on it through a random lens. */
+export function randomCamera(seed: number): Camera {
+  const roll = dice(seed + 7919);
+  const position: [number, number, number] = [roll(-14, 14), roll(0.3, 4), roll(-11, 11)];
+  const aim = [roll(-5, 5), roll(0, 2), roll(-4, 4)];
+  const [x, y, z] = aim.map((value, axis) => value - position[axis]);
+  const heading = (Math.atan2(x, -z) * 180) / Math.PI;
+  const tilt = (Math.atan2(y, Math.hypot(x, z)) * 180) / Math.PI;
+  const tanHalfWidth = roll(0.1, 0.7);
+  const aspect = roll(1, 2.4);
+  return {
+    pose: poseOf(position, heading, tilt, roll(-10, 10)),
+    frame: { tanHalfWidth, tanHalfHeight: tanHalfWidth / aspect, aspect, distortion: null },
+  };
+}
