@@ -21,7 +21,7 @@ import {
   towards,
 } from '../../../../src/screens/overhead/geometry/spots';
 
-const coordinate = fc.double({ min: -50, max: 50, noNaN: true }).map((value) => value + 0);
+const coordinate = fc.double({ min: -50, max: 50, noNaN: true }).map((value) => Math.round(value * 1000) / 1000 + 0);
 const spot = fc.tuple(coordinate, coordinate);
 const SQUARE: Spot[] = [
   [0, 0],

@@ -1,0 +1,63 @@
+import { useMemo, useState } from 'react';
+import { setupOf } from '../../desk/choose';
+import { useLive, useLivePlan, usePlanState, useSession } from '../../desk/hooks';
+import { useElementSize } from '../parts/useElementSize';
+import { useSetupReport } from '../report/useSetupReports';
+import { drawnBounds } from './geometry/roof';
+import type { Margins } from './geometry/sheet';
+import { Furniture, WIDE_PANE } from './layers/Furniture';
+import { Sheet } from './Sheet';
+import { useSettledSeconds } from './useSettledSeconds';
+import { useSheetView } from './useSheetView';
+import './overhead.css';
+
+/** Room for dimensions and findings around the deck, and for the furniture below it; pixels. */
+const WIDE: Margins = { left: 34, top: 74, right: 26, bottom: 118 };
+const NARROW: Margins = { left: 26, top: 48, right: 20, bottom: 92 };
+
+/** The roof from above, as an architect's ink plan to scale. */
+export function Overhead() {
+  const [board, setBoard] = useState<HTMLElement | null>(null);
+  const size = useElementSize(board);
+  return (
+    <div className="overhead" ref={setBoard}>
+      {size.width > 0 && size.height > 0 && <Board width={size.width} height={size.height} />}
+    </div>
+  );
+}
+
+function Board({ width, height }: { readonly width: number; readonly height: number }) {
+  const committed = usePlanState((state) => state.plan);
+  const plan = useLivePlan();
+  const lengths = useSession((state) => state.lengths);
+  const chosenSetup = useSession((state) => state.setupId);
+  const dragging = useLive((state) => state.gesture !== null);
+  const setup = setupOf(plan, chosenSetup);
+  const { report } = useSetupReport(setup?.id ?? null);
+  const seconds = useSettledSeconds();
+  const pane = useMemo(() => ({ width, height }), [width, height]);
+  // Of the committed plan: the sheet does not slide away under the hand.
+  const bounds = useMemo(() => drawnBounds(committed), [committed]);
+  const sheet = useSheetView(bounds, pane, width >= WIDE_PANE ? WIDE : NARROW);
+  return (
+    <>
+      <Sheet
+        committed={committed}
+        plan={plan}
+        drawn={bounds}
+        sheet={sheet}
+        seconds={seconds}
+        setupId={setup?.id ?? null}
+        report={report}
+        lengths={lengths}
+        dragging={dragging}
+      />
+      <Furniture plan={committed} sheet={sheet} lengths={lengths} looksThrough={setup !== null} />
+      {!sheet.fitted && (
+        <button type="button" className="fit" onClick={sheet.fitAll}>
+          Fit
+        </button>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,228 @@
+import {
+  type KeyboardEvent,
+  type MouseEvent,
+  type PointerEvent,
+  useCallback,
+  useMemo,
+  useState,
+} from 'react';
+import type { Plan } from '../../core/plan/schema/plan';
+import type { SetupReport } from '../../core/report/types';
+import type { LengthSystem } from '../../core/units/lengths';
+import { chooseSetup } from '../../desk/choose';
+import { useSession } from '../../desk/hooks';
+import { sessionStore } from '../../desk/sessionStore';
+import { type HitShape, hitAt } from './geometry/hits';
+import { grown } from './geometry/notes';
+import { decksOf, roofBounds } from './geometry/roof';
+import type { Bounds, Spot } from './geometry/spots';
+import { hitShapesOf } from './hitShapes';
+import { Dimensions, OFF_DRAWING } from './layers/Dimensions';
+import { Drawing } from './layers/Drawing';
+import { Findings } from './layers/Findings';
+import { EdgeTicks, WIDE_PANE } from './layers/Furniture';
+import { Hands } from './layers/Hands';
+import { LetteringLayer } from './layers/LetteringLayer';
+import { Skyline, skylineLabel } from './layers/Skyline';
+import { keyOf, type Target } from './targets';
+import { placeOf, useFindings } from './useFindings';
+import { useLettering } from './useLettering';
+import { spotIn, useSheetPointers } from './useSheetPointers';
+import type { SheetView } from './useSheetView';
+
+/** Half of the least area to hit: 32 pixels with a mouse, 48 with a finger. */
+const REACH = { mouse: 16, touch: 24 };
+/** What the furniture takes at the foot of the pane, pixels: the legend at the left, the title block at the right. */
+const FURNITURE = { legend: [420, 52], title: [246, 98] } as const;
+const ZOOM_STEP = 1.25;
+/** A drawing cannot hold a fieldset: it is a group by its role, and takes the focus for its keys. */
+const AS_GROUP = { role: 'group', tabIndex: -1 } as const;
+
+interface Props {
+  readonly committed: Plan;
+  /** The plan as it is seen now. */
+  readonly plan: Plan;
+  readonly drawn: Bounds;
+  readonly sheet: SheetView;
+  readonly seconds: number;
+  readonly setupId: string | null;
+  readonly report: SetupReport | null;
+  readonly lengths: LengthSystem;
+  readonly dragging: boolean;
+}
+
+/** The drawing itself under the hand. */
+export function Sheet({ committed, plan, drawn, sheet, seconds, setupId, report, lengths, dragging }: Props) {
+  const [svg, setSvg] = useState<SVGSVGElement | null>(null);
+  const [touch, setTouch] = useState(() => matchMedia('(pointer: coarse)').matches);
+  const [dragged, setDragged] = useState<Target | null>(null);
+  const [hovered, setHovered] = useState<Target | null>(null);
+  const [focused, setFocused] = useState<string | null>(null);
+  const chosenId = useSession((state) => state.selectedId);
+  const open = useSession((state) => state.sheet);
+  const { width, height } = sheet.pane;
+  const { at, zoom, fitAll } = sheet;
+
+  const pane = useMemo((): Bounds => [0, 0, width, height], [width, height]);
+  const furniture = useMemo((): Bounds[] => {
+    const [legend, title] = [FURNITURE.legend, FURNITURE.title];
+    const strip: Bounds = [0, height - legend[1], Math.min(width, legend[0]), height];
+    return width >= WIDE_PANE ? [strip, [width - title[0], height - title[1], width, height]] : [strip];
+  }, [width, height]);
+  const drawing = useMemo((): Bounds => {
+    const [left, top] = at([drawn[0], drawn[1]]);
+    const [right, bottom] = at([drawn[2], drawn[3]]);
+    return grown([left, top, right, bottom], OFF_DRAWING + 10);
+  }, [at, drawn]);
+  const skyline = useMemo(
+    () => skylineLabel(committed, drawn, drawing, pane, touch, lengths),
+    [committed, drawn, drawing, pane, touch, lengths],
+  );
+  const besides = useMemo(() => (skyline ? [...furniture, skyline.bounds] : furniture), [furniture, skyline]);
+  const findings = useFindings({
+    report,
+    plan,
+    seconds,
+    lengths,
+    touch,
+    at,
+    drawing,
+    blocked: besides,
+    pane: grownPane(pane),
+  });
+  const blocked = useMemo(
+    () => [...besides, ...findings.flatMap(({ note }) => (note ? [note.bounds] : []))],
+    [besides, findings],
+  );
+  const labels = useLettering({
+    plan: committed,
+    seconds,
+    setupId,
+    chosenId,
+    lengths,
+    touch,
+    sheet,
+    pane,
+    blocked,
+  });
+
+  const shapes = useMemo(
+    () => hitShapesOf(committed, seconds, setupId, at),
+    [committed, seconds, setupId, at],
+  );
+  const hit = useCallback(
+    (spot: Spot, byTouch: boolean): HitShape<Target> | null =>
+      hitAt(shapes, spot, byTouch ? REACH.touch : REACH.mouse),
+    [shapes],
+  );
+  const choose = useCallback(
+    (target: Target | null): void => {
+      if (target?.type === 'camera') chooseSetup(target.setupId);
+      else sessionStore.getState().setSelectedId(itemIdOf(target));
+      const element = target ? svg?.querySelector<SVGElement>(`[data-target="${focusKeyOf(target)}"]`) : svg;
+      element?.focus({ preventScroll: true });
+    },
+    [svg],
+  );
+  const pointers = useSheetPointers({ sheet, svg, hit, choose, drag: setDragged });
+
+  const onKeyDown = (event: KeyboardEvent<SVGSVGElement>): void => {
+    if (event.ctrlKey || event.metaKey || event.altKey) return;
+    const middle: Spot = [width / 2, height / 2];
+    if (event.key === '+' || event.key === '=') zoom(middle, ZOOM_STEP);
+    else if (event.key === '-' || event.key === '\u2212') zoom(middle, 1 / ZOOM_STEP);
+    else if (event.key === '0') fitAll();
+    else if (event.key === 'Enter' || event.key === ' ') {
+      const target = targetOf(event.target, plan);
+      if (!target) return;
+      choose(target);
+    } else return;
+    event.preventDefault();
+  };
+
+  return (
+    <svg
+      ref={setSvg}
+      className={`sheet-drawing ${dragged ? 'dragging' : hovered ? 'over' : ''} concern-${open}`}
+      width={width}
+      height={height}
+      {...AS_GROUP}
+      aria-label={`The roof of ${plan.title}, seen from above, 1 to ${sheet.scale}`}
+      onKeyDown={onKeyDown}
+      onMouseDown={(event: MouseEvent) => event.preventDefault()}
+      onDoubleClick={(event) => {
+        if (!hit(spotIn(event.currentTarget, event), false)) fitAll();
+      }}
+      onFocus={(event) => setFocused(focusedKey(event.target))}
+      onBlur={() => setFocused(null)}
+      {...pointers}
+      onPointerMove={(event: PointerEvent<SVGSVGElement>) => {
+        pointers.onPointerMove(event);
+        if (event.buttons !== 0) return;
+        const target = hit(spotIn(event.currentTarget, event), event.pointerType !== 'mouse')?.target ?? null;
+        if (hovered?.type !== target?.type || (target && hovered && keyOf(target) !== keyOf(hovered)))
+          setHovered(target);
+      }}
+      onPointerLeave={() => setHovered(null)}
+      onPointerEnter={(event: PointerEvent) => setTouch(event.pointerType !== 'mouse')}
+    >
+      <EdgeTicks sheet={sheet} origin={[roofBounds(committed)[0], roofBounds(committed)[1]]} />
+      {skyline && <Skyline label={skyline} />}
+      <Drawing
+        plan={plan}
+        committed={committed}
+        sheet={sheet}
+        setupId={setupId}
+        chosenId={chosenId}
+        report={report}
+        dragged={dragging ? dragged : null}
+      />
+      <Dimensions
+        deck={roofBounds(committed)}
+        drawn={drawn}
+        lengths={lengths}
+        at={at}
+        chosen={decksOf(plan).length > 0 && chosenId ? placeOf(plan, chosenId, seconds) : null}
+      />
+      <Findings findings={findings} />
+      <LetteringLayer labels={labels} seconds={seconds} perMetre={sheet.perMetre} />
+      <Hands
+        committed={committed}
+        plan={plan}
+        seconds={seconds}
+        sheet={sheet}
+        pane={pane}
+        lengths={lengths}
+        touch={touch}
+        chosenId={chosenId}
+        dragged={dragging ? dragged : null}
+        hovered={dragging ? null : hovered}
+        focused={focused}
+        lettered={labels}
+      />
+    </svg>
+  );
+}
+
+/** Words keep a little off the edge of the pane. */
+const grownPane = (pane: Bounds): Bounds => grown(pane, -8);
+
+const itemIdOf = (target: Target | null): string | null =>
+  target?.type === 'item' ? target.id : target?.type === 'mark' ? target.performerId : null;
+
+/** A mark has no group of its own: its performer's takes the focus. */
+const focusKeyOf = (target: Target): string => (target.type === 'mark' ? target.performerId : keyOf(target));
+
+function targetOf(element: EventTarget, plan: Plan): Target | null {
+  const key =
+    element instanceof Element ? element.closest('[data-target]')?.getAttribute('data-target') : null;
+  if (!key) return null;
+  const setup = plan.setups.find(({ id }) => key === keyOf({ type: 'camera', setupId: id }));
+  return setup ? { type: 'camera', setupId: setup.id } : { type: 'item', id: key };
+}
+
+/** The key of what has the focus, when it is to be shown: after keys, not after a press. */
+const focusedKey = (element: EventTarget): string | null =>
+  element instanceof Element && element.matches(':focus-visible')
+    ? element.getAttribute('data-target')
+    : null;

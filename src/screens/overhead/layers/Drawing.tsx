@@ -1,0 +1,133 @@
+import { carrierOf } from '../../../core/plan/edits/anchorOf';
+import type { Item } from '../../../core/plan/items';
+import type { Plan } from '../../../core/plan/schema/plan';
+import type { SetupReport } from '../../../core/report/types';
+import { letterOf } from '../../../desk/choose';
+import { polygon } from '../geometry/paths';
+import { decksOf } from '../geometry/roof';
+import { DeckGround } from '../symbols/DeckGround';
+import { GearSymbol } from '../symbols/GearSymbol';
+import { Inks } from '../symbols/Inks';
+import { PieceSymbol } from '../symbols/PieceSymbol';
+import type { Target } from '../targets';
+import type { SheetView } from '../useSheetView';
+import { spokenName } from '../words';
+import { Cameras } from './Cameras';
+import { Figure, Walks } from './Cast';
+import { GearGroup, PieceGroup } from './ItemGroup';
+import { Pyramid } from './Pyramid';
+import { LightFades, Throws } from './Throws';
+
+interface Props {
+  readonly plan: Plan;
+  readonly committed: Plan;
+  readonly sheet: SheetView;
+  readonly setupId: string | null;
+  readonly chosenId: string | null;
+  readonly report: SetupReport | null;
+  readonly dragged: Target | null;
+}
+
+/** Cables and track lie on the deck, under what stands on it. */
+const ON_THE_DECK = new Set(['cable', 'track']);
+/** What hangs over the roof is drawn last of the pieces. */
+const OVER_THE_DECK = new Set(['line']);
+
+/** All that is drawn to scale, from the ground up. What did not change is not drawn again. */
+export function Drawing({ plan, committed, sheet, setupId, chosenId, report, dragged }: Props) {
+  const [x, y] = sheet.at([0, 0]);
+  const world = `translate(${x} ${y}) scale(${sheet.perMetre})`;
+  const decks = decksOf(plan);
+  const letter = setupId === null ? null : letterOf(plan, setupId);
+  const reports = new Map(report?.items.map((item) => [item.id, item]));
+  const spoken = (item: Item): string => spokenName(item, letter, reports.get(item.record.id) ?? null);
+  const pieces = plan.pieces.filter(({ kind }) => kind !== 'deck' && kind !== 'skyline block');
+  const ordered = [
+    ...pieces.filter(({ kind }) => !OVER_THE_DECK.has(kind)),
+    ...pieces.filter(({ kind }) => OVER_THE_DECK.has(kind)),
+  ];
+  const gearGroups = (wanted: (kind: string) => boolean) =>
+    plan.gear
+      .filter(({ kind }) => wanted(kind))
+      .map((gear) => (
+        <GearGroup
+          key={gear.id}
+          gear={gear}
+          plan={plan}
+          spoken={spoken({ section: 'gear', record: gear })}
+          chosen={gear.id === chosenId}
+        />
+      ));
+  return (
+    <>
+      <Inks perMetre={sheet.perMetre} />
+      <defs>
+        <LightFades />
+        <clipPath id="decks">
+          {decks.map((deck) => (
+            <path key={deck.id} d={polygon(deck.outline)} />
+          ))}
+        </clipPath>
+      </defs>
+      <g className="to-scale" transform={world}>
+        {decks.map((deck) => (
+          <DeckGround key={deck.id} deck={deck} />
+        ))}
+        <Throws plan={plan} clip={decks.length > 0 ? 'url(#decks)' : 'none'} />
+        <g className="pieces">
+          {ordered.map((piece) => (
+            <PieceGroup
+              key={piece.id}
+              piece={piece}
+              plan={plan}
+              spoken={spoken({ section: 'piece', record: piece })}
+              chosen={piece.id === chosenId}
+            />
+          ))}
+        </g>
+      </g>
+      {setupId !== null && <Pyramid setupId={setupId} view={sheet.view} pane={sheet.pane} />}
+      <g className="to-scale" transform={world}>
+        {dragged && <Ghost plan={committed} target={dragged} />}
+        <g className="gear-layer">
+          {gearGroups((kind) => ON_THE_DECK.has(kind))}
+          {gearGroups((kind) => !ON_THE_DECK.has(kind))}
+        </g>
+        <g className="cast-layer">
+          {plan.cast.map((performer) => (
+            <Walks key={performer.id} performer={performer} />
+          ))}
+          {plan.cast.map((performer) => (
+            <Figure
+              key={performer.id}
+              performer={performer}
+              spoken={spoken({ section: 'cast', record: performer })}
+              chosen={performer.id === chosenId}
+            />
+          ))}
+        </g>
+        <Cameras plan={plan} setupId={setupId} />
+      </g>
+    </>
+  );
+}
+
+/** The old place of what is dragged, dashed: it is not yet given up. */
+function Ghost({ plan, target }: { readonly plan: Plan; readonly target: Target }) {
+  if (target.type !== 'item') return null;
+  const root = carrierOf(plan, target.id) ?? target.id;
+  return (
+    <g className="ghost">
+      {plan.pieces
+        .filter(({ id }) => id === root)
+        .map((piece) => (
+          <PieceSymbol key={piece.id} piece={piece} ground={plan.ground} />
+        ))}
+      {plan.gear
+        .filter(({ id }) => id === root || carrierOf(plan, id) === root)
+        .map((gear) => (
+          <GearSymbol key={gear.id} gear={gear} plan={plan} />
+        ))}
+    </g>
+  );
+}

@@ -1,0 +1,70 @@
+import type { Plan } from '../../../core/plan/schema/plan';
+import { formatLength, type LengthSystem } from '../../../core/units/lengths';
+import type { Footprint } from '../footprints';
+import { slantDimension } from '../geometry/dimensions';
+import { polygon, polyline } from '../geometry/paths';
+import { nearestEdge } from '../geometry/roof';
+import { type Bounds, boundsOf, type Spot } from '../geometry/spots';
+import { textWidth } from '../measureText';
+
+interface OutlineProps {
+  readonly footprint: Footprint;
+  readonly at: (spot: Spot) => Spot;
+  readonly kind: 'chosen-ring' | 'focus-ring' | 'hover-ring';
+}
+
+/** Least and largest radius of a ring around a thing; a larger thing has its own outline drawn over, pixels. */
+const RING_FROM = 15;
+const RING_TO = 46;
+
+/** What is chosen, focused or pointed at: a ring around a small thing, the outline of a large one. */
+export function AroundThing({ footprint, at, kind }: OutlineProps) {
+  const outline = footprint.outline.map(at);
+  const bounds = boundsOf(outline);
+  if (!bounds) return null;
+  const [x, y] = [(bounds[0] + bounds[2]) / 2, (bounds[1] + bounds[3]) / 2];
+  const radius = Math.max(RING_FROM, Math.hypot(bounds[2] - bounds[0], bounds[3] - bounds[1]) / 2 + 5);
+  if (footprint.closed && radius <= RING_TO) return <circle className={kind} cx={x} cy={y} r={radius} />;
+  return <path className={`${kind} along`} d={footprint.closed ? polygon(outline) : polyline(outline)} />;
+}
+
+interface ReadoutProps {
+  readonly plan: Plan;
+  readonly from: Spot;
+  readonly to: Spot;
+  readonly lengths: LengthSystem;
+  readonly at: (spot: Spot) => Spot;
+  readonly pane: Bounds;
+  readonly touch: boolean;
+}
+
+/** While something is dragged: how far from its old place, and how far from the nearest parapet. */
+export function Readout({ plan, from, to, lengths, at, pane, touch }: ReadoutProps) {
+  const [old, now] = [at(from), at(to)];
+  const moved = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  const edge = nearestEdge(plan, to);
+  const { line, ticks } = slantDimension(old, now);
+  const away = edge ? `${formatLength(edge.metres, lengths)} from the edge` : '';
+  const words = away === '' ? formatLength(moved, lengths) : `${formatLength(moved, lengths)}, ${away}`;
+  const width = textWidth(words, 'strong', touch) + 18;
+  // Above the hand, so that a finger does not cover it.
+  const [left, top] = [
+    Math.min(pane[2] - width - 4, Math.max(pane[0] + 4, now[0] - width / 2)),
+    now[1] - 58 > pane[1] + 4 ? now[1] - 58 : now[1] + 36,
+  ];
+  return (
+    <g className="readout">
+      {edge && <path className="dim-line" d={polyline([now, at(edge.at)])} />}
+      {moved > 0 && (
+        <>
+          <path className="move-line" d={line} />
+          <path className="dim-tick" d={ticks} />
+        </>
+      )}
+      <rect className="chip-box" x={left} y={top} width={width} height={24} />
+      <text className="chip-text" x={left + width / 2} y={top + 16} textAnchor="middle">
+        {words}
+      </text>
+    </g>
+  );
+}

@@ -1,0 +1,191 @@
+import { whereabouts } from '../../core/form/figure/whereabouts';
+import { keyAt } from '../../core/optics/pose';
+import { carrierOf } from '../../core/plan/edits/anchorOf';
+import { type Item, itemsOf } from '../../core/plan/items';
+import type { Plan } from '../../core/plan/schema/plan';
+import { formatLength, type LengthSystem } from '../../core/units/lengths';
+import { letterOf } from '../../desk/choose';
+import { footprintOf } from './footprints';
+import type { LabelWish } from './geometry/labels';
+import { type Bounds, boundsOf, type Spot } from './geometry/spots';
+import { type Lettering, letteringPixels, textWidth } from './measureText';
+import { keyOf } from './targets';
+import { markName, nameInText } from './words';
+
+/** A name to be placed, with how it is written. */
+export interface LetteredWish extends LabelWish {
+  readonly style: Lettering;
+  readonly quiet: boolean;
+}
+
+export interface LetteringInput {
+  readonly plan: Plan;
+  readonly seconds: number;
+  readonly setupId: string | null;
+  readonly chosenId: string | null;
+  readonly lengths: LengthSystem;
+  readonly touch: boolean;
+  /** From metres on the roof to pixels in the pane. */
+  readonly at: (spot: Spot) => Spot;
+  readonly perMetre: number;
+}
+
+/** Places worth this much are found in nearly any crowd. */
+const MUST = 30;
+/** Half the least size of what a name is set beside, pixels. */
+const LEAST = 5;
+
+/** How names of each kind are set: what comes first, and how much covering each is worth. */
+const KINDS: Readonly<
+  Record<string, { readonly priority: number; readonly worth: number; readonly inside?: true }>
+> = {
+  stand: { priority: 60, worth: 3 },
+  head: { priority: 24, worth: 0.5 },
+  flag: { priority: 50, worth: 1.4 },
+  frame: { priority: 50, worth: 1.4 },
+  bounce: { priority: 50, worth: 1.4 },
+  practical: { priority: 30, worth: 0.8 },
+  'bulb string': { priority: 20, worth: 0.7 },
+  generator: { priority: 52, worth: 2 },
+  distro: { priority: 40, worth: 1.2 },
+  cable: { priority: 5, worth: 0 },
+  track: { priority: 42, worth: 1.6 },
+  cart: { priority: 44, worth: 1.6 },
+  monitor: { priority: 32, worth: 1 },
+  ladder: { priority: 36, worth: 1.2 },
+  sandbag: { priority: 4, worth: 0.2 },
+  'stair house': { priority: 46, worth: 4, inside: true },
+  shed: { priority: 46, worth: 4, inside: true },
+  tank: { priority: 46, worth: 4, inside: true },
+  chimney: { priority: 28, worth: 0.9, inside: true },
+  box: { priority: 26, worth: 0.8, inside: true },
+  pane: { priority: 26, worth: 0.8 },
+  post: { priority: 18, worth: 0.7 },
+  line: { priority: 22, worth: 0.9 },
+  fence: { priority: 22, worth: 0.9 },
+  wall: { priority: 22, worth: 0.9 },
+};
+
+/** All names that the drawing would like to bear at this view. */
+export function wishesOf(input: LetteringInput): LetteredWish[] {
+  const { plan, chosenId } = input;
+  const wishes: LetteredWish[] = [];
+  // A stand that carries one thing is called by what it carries where both would crowd: the stand's name goes first.
+  for (const item of itemsOf(plan)) {
+    if (item.section === 'cast') wishes.push(...castWishes(item.record.id, input));
+    else {
+      const wish = thingWish(item, input, item.record.id === chosenId);
+      if (wish) wishes.push(wish);
+    }
+  }
+  return [...wishes, ...cameraWishes(input)];
+}
+
+function lettered(
+  input: LetteringInput,
+  wish: Omit<LetteredWish, 'width' | 'height' | 'inside' | 'quiet'> & {
+    readonly inside?: boolean;
+    readonly quiet?: boolean;
+  },
+): LetteredWish {
+  return {
+    inside: false,
+    quiet: false,
+    ...wish,
+    width: textWidth(wish.text, wish.style, input.touch) + 2,
+    height: letteringPixels(wish.style, input.touch) + (wish.style === 'letter' ? 0 : 2),
+  };
+}
+
+function thingWish(
+  item: Exclude<Item, { section: 'cast' }>,
+  input: LetteringInput,
+  chosen: boolean,
+): LetteredWish | null {
+  const { record } = item;
+  const kind = KINDS[record.kind];
+  if (!kind && !chosen) return null;
+  const footprint = footprintOf(item, input.plan);
+  const around = boundsOf(footprint.outline.map(input.at));
+  if (!around) return null;
+  const length =
+    record.kind === 'track' ? ` ${formatLength(record.lengthMetres, input.lengths, { decimals: 1 })}` : '';
+  const carried = carrierOf(input.plan, record.id) !== null;
+  return lettered(input, {
+    id: record.id,
+    text: `${nameInText(record.label)}${length}`,
+    style: chosen ? 'strong' : 'mark',
+    around: atLeast(footprint.closed ? around : middlePart(footprint.outline.map(input.at)), LEAST),
+    priority: chosen ? 95 : kind.priority - (carried ? 6 : 0),
+    worth: chosen ? MUST : (kind?.worth ?? 1),
+    inside: kind?.inside === true,
+    quiet: !chosen && (record.kind === 'line' || record.kind === 'bulb string' || record.kind === 'fence'),
+  });
+}
+
+/** Around the middle of a path: where a long thin thing bears its name. */
+function middlePart(path: readonly Spot[]): Bounds {
+  const index = Math.floor((path.length - 1) / 2);
+  const [a, b] = [path[index], path[Math.min(path.length - 1, index + 1)]];
+  const [x, z] = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
+  return [x - 2, z - 2, x + 2, z + 2];
+}
+
+function atLeast([left, top, right, bottom]: Bounds, half: number): Bounds {
+  const [x, y] = [(left + right) / 2, (top + bottom) / 2];
+  return [
+    Math.min(left, x - half),
+    Math.min(top, y - half),
+    Math.max(right, x + half),
+    Math.max(bottom, y + half),
+  ];
+}
+
+const aroundSpot = ([x, y]: Spot, half: number): Bounds => [x - half, y - half, x + half, y + half];
+
+function castWishes(id: string, input: LetteringInput): LetteredWish[] {
+  const { plan } = input;
+  const performer = plan.cast.find((each) => each.id === id);
+  if (!performer) return [];
+  const place = whereabouts(performer, plan, input.seconds);
+  const marks = performer.marks.map((mark, index) =>
+    lettered(input, {
+      id: keyOf({ type: 'mark', performerId: id, markId: mark.id }),
+      text: markName(performer.label, index),
+      style: 'strong',
+      around: aroundSpot(input.at(mark.at), Math.max(4, 0.15 * input.perMetre)),
+      priority: 70,
+      worth: 4,
+    }),
+  );
+  if (!place) return marks;
+  const chosen = id === input.chosenId;
+  const name = lettered(input, {
+    id,
+    text: performer.label,
+    style: 'strong',
+    around: aroundSpot(input.at([place.at[0], place.at[2]]), Math.max(LEAST, 0.26 * input.perMetre)),
+    priority: chosen ? 99 : 90,
+    worth: MUST,
+  });
+  return [name, ...marks];
+}
+
+function cameraWishes(input: LetteringInput): LetteredWish[] {
+  const { plan, setupId, seconds } = input;
+  return plan.setups.map((setup) => {
+    const { position, headingDegrees } = keyAt(setup.move, seconds);
+    const radians = (headingDegrees * Math.PI) / 180;
+    // The middle of the body lies behind the pupil.
+    const middle: Spot = [position[0] - Math.sin(radians) * 0.25, position[2] + Math.cos(radians) * 0.25];
+    const chosen = setup.id === setupId;
+    return lettered(input, {
+      id: keyOf({ type: 'camera', setupId: setup.id }),
+      text: letterOf(plan, setup.id),
+      style: chosen ? 'letter' : 'strong',
+      around: aroundSpot(input.at(middle), Math.max(LEAST, 0.26 * input.perMetre)),
+      priority: chosen ? 98 : 80,
+      worth: MUST,
+    });
+  });
+}

@@ -1,0 +1,74 @@
+import { whereabouts } from '../../core/form/figure/whereabouts';
+import { keyAt } from '../../core/optics/pose';
+import { itemsOf } from '../../core/plan/items';
+import { footprintOf } from './footprints';
+import type { Obstacles } from './geometry/labels';
+import { bandOf, segmentsOf } from './geometry/runs';
+import { type Bounds, boundsOf, type Spot } from './geometry/spots';
+import { frameOnPlan } from './layers/frameOnPlan';
+import type { LetteringInput } from './lettering';
+import { keyOf } from './targets';
+
+type Box = Obstacles['boxes'][number];
+type Line = Obstacles['lines'][number];
+
+/** Things with a larger footprint than this are kept clear by their edges, not as a whole: names may stand in them. */
+const LARGE = 70 * 70;
+
+/** What names had better not cover at this view: symbols, the cast, the edges of what is cut, the chosen frame's lines. */
+export function obstaclesOf(input: LetteringInput, blocked: readonly Bounds[]): Obstacles {
+  const boxes: Box[] = [];
+  const lines: Line[] = [];
+  const { plan, at, perMetre, seconds, setupId } = input;
+  const path = (spots: readonly Spot[], closed: boolean, cost: number): void => {
+    for (const { from, to } of segmentsOf(spots, closed)) lines.push({ from: at(from), to: at(to), cost });
+  };
+  for (const item of itemsOf(plan)) {
+    if (item.section === 'cast') {
+      const place = whereabouts(item.record, plan, seconds);
+      if (place) boxes.push(square(item.record.id, at([place.at[0], place.at[2]]), 0.27 * perMetre, 4));
+      item.record.marks.forEach((mark, index) => {
+        const owner = keyOf({ type: 'mark', performerId: item.record.id, markId: mark.id });
+        boxes.push(square(owner, at(mark.at), 0.16 * perMetre, 2));
+        const next = item.record.marks[index + 1];
+        if (next) lines.push({ from: at(mark.at), to: at(next.at), cost: 1 });
+      });
+      continue;
+    }
+    const { record } = item;
+    if (record.kind === 'deck' || record.kind === 'skyline block') continue;
+    if (record.kind === 'parapet' || record.kind === 'wall') {
+      const band = bandOf(record.path, record.closed, record.thicknessMetres);
+      path(band.left, band.closed, 2);
+      path(band.right, band.closed, 2);
+      continue;
+    }
+    const footprint = footprintOf(item, plan);
+    if (!footprint.closed) {
+      path(footprint.outline, false, record.kind === 'cable' ? 0.4 : 0.8);
+      continue;
+    }
+    const bounds = boundsOf(footprint.outline.map(at));
+    if (!bounds) continue;
+    const area = (bounds[2] - bounds[0]) * (bounds[3] - bounds[1]);
+    if (area > LARGE) path(footprint.outline, true, 1.5);
+    boxes.push({ owner: record.id, bounds, cost: area > LARGE ? 0.8 : 1.6 });
+  }
+  for (const setup of plan.setups) {
+    const [x, , z] = keyAt(setup.move, seconds).position;
+    boxes.push(square(keyOf({ type: 'camera', setupId: setup.id }), at([x, z]), 0.3 * perMetre, 3));
+  }
+  const chosen = plan.setups.find(({ id }) => id === setupId);
+  if (chosen) {
+    const frame = frameOnPlan(plan, chosen, seconds);
+    for (const edge of frame.edges) lines.push({ from: at(frame.apex), to: at(edge), cost: 1.4 });
+    for (const edge of frame.lookAround) lines.push({ from: at(frame.apex), to: at(edge), cost: 0.6 });
+    lines.push({ from: at(frame.apex), to: at(frame.focus), cost: 0.6 });
+  }
+  return { boxes, lines, blocked };
+}
+
+function square(owner: string, [x, y]: Spot, half: number, cost: number): Box {
+  const size = Math.max(5, half);
+  return { owner, bounds: [x - size, y - size, x + size, y + size], cost };
+}

@@ -1,0 +1,61 @@
+import { anchorOf } from '../../core/plan/edits/anchorOf';
+import { moveItem } from '../../core/plan/edits/moveItem';
+import { moveMark } from '../../core/plan/edits/moveMark';
+import { moveSetup } from '../../core/plan/edits/moveSetup';
+import { itemOf } from '../../core/plan/items';
+import type { Plan } from '../../core/plan/schema/plan';
+import type { Spot } from './geometry/spots';
+import { nameInText } from './words';
+
+/** What a finger or a pointer can take hold of. */
+export type Target =
+  | { readonly type: 'item'; readonly id: string }
+  | { readonly type: 'mark'; readonly performerId: string; readonly markId: string }
+  | { readonly type: 'camera'; readonly setupId: string };
+
+export const keyOf = (target: Target): string =>
+  target.type === 'item'
+    ? target.id
+    : target.type === 'mark'
+      ? `mark:${target.performerId}:${target.markId}`
+      : `camera:${target.setupId}`;
+
+/** What the building is made of stays where it is under a hand that only wants to pan. */
+const FIXED = new Set(['deck', 'parapet', 'skyline block']);
+
+/** The point [x, z] that a drag moves, metres; null where the target does not let itself be dragged. */
+export function anchorOfTarget(plan: Plan, target: Target): Spot | null {
+  if (target.type === 'camera') {
+    const key = plan.setups.find(({ id }) => id === target.setupId)?.move.keys[0];
+    return key ? [key.position[0], key.position[2]] : null;
+  }
+  if (target.type === 'mark') {
+    const performer = plan.cast.find(({ id }) => id === target.performerId);
+    const mark = performer?.marks.find(({ id }) => id === target.markId);
+    return mark ? [mark.at[0], mark.at[1]] : null;
+  }
+  const item = itemOf(plan, target.id);
+  if (!item || (item.section === 'piece' && FIXED.has(item.record.kind))) return null;
+  return anchorOf(plan, target.id);
+}
+
+/** The plan with the target's anchor at [x, z], metres. */
+export function movedTo(plan: Plan, target: Target, [x, z]: Spot): Plan {
+  const to: [number, number] = [x, z];
+  if (target.type === 'camera') return moveSetup(plan, { setupId: target.setupId, to });
+  if (target.type === 'mark') {
+    return moveMark(plan, { performerId: target.performerId, markId: target.markId, to });
+  }
+  return moveItem(plan, { id: target.id, to });
+}
+
+/** What the history calls a move of the target. */
+export function moveName(plan: Plan, target: Target): string {
+  if (target.type === 'camera') {
+    const setup = plan.setups.find(({ id }) => id === target.setupId);
+    return `move the camera of ${setup?.label ?? 'the setup'}`;
+  }
+  const id = target.type === 'mark' ? target.performerId : target.id;
+  const name = itemOf(plan, id)?.record.label ?? '';
+  return target.type === 'mark' ? `move a mark of ${name}` : `move ${nameInText(name)}`;
+}

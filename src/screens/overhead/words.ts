@@ -1,0 +1,25 @@
+import { type Item, kindOf } from '../../core/plan/items';
+import type { ItemReport } from '../../core/report/types';
+
+/** A name within a drawing or a sentence: small at the front, unless it begins with a short name in capitals. */
+export function nameInText(label: string): string {
+  return /^\p{Lu}\p{Ll}/u.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;
+}
+
+const SAYS = {
+  showing: 'shows',
+  mirrored: 'is mirrored',
+  covered: 'is covered',
+  close: 'is close',
+  clear: 'is clear',
+} as const;
+
+/** What a screen reader says of an item: its name, what it is, and what it does in the chosen setup. */
+export function spokenName(item: Item, letter: string | null, report: ItemReport | null): string {
+  const says = letter !== null && report ? `, ${SAYS[report.verdict]} in setup ${letter}` : '';
+  return `${item.record.label}, ${kindOf(item)}${says}`;
+}
+
+/** The short name of a mark: the performer's initial and its place in their walk. */
+export const markName = (performer: string, index: number): string =>
+  `${performer.trim().charAt(0).toUpperCase()}${index + 1}`;
