@@ -9,16 +9,25 @@ import { capShape, hoodShape } from './shape/headwear';
 import { forearmShape, shinShape, thighShape, upperArmShape } from './shape/limbs';
 import { propShapes } from './shape/props';
 import { skullOf } from './shape/skull';
-import { chestShape, hemShape, hipShape, neckShape, shirtFrontShape, skirtShape } from './shape/torso';
+import {
+  chestShape,
+  type Drape,
+  hemShape,
+  hipShape,
+  neckShape,
+  shirtFrontShape,
+  skirtShape,
+} from './shape/torso';
 import type { TrunkLook } from './shape/trunk';
 import { SIDES, type Skeleton, skeletonOf } from './skeleton';
 
-/** A shape that rides on a bone; a hand has one for each way of holding it. */
+/** A shape that rides on a bone; a hand has one for each way of holding it, a skirt for each way of lying. */
 export interface BodyPart {
   readonly name: string;
   readonly bone: Bone | 'prop';
   readonly shape: PartShape;
   readonly hold?: { readonly hand: 0 | 1; readonly as: HandHold };
+  readonly drape?: Drape;
 }
 
 export interface Body {
@@ -28,6 +37,7 @@ export interface Body {
 
 /** Hair under a cap has no colour of its own in the record. */
 const HAIR_UNDER_CAP = '#2b221c';
+const DRAPES: readonly Drape[] = ['hanging', 'gathered'];
 const HOLDS: readonly HandHold[] = ['relaxed', 'open', 'grip'];
 
 /** Skin with more blood in it: lips. */
@@ -98,11 +108,14 @@ function buildBody(who: Performer): Body {
       });
     }
     if (upper === 'coat') {
-      parts.push({
-        name: 'coat',
-        bone: `${word} skirt`,
-        shape: skirtShape(skeleton, look, side, upperColour),
-      });
+      for (const drape of DRAPES) {
+        parts.push({
+          name: 'coat',
+          bone: `${word} skirt`,
+          shape: skirtShape(skeleton, look, side, drape, upperColour),
+          drape,
+        });
+      }
     }
   });
   if (who.prop) {

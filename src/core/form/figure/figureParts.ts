@@ -45,8 +45,9 @@ function build(performer: Performer, placed: Placed): readonly PlacedPart[] {
     return made;
   };
   const parts: PlacedPart[] = [];
-  for (const { name, bone, shape, hold } of body.parts) {
+  for (const { name, bone, shape, hold, drape } of body.parts) {
     if (hold && pose.hands[hold.hand] !== hold.as) continue;
+    if (drape && drape !== pose.drape) continue;
     parts.push({ name, shape, worldFromPart: bone === 'prop' ? carried : worldOf(bone) });
   }
   return parts;

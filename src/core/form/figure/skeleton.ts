@@ -45,7 +45,7 @@ export function skeletonOf(who: Pick<Performer, 'figure' | 'statureMetres' | 'bu
     hip: [(who.figure === 'female' ? 0.052 : 0.05) * stature, hipHeight, 0],
     waist: [0, 0.58 * stature, 0.008 * stature],
     neck: [0, 0.838 * stature, 0.014 * stature],
-    head: [0, headHeight, 0.004 * stature],
+    head: [0, headHeight, -0.006 * stature],
     shoulder: [shoulderOut, measures.acromialMetres - 0.03 * stature, 0.008 * stature],
     thigh: (hipHeight - measures.kneeMetres) * LEG_SLACK,
     shin: (measures.kneeMetres - ankleHeight) * LEG_SLACK,
@@ -53,7 +53,7 @@ export function skeletonOf(who: Pick<Performer, 'figure' | 'statureMetres' | 'bu
     upperArm: 0.4 * arm,
     forearm: 0.345 * arm,
     hand: 0.255 * arm,
-    eyes: [0, measures.eyeMetres - headHeight, -0.41 * measures.headLengthMetres - 0.012 * stature],
+    eyes: [0, measures.eyeMetres - headHeight, -0.4 * measures.headLengthMetres - 0.006 * stature],
     crown: stature - headHeight,
   };
 }

@@ -6,7 +6,7 @@ import type { ArmPose, Pose } from './pose';
 /** An arm that hangs at the side, a little bent. */
 export const HANGING: ArmPose = {
   wrist: [0.09, -0.965, -0.1],
-  elbow: [0.45, 0, 1],
+  elbow: [0.3, 0, 1],
   palm: [-1, 0, 0.3],
   bendDegrees: 6,
 };

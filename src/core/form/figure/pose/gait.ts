@@ -109,5 +109,6 @@ export function stride(gait: Gait, phase: number): Pose {
     legs: [legAt(curves, right), legAt(curves, left)],
     hands: ['relaxed', 'relaxed'],
     carry: 'right hand',
+    drape: 'hanging',
   };
 }

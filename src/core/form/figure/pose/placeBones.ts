@@ -137,7 +137,7 @@ function placeArm(
 }
 
 /** How far a coat's skirt goes along with the thigh. */
-const SKIRT_FOLLOWS = 0.85;
+const SKIRT_FOLLOWS = { hanging: 0.65, gathered: 0.93 } as const;
 
 function placeLeg(
   skeleton: Skeleton,
@@ -145,6 +145,7 @@ function placeLeg(
   leg: LegPose,
   foot: FootPlace,
   side: Side,
+  drape: Pose['drape'],
 ): [Placement, Placement, Placement, Placement] {
   const hip = moved(pelvis, [side * skeleton.hip[0], 0, 0]);
   const pole = turned(pelvis, directionOf(side * leg.kneeOutDegrees));
@@ -155,7 +156,7 @@ function placeLeg(
     facing(hip, thigh, pole),
     facing(knee, unit(subtract(ankle, knee)), pole),
     compose(movedBy(ankle), foot.turn),
-    facing(hip, unit(mix(hanging, thigh, SKIRT_FOLLOWS)), pole),
+    facing(hip, unit(mix(hanging, thigh, SKIRT_FOLLOWS[drape])), pole),
   ];
 }
 
@@ -183,7 +184,9 @@ export function placeBones(skeleton: Skeleton, pose: Pose): Bones {
   });
   const [pelvis, chest] = [raised(low, rise), raised(lowChest, rise)];
   const [rightArm, leftArm] = SIDES.map((side, k) => placeArm(skeleton, chest, pose.arms[k], side));
-  const [rightLeg, leftLeg] = SIDES.map((side, k) => placeLeg(skeleton, pelvis, pose.legs[k], feet[k], side));
+  const [rightLeg, leftLeg] = SIDES.map((side, k) =>
+    placeLeg(skeleton, pelvis, pose.legs[k], feet[k], side, pose.drape),
+  );
   return {
     pelvis,
     chest,

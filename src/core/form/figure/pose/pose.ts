@@ -1,5 +1,6 @@
 import { mix, type Vec3 } from '../../build/vector';
 import type { HandHold } from '../shape/hand';
+import type { Drape } from '../shape/torso';
 
 /** An arm, told as on the right side: x is outwards, y up, −z ahead, in the frame of the chest. */
 export interface ArmPose {
@@ -42,6 +43,7 @@ export interface Pose {
   readonly hands: readonly [HandHold, HandHold];
   /** How the prop is carried. */
   readonly carry: 'right hand' | 'both hands';
+  readonly drape: Drape;
 }
 
 const between = (a: number, b: number, share: number): number => a + (b - a) * share;
@@ -75,5 +77,6 @@ export function mixPose(a: Pose, b: Pose, share: number): Pose {
     legs: [mixLeg(a.legs[0], b.legs[0], share), mixLeg(a.legs[1], b.legs[1], share)],
     hands: nearer.hands,
     carry: nearer.carry,
+    drape: nearer.drape,
   };
 }

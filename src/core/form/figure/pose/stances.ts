@@ -16,7 +16,7 @@ const STANDING: Pose = {
   headTurn: [0, -0.8, 1],
   upright: 1,
   arms: [
-    { ...HANGING, wrist: [0.075, -0.955, -0.14] },
+    { ...HANGING, wrist: [0.07, -0.95, -0.15] },
     { ...HANGING, wrist: [0.1, -0.965, -0.08] },
   ],
   legs: [
@@ -25,6 +25,7 @@ const STANDING: Pose = {
   ],
   hands: ['relaxed', 'relaxed'],
   carry: 'right hand',
+  drape: 'hanging',
 };
 
 const crouching: Pose = {
@@ -43,6 +44,7 @@ const crouching: Pose = {
   ],
   hands: ['relaxed', 'relaxed'],
   carry: 'right hand',
+  drape: 'gathered',
 };
 
 function sitting(skeleton: Skeleton): Pose {
@@ -74,6 +76,7 @@ function sitting(skeleton: Skeleton): Pose {
     legs: [leg({}, 0.004), leg({ toeOutDegrees: 6 }, -0.03)],
     hands: ['relaxed', 'relaxed'],
     carry: 'right hand',
+    drape: 'gathered',
   };
 }
 
@@ -89,11 +92,12 @@ const leaning: Pose = {
     { wrist: [0.06, -0.86, -0.2], elbow: [0.9, 0, 0.8], palm: [-1, 0, 0.6], bendDegrees: 20 },
   ],
   legs: [
-    { ankle: [0.03, 0, -0.15], pitchDegrees: 0, toeOutDegrees: 10, kneeOutDegrees: 6 },
-    { ankle: [0.05, 0, -0.075], pitchDegrees: 0, toeOutDegrees: 8, kneeOutDegrees: 8 },
+    { ankle: [0.034, 0, -0.115], pitchDegrees: 0, toeOutDegrees: 10, kneeOutDegrees: 6 },
+    { ankle: [0.05, 0, -0.045], pitchDegrees: 0, toeOutDegrees: 8, kneeOutDegrees: 8 },
   ],
   hands: ['relaxed', 'relaxed'],
   carry: 'right hand',
+  drape: 'hanging',
 };
 
 const ARM_OUT: ArmPose = { wrist: [1, 0, 0], elbow: [0, -0.4, 1], palm: [0, -1, 0], bendDegrees: 0 };

@@ -34,7 +34,7 @@ export function footShape(skeleton: Skeleton, side: number): PartShape {
   const s = skeleton.measures.statureMetres;
   const floor = -skeleton.ankleHeight;
   const rings = LAST.map(([z, half, height, spring]): Ring => {
-    const sides = 10;
+    const sides = 7;
     // The inner edge of a foot is straight, the outer one curves.
     const x = side * (z < -0.03 ? 0.003 : 0) * s;
     return Array.from({ length: sides }, (_, k): Vec3 => {
@@ -52,7 +52,7 @@ export function footShape(skeleton: Skeleton, side: number): PartShape {
       { y: -0.012 * s, half: 0.019 * s, front: 0.024 * s, back: 0.026 * s },
       { y: 0.012 * s, half: 0.0195 * s, front: 0.022 * s, back: 0.024 * s },
     ],
-    8,
+    7,
     { last: 0.006 * s, steps: 1 },
   );
   return builder.finish({ substance: 'shoe', smooth: true });

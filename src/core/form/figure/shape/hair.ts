@@ -26,19 +26,19 @@ export interface ShellLook {
   /** Thickness over the skin at the crown, half way, and at the rim, millimetres. */
   readonly thick: readonly [number, number, number];
   readonly bearings: readonly number[];
-  /** Below the widest part of the skull the shell hangs straight instead of following the jaw. */
-  readonly hangs?: boolean;
+  /** Below the widest part of the skull the shell hangs instead of following the jaw, drawn in by so much. */
+  readonly hangs?: { readonly drawnPerMillimetre: number };
   readonly rows?: number;
 }
 
 /** A closed shell over the skull from the crown to a rim: hair, a cap's crown, a hood. */
 export function addShell(builder: ShapeBuilder, skull: Skull, look: ShellLook): void {
-  const rows = look.rows ?? 6;
+  const rows = look.rows ?? 5;
   const [crown, half, rim] = look.thick;
   const surface = (depth: number, bearing: number): Vec3 => {
     if (!look.hangs || depth < 100) return skull.skin(depth, bearing);
     const p = onSection(sectionAt(skull.rows, 100), (bearing * Math.PI) / 180);
-    const drawn = 1 - 0.0012 * Math.max(0, depth - 130);
+    const drawn = 1 - look.hangs.drawnPerMillimetre * Math.max(0, depth - 130);
     return [p[0] * drawn, depth, p[2] * drawn];
   };
   const at = (share: number, bearing: number): Vec3 => {
@@ -112,13 +112,13 @@ export function longHair(skull: Skull, colour: string): PartShape {
       [40, 74],
       [50, 130],
       [62, 215],
-      [80, 262],
-      [120, 292],
-      [180, 300],
+      [80, 268],
+      [120, 296],
+      [180, 302],
     ],
-    thick: [5, 14, 10],
+    thick: [5, 15, 20],
     bearings: bothSides([0, 20, 36, 48, 56, 66, 80, 100, 125, 152, 180]),
-    hangs: true,
+    hangs: { drawnPerMillimetre: 0 },
     rows: 7,
   });
   return hairFinish(builder, colour);

@@ -6,10 +6,10 @@ import { limb, strand } from './sections';
 
 /** How a hand is held: at rest, flat, or closed about something. */
 export type HandHold = 'relaxed' | 'open' | 'grip';
-const CURL: Readonly<Record<HandHold, readonly [number, number, number]>> = {
-  relaxed: [16, 26, 22],
-  open: [2, 5, 4],
-  grip: [42, 62, 40],
+const CURL: Readonly<Record<HandHold, readonly [number, number]>> = {
+  relaxed: [18, 34],
+  open: [2, 7],
+  grip: [48, 85],
 };
 
 /** Fingers from first to little: where they root across the palm (− towards the thumb) and their length, hand lengths. */
@@ -30,13 +30,12 @@ export function handShape(skeleton: Skeleton, side: number, hold: HandHold, colo
   limb(
     builder,
     [
-      { y: 0.1 * size, half: 0.088 * size, front: 0.12 * size, back: 0.12 * size },
-      { y: -0.03 * size, half: 0.08 * size, front: 0.12 * size, back: 0.12 * size },
+      { y: 0.1 * size, half: 0.085 * size, front: 0.12 * size, back: 0.12 * size },
       { y: -0.22 * size, half: 0.08 * size, front: 0.145 * size, back: 0.14 * size, square: 2.6 },
       { y: -0.42 * size, half: 0.066 * size, front: 0.138 * size, back: 0.135 * size, square: 2.8 },
       { y: -0.55 * size, half: 0.046 * size, front: 0.128 * size, back: 0.12 * size, square: 3 },
     ].map((section) => ({ ...section, half: section.half * girth })),
-    10,
+    8,
     { last: -0.03 * size, steps: 1 },
   );
   const curl = CURL[hold];
@@ -44,14 +43,14 @@ export function handShape(skeleton: Skeleton, side: number, hold: HandHold, colo
     let at: Vec3 = [0, -0.5 * size, root * size];
     let turn = 0;
     const points = [{ at, radii: [radius * 1.25 * size, radius * 1.1 * size] as const }];
-    [0.5, 0.3, 0.2].forEach((share, k) => {
+    [0.52, 0.48].forEach((share, k) => {
       turn += (curl[k] * Math.PI) / 180;
       const step = long * share * size * (k === 0 ? 1.1 : 1);
       at = [at[0] - side * Math.sin(turn) * step, at[1] - Math.cos(turn) * step, at[2] + root * 0.12 * step];
-      const thin = [1.05, 0.95, 0.6][k];
+      const thin = [1, 0.62][k];
       points.push({ at, radii: [radius * 1.15 * thin * size, radius * thin * size] });
     });
-    strand(builder, points, [0, 0, 1], 6);
+    strand(builder, points, [0, 0, 1], 4);
   }
   const inward = hold === 'open' ? 0.1 : 0.35;
   const thumb: { at: Vec3; radii: readonly [number, number] }[] = [
@@ -63,6 +62,6 @@ export function handShape(skeleton: Skeleton, side: number, hold: HandHold, colo
     at: [side * x * size, y * size, z * size],
     radii: [radius * size, radius * 0.9 * size],
   }));
-  strand(builder, thumb, [1, 0, 0], 6);
+  strand(builder, thumb, [1, 0, 0], 5);
   return builder.finish({ substance: 'skin', colour, smooth: true });
 }

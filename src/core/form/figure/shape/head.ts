@@ -7,7 +7,7 @@ import { strand } from './sections';
 import { SKULL_TOP, type Skull } from './skull';
 
 /** Bearings of the head's corners on one side: close together where the face is. */
-const BEARINGS = [0, 9, 18, 27, 37, 48, 62, 80, 100, 125, 152];
+const BEARINGS = [0, 9, 19, 29, 40, 55, 76, 108, 145];
 const AROUND = [
   ...BEARINGS,
   180,
@@ -15,6 +15,9 @@ const AROUND = [
     .map((bearing) => 360 - bearing)
     .reverse(),
 ];
+
+/** Depths of the rings: close together where the face is, few under the hair. */
+const DEPTHS = [30, 60, 88, 104, 114, 126, 140, 154, 167, 179, 190, 201, 213, 224, 231];
 
 /** Nose as level sections: depth below the crown, half its width, how far ahead of the head's middle it reaches. */
 const NOSE: readonly (readonly [number, number, number])[] = [
@@ -31,7 +34,7 @@ function addNose(builder: ShapeBuilder, skull: Skull): void {
   const reach = skull.feminine ? 0.8 : 1;
   const rings = NOSE.map(([depth, half, ahead]): Ring => {
     const root = -78;
-    return [-150, -100, -60, -25, 0, 25, 60, 100, 150].map((degrees): Vec3 => {
+    return [-140, -85, -38, 0, 38, 85, 140].map((degrees): Vec3 => {
       const turn = (degrees * Math.PI) / 180;
       const front = 97 + (ahead - 97) * reach + root;
       const forward = Math.cos(turn) * (Math.cos(turn) > 0 ? front : 6);
@@ -45,10 +48,9 @@ function addEars(builder: ShapeBuilder, skull: Skull): void {
   for (const side of SIDES) {
     const rings: Ring[] = [
       [106, 6, 10],
-      [116, 9, 17],
-      [130, 8, 17],
-      [146, 6.5, 12],
-      [160, 5, 7],
+      [117, 9, 17],
+      [136, 7.5, 15.5],
+      [160, 5, 6.5],
     ].map(([depth, thick, long]) =>
       Array.from({ length: 6 }, (_, k): Vec3 => {
         const turn = (2 * Math.PI * k) / 6;
@@ -64,10 +66,9 @@ function addEars(builder: ShapeBuilder, skull: Skull): void {
 /** The head of skin: skull, jaw, nose and ears, in the head's frame. */
 export function headShape(skull: Skull, colour: string): PartShape {
   const builder = new ShapeBuilder();
-  const depths = [...skull.rows.map((row) => row.y)];
   loft(builder, [
     [skull.place([0, SKULL_TOP, 0])],
-    ...depths.map((depth) => AROUND.map((bearing) => skull.place(skull.skin(depth, bearing)))),
+    ...DEPTHS.map((depth) => AROUND.map((bearing) => skull.place(skull.skin(depth, bearing)))),
     [skull.place([0, 214, -40])],
   ]);
   addNose(builder, skull);
@@ -87,7 +88,7 @@ function addLid(builder: ShapeBuilder, skull: Skull, side: number): void {
       radii: [radius * 0.0009, radius * 0.0009] as const,
     };
   });
-  strand(builder, points, [0, 1, 0], 5);
+  strand(builder, points, [0, 1, 0], 4);
 }
 
 /** The whites of both eyes. */
@@ -105,11 +106,11 @@ export function irisShape(skull: Skull): PartShape {
 }
 
 function addEyeball(builder: ShapeBuilder, skull: Skull, side: number, radii: Vec3, ahead: number): void {
-  const rings: Ring[] = [1, 0.75, 0.35, -0.2].map((share) => {
+  const rings: Ring[] = [1, 0.72, 0.1].map((share) => {
     const ring = Math.sqrt(1 - share * share);
     if (ring === 0) return [skull.place([side * 31, 114.5, ahead - radii[2]])];
-    return Array.from({ length: 8 }, (_, k): Vec3 => {
-      const turn = (2 * Math.PI * k) / 8;
+    return Array.from({ length: 7 }, (_, k): Vec3 => {
+      const turn = (2 * Math.PI * k) / 7;
       return skull.place([
         side * (31 + radii[0] * ring * Math.cos(turn)),
         114.5 + radii[1] * ring * Math.sin(turn),
@@ -134,7 +135,7 @@ export function browShape(skull: Skull, colour: string): PartShape {
       at: skull.place([side * x, depth, skull.faceAt(x, depth) + 0.6]),
       radii: [thick * share * 0.001, 0.0022] as const,
     }));
-    strand(builder, points, [0, 1, 0], 5);
+    strand(builder, points, [0, 1, 0], 4);
   }
   return builder.finish({ substance: 'hair', colour, smooth: true });
 }
@@ -159,7 +160,7 @@ export function lipShape(skull: Skull, colour: string): PartShape {
         radii: [radius * 0.001, 0.0028] as const,
       };
     });
-    strand(builder, points, [0, 1, 0], 6);
+    strand(builder, points, [0, 1, 0], 5);
   }
   return builder.finish({ substance: 'skin', colour, smooth: true });
 }

@@ -55,7 +55,7 @@ export function hoodShape(skull: Skull, colour: string): PartShape {
     ],
     thick: [18, 24, 24],
     bearings: bothSides([0, 18, 32, 42, 49, 55, 64, 82, 104, 128, 154, 180]),
-    hangs: true,
+    hangs: { drawnPerMillimetre: 0.0012 },
     rows: 7,
   });
   return hairFinish(builder, colour, 'upper');

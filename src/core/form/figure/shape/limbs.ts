@@ -27,9 +27,8 @@ export function upperArmShape(skeleton: Skeleton, look: TrunkLook, side: number,
   const more = SLEEVE[look.upper];
   const sections: Section[] = toSections(
     [
-      [0.34, 0.031, 0.032, 0.033],
-      [0.62, 0.028, 0.03, 0.03],
-      [1, 0.0245, 0.025, 0.027],
+      [0.62, 0.029, 0.031, 0.031],
+      [1, 0.0235, 0.0245, 0.026],
     ],
     skeleton.upperArm,
     look.girth,
@@ -42,10 +41,11 @@ export function upperArmShape(skeleton: Skeleton, look: TrunkLook, side: number,
     x: side * 0.002 * s,
   }));
   const shoulder: Section[] = [
-    { y: 0, half: cap * 0.98, front: cap * 1.02, back: cap * 1.06 },
-    { y: -0.022 * s, half: cap, front: cap * 1.02, back: cap * 1.04 },
+    { y: 0.004 * s, half: cap * 0.8, front: cap * 0.98, back: cap * 1.02, x: -side * 0.1 * cap },
+    { y: -0.022 * s, half: cap * 0.96, front: cap * 1.02, back: cap * 1.04, x: -side * 0.02 * cap },
+    { y: -0.045 * s, half: cap, front: cap * 0.99, back: cap * 1.02 },
   ];
-  limb(builder, [...shoulder, ...sections], 10, { first: cap * 0.86, last: -0.024 * s });
+  limb(builder, [...shoulder, ...sections], 10, { first: 0.0235 * s, last: -0.022 * s, steps: 1 });
   return builder.finish({ substance: 'upper', colour, smooth: true });
 }
 
@@ -57,8 +57,8 @@ export function forearmShape(skeleton: Skeleton, look: TrunkLook, colour: string
   const cuff = look.upper === 'jersey' || look.upper === 'shirt' ? 0.001 : 0.004;
   const sections = toSections(
     [
-      [0, 0.0245, 0.026, 0.026],
-      [0.22, 0.0262, 0.026, 0.026],
+      [0, 0.0255, 0.027, 0.0275],
+      [0.22, 0.0268, 0.027, 0.027],
       [0.55, 0.0215, 0.0235, 0.0235],
       [0.86, 0.0165, 0.0195, 0.0195],
       [0.88, 0.0165 + cuff, 0.0195 + cuff, 0.0195 + cuff],
@@ -73,7 +73,7 @@ export function forearmShape(skeleton: Skeleton, look: TrunkLook, colour: string
     front: section.front + more * s,
     back: section.back + more * s,
   }));
-  limb(builder, sections, 10, { first: 0.024 * s, steps: 2 });
+  limb(builder, sections, 10, { first: 0.0255 * s, steps: 1 });
   return builder.finish({ substance: 'upper', colour, smooth: true });
 }
 
@@ -88,13 +88,13 @@ export function thighShape(skeleton: Skeleton, look: TrunkLook, colour: string):
       [0.16, 0.0475 * wide, 0.053, 0.057, 0.001],
       [0.42, 0.0445 * wide, 0.05, 0.05],
       [0.72, 0.038, 0.042, 0.041],
-      [1, 0.034, 0.036, 0.036],
+      [1, 0.0345, 0.0368, 0.0365],
     ],
     skeleton.thigh,
     look.girth,
     s,
   );
-  limb(builder, sections, 12, { first: 0.036 * s, last: -0.032 * s });
+  limb(builder, sections, 10, { first: 0.036 * s, last: -0.033 * s, steps: 1 });
   return builder.finish({ substance: 'lower', colour, smooth: true });
 }
 
@@ -104,8 +104,8 @@ export function shinShape(skeleton: Skeleton, look: TrunkLook, colour: string): 
   const s = look.stature;
   const sections = toSections(
     [
-      [0, 0.0335, 0.036, 0.036],
-      [0.14, 0.033, 0.034, 0.038],
+      [0, 0.0325, 0.0345, 0.0345],
+      [0.14, 0.0325, 0.034, 0.0375],
       [0.34, 0.033, 0.031, 0.041, 0.001],
       [0.62, 0.03, 0.029, 0.035, 0.001],
       [0.93, 0.029, 0.032, 0.033, -0.001],
@@ -115,6 +115,6 @@ export function shinShape(skeleton: Skeleton, look: TrunkLook, colour: string): 
     1 + (look.girth - 1) * 0.7,
     s,
   );
-  limb(builder, sections, 12, { first: 0.032 * s });
+  limb(builder, sections, 10, { first: 0.031 * s, steps: 1 });
   return builder.finish({ substance: 'lower', colour, smooth: true });
 }

@@ -88,7 +88,7 @@ export function skullOf(skeleton: Skeleton, feminine: boolean): Skull {
   const wide = measures.headBreadthMetres / 154;
   const long = measures.headLengthMetres / 199.5;
   const tall = (measures.statureMetres - measures.eyeMetres) / EYE_DEPTH;
-  const middle = -0.016 * measures.statureMetres;
+  const middle = -0.006 * measures.statureMetres;
 
   const swell = (x: number, y: number): number => {
     let by = 0;

@@ -8,32 +8,34 @@ export type Upper = Performer['clothes']['upper'];
  * Modelled by eye between the survey's heights; common practice, no source.
  */
 const MALE_CHEST: readonly Section[] = [
-  { y: 0.56, half: 0.086, front: 0.064, back: 0.056 },
+  { y: 0.558, half: 0.076, front: 0.054, back: 0.046 },
+  { y: 0.566, half: 0.088, front: 0.067, back: 0.06 },
   { y: 0.6, half: 0.085, front: 0.064, back: 0.056 },
   { y: 0.645, half: 0.088, front: 0.066, back: 0.061 },
   { y: 0.695, half: 0.095, front: 0.071, back: 0.069, square: 2.2 },
   { y: 0.735, half: 0.101, front: 0.076, back: 0.074, square: 2.4 },
   { y: 0.765, half: 0.104, front: 0.074, back: 0.077, square: 2.4 },
-  { y: 0.788, half: 0.106, front: 0.066, back: 0.076, square: 2.3 },
-  { y: 0.806, half: 0.103, front: 0.056, back: 0.069, square: 2.2 },
-  { y: 0.82, half: 0.09, front: 0.046, back: 0.06, square: 2.1 },
-  { y: 0.832, half: 0.069, front: 0.038, back: 0.052, z: 0.002 },
-  { y: 0.843, half: 0.05, front: 0.034, back: 0.044, z: 0.005 },
-  { y: 0.852, half: 0.039, front: 0.031, back: 0.037, z: 0.007 },
+  { y: 0.788, half: 0.108, front: 0.066, back: 0.076, square: 2.3 },
+  { y: 0.803, half: 0.108, front: 0.057, back: 0.069, square: 2.2 },
+  { y: 0.816, half: 0.098, front: 0.047, back: 0.06, square: 2.1 },
+  { y: 0.828, half: 0.077, front: 0.039, back: 0.053, z: 0.002 },
+  { y: 0.84, half: 0.054, front: 0.035, back: 0.046, z: 0.004 },
+  { y: 0.852, half: 0.038, front: 0.031, back: 0.037, z: 0.006 },
 ];
 const FEMALE_CHEST: readonly Section[] = [
-  { y: 0.56, half: 0.087, front: 0.062, back: 0.056 },
+  { y: 0.558, half: 0.077, front: 0.052, back: 0.046 },
+  { y: 0.566, half: 0.089, front: 0.065, back: 0.062 },
   { y: 0.605, half: 0.079, front: 0.058, back: 0.052 },
   { y: 0.645, half: 0.08, front: 0.059, back: 0.056 },
   { y: 0.685, half: 0.086, front: 0.068, back: 0.063, square: 2.1 },
   { y: 0.725, half: 0.092, front: 0.083, back: 0.067, square: 2.3 },
   { y: 0.76, half: 0.094, front: 0.074, back: 0.07, square: 2.3 },
-  { y: 0.788, half: 0.096, front: 0.06, back: 0.069, square: 2.2 },
-  { y: 0.806, half: 0.093, front: 0.05, back: 0.063, square: 2.1 },
-  { y: 0.82, half: 0.082, front: 0.042, back: 0.055 },
-  { y: 0.832, half: 0.063, front: 0.036, back: 0.047, z: 0.002 },
-  { y: 0.843, half: 0.046, front: 0.032, back: 0.04, z: 0.005 },
-  { y: 0.852, half: 0.036, front: 0.029, back: 0.034, z: 0.007 },
+  { y: 0.788, half: 0.099, front: 0.06, back: 0.069, square: 2.2 },
+  { y: 0.803, half: 0.1, front: 0.051, back: 0.063, square: 2.1 },
+  { y: 0.816, half: 0.09, front: 0.043, back: 0.055 },
+  { y: 0.828, half: 0.069, front: 0.037, back: 0.048, z: 0.002 },
+  { y: 0.84, half: 0.048, front: 0.033, back: 0.041, z: 0.004 },
+  { y: 0.852, half: 0.035, front: 0.029, back: 0.034, z: 0.006 },
 ];
 const MALE_HIPS: readonly Section[] = [
   { y: 0.462, half: 0.05, front: 0.03, back: 0.042 },
@@ -41,8 +43,8 @@ const MALE_HIPS: readonly Section[] = [
   { y: 0.495, half: 0.094, front: 0.06, back: 0.074, square: 2.3 },
   { y: 0.52, half: 0.097, front: 0.065, back: 0.077, square: 2.3 },
   { y: 0.55, half: 0.093, front: 0.066, back: 0.069, square: 2.2 },
-  { y: 0.58, half: 0.087, front: 0.064, back: 0.06 },
-  { y: 0.61, half: 0.08, front: 0.058, back: 0.05 },
+  { y: 0.572, half: 0.086, front: 0.063, back: 0.06 },
+  { y: 0.595, half: 0.066, front: 0.045, back: 0.042 },
 ];
 const FEMALE_HIPS: readonly Section[] = [
   { y: 0.46, half: 0.05, front: 0.03, back: 0.042 },
@@ -50,8 +52,8 @@ const FEMALE_HIPS: readonly Section[] = [
   { y: 0.495, half: 0.102, front: 0.06, back: 0.078, square: 2.3 },
   { y: 0.52, half: 0.104, front: 0.064, back: 0.08, square: 2.3 },
   { y: 0.55, half: 0.097, front: 0.064, back: 0.07, square: 2.2 },
-  { y: 0.585, half: 0.084, front: 0.06, back: 0.058 },
-  { y: 0.615, half: 0.072, front: 0.052, back: 0.046 },
+  { y: 0.575, half: 0.084, front: 0.059, back: 0.058 },
+  { y: 0.6, half: 0.062, front: 0.042, back: 0.038 },
 ];
 
 /** Cloth between skin and outline, share of stature, where the garment hangs fullest. */
@@ -138,15 +140,21 @@ export function hemSections(look: TrunkLook): Section[] {
     const full = clothed(section, look.girth, ease, 1);
     return { ...full, half: full.half + more, front: full.front + more, back: full.back + more };
   };
-  const band = look.upper === 'jersey' ? 0.022 : 0.004;
+  if (look.upper === 'coat') {
+    // Under the skirts and the belt only a filling.
+    return scaledBy([about(hem, -0.02), about(0.56, -0.009), about(0.592, -0.004)], look.stature);
+  }
+  const ribbed = look.upper === 'jersey';
+  const band = ribbed ? 0.022 : 0.004;
   return scaledBy(
     [
       about(hem, flare - 0.003),
       about(hem + 0.002, flare),
       about(hem + band, flare),
-      about(hem + band + 0.006, flare + (look.upper === 'jersey' ? 0.006 : 0)),
-      about(Math.max(0.56, hem + band + 0.02), flare * 0.6 + (look.upper === 'jersey' ? 0.003 : 0.001)),
-      about(0.6, 0.001),
+      ...(ribbed ? [about(hem + 0.028, flare + 0.006)] : []),
+      about(0.558, flare * 0.4),
+      about(0.572, -0.006),
+      about(0.592, -0.004),
     ],
     look.stature,
   );
