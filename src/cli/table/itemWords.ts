@@ -32,7 +32,7 @@ export function noteOf(item: ItemReport, plan: Plan): string {
   const notes: string[] = [];
   if (item.wish === 'keep out' && item.moveOutMetres !== null) {
     const side = item.moveOutMetres < 0 ? 'left' : 'right';
-    notes.push(`out by ${formatLength(Math.abs(item.moveOutMetres), 'm')} to frame ${side}`);
+    notes.push(`${formatLength(Math.abs(item.moveOutMetres), 'm')} ${side} takes it out`);
   }
   const [layer] = item.through;
   if (layer && layer.share > item.share / 2) notes.push(`through ${nameOf(layer.id)}`);

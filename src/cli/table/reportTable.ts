@@ -1,108 +1,42 @@
-import { glassOf } from '../../core/optics/camera';
 import type { Plan } from '../../core/plan/schema/plan';
-import { setupLetter } from '../../core/plan/setupLetter';
-import { type ItemReport, type Report, type SetupReport, VERDICTS } from '../../core/report/types';
-import { formatDegrees } from '../../core/units/angles';
-import { formatSeconds } from '../../core/units/seconds';
-import { formatShare } from '../../core/units/shares';
+import type { Report } from '../../core/report/types';
 import { plainText } from '../plainText';
-import { type ColumnRule, setInColumns } from './columns';
+import { setInColumns } from './columns';
 import type { Ink } from './ink';
-import { noteOf, whenOf } from './itemWords';
-import { cutTo, textWidth } from './textWidth';
-import { intrudes } from './wishes';
+import { byWorst, ITEM_COLUMN_NAMES, ITEM_COLUMNS, itemRow, MARK } from './itemRow';
+import { hasRow, restLines } from './rest';
+import { setupHeading } from './setupHeading';
+import { cutTo } from './textWidth';
+import { intrudes, neverShown } from './wishes';
 
-const COLUMNS: readonly ColumnRule[] = [
-  {},
-  {},
-  { side: 'right' },
-  { leastWidth: 12 },
-  { leastWidth: 8, spare: true },
-  { leastWidth: 10, spare: true },
-  { leastWidth: 10, spare: true },
-];
-const NAMES = ['', 'verdict', 'share', 'item', 'part', 'when', 'note'];
-const MARK = '×';
 const INDENT = '  ';
 
-/** The report as lines to read: under each setup its items, worst first, and the clear ones counted. */
+/**
+ * The report as lines to read: under each setup a row for each item that has a wish and for the cast, worst first;
+ * then what may be in frame and is, on one line, and how many items are clear, on another.
+ */
 export function reportTable(report: Report, plan: Plan, width: number, ink: Ink): string[] {
-  const shown = report.setups.map((setup) =>
-    setup.items.filter(({ verdict }) => verdict !== 'clear').sort(byWorst),
-  );
-  const rows = report.setups.map((setup, index) => shown[index].map((item) => rowOf(item, setup, plan)));
+  const room = width - INDENT.length;
+  const shown = report.setups.map((setup) => setup.items.filter(hasRow).sort(byWorst));
+  const rows = report.setups.map((setup, index) => shown[index].map((item) => itemRow(item, setup, plan)));
   // All setups share their columns, so that the eye can run down the whole night.
-  const [names, ...set] = setInColumns(COLUMNS, [NAMES, ...rows.flat()], width - INDENT.length);
+  const [names, ...set] = setInColumns(ITEM_COLUMNS, [ITEM_COLUMN_NAMES, ...rows.flat()], room);
   const lines = [ink.strong(cutTo(plainText(report.title), width))];
   if (set.length > 0) lines.push('', INDENT + ink.faint(names));
   let next = 0;
   report.setups.forEach((setup, index) => {
-    lines.push('', ...headingLines(setup, plan, width, ink));
+    lines.push('', ...setupHeading(setup, plan, width, ink));
     for (const item of shown[index]) {
       lines.push(INDENT + (intrudes(item) ? ink.strong(set[next]) : set[next]));
       next += 1;
     }
-    const clear = setup.items.length - shown[index].length;
-    if (clear > 0) lines.push(INDENT + ink.faint(clearLine(clear, shown[index].length)));
+    lines.push(...restLines(setup.items, room).map((line) => INDENT + ink.faint(line)));
   });
-  if (shown.flat().some(intrudes)) lines.push('', `${MARK} should keep out, and can be seen.`);
-  if (report.notices.length > 0) lines.push('', ...report.notices.map(({ sentence }) => plainText(sentence)));
+  if (shown.flat().some(intrudes)) lines.push('', `${MARK} should keep out, and can be seen`);
+  const notes = [
+    ...neverShown(report).map((item) => `${item.label} must show, and never does.`),
+    ...report.notices.map((notice) => notice.sentence),
+  ];
+  if (notes.length > 0) lines.push('', ...notes.map(plainText));
   return lines;
-}
-
-function clearLine(clear: number, others: number): string {
-  return `${clear} ${others > 0 ? 'more ' : ''}${clear === 1 ? 'item' : 'items'} clear of the frame`;
-}
-
-function headingLines(setup: SetupReport, plan: Plan, width: number, ink: Ink): string[] {
-  const [heading, glass] = headingOf(setup, plan);
-  const together = textWidth(heading) + INDENT.length + textWidth(glass);
-  if (together <= width) return [`${ink.strong(heading)}${INDENT}${glass}`];
-  return [ink.strong(cutTo(heading, width)), cutTo(INDENT + glass, width)];
-}
-
-/** `A  Wide on the stair house`, and the lens, angles and span in words. */
-function headingOf(setup: SetupReport, plan: Plan): readonly [string, string] {
-  const place = plan.setups.findIndex((each) => each.id === setup.id);
-  const { lens } = glassOf(plan, plan.setups[place]);
-  const squeeze = lens.squeeze === 1 ? '' : `, ${lens.squeeze}x squeeze`;
-  const angles = `${formatDegrees(setup.angles.horizontal)} by ${formatDegrees(setup.angles.vertical)}`;
-  const [from, to] = setup.seconds;
-  const span = from === to ? `at ${formatSeconds(from)}` : `${formatSeconds(from)} to ${formatSeconds(to)}`;
-  return [
-    plainText(`${setupLetter(place)}  ${setup.label}`),
-    `${lens.focalMm}\u00a0mm${squeeze}, ${angles}, ${span}`,
-  ];
-}
-
-/** What breaks a wish first, then by verdict, then by how much of the frame it takes. */
-function byWorst(a: ItemReport, b: ItemReport): number {
-  const share = (item: ItemReport): number => (item.verdict === 'mirrored' ? item.mirroredShare : item.share);
-  return (
-    Number(intrudes(b)) - Number(intrudes(a)) ||
-    VERDICTS.indexOf(a.verdict) - VERDICTS.indexOf(b.verdict) ||
-    Number(b.wish === 'keep out') - Number(a.wish === 'keep out') ||
-    share(b) - share(a)
-  );
-}
-
-function rowOf(item: ItemReport, setup: SetupReport, plan: Plan): string[] {
-  const mirrored = item.verdict === 'mirrored';
-  const share = mirrored ? item.mirroredShare : item.share;
-  const parts = [...(mirrored ? item.mirroredParts : item.parts)].sort((a, b) => b.share - a.share);
-  const part =
-    parts.length === 0
-      ? ''
-      : parts.length === 1
-        ? parts[0].name
-        : `${parts[0].name}, ${parts.length - 1} more`;
-  return [
-    intrudes(item) ? MARK : '',
-    item.verdict,
-    share > 0 ? formatShare(share) : '',
-    plainText(item.label),
-    plainText(part),
-    whenOf(mirrored ? item.mirroredSpans : item.spans, setup.seconds),
-    noteOf(item, plan),
-  ];
 }

@@ -1,13 +1,24 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { validateBytes } from 'gltf-validator';
 import { expect, test } from 'vitest';
+import { parsePlanText } from '../../../src/core/plan/parse';
 import type { Plan } from '../../../src/core/plan/schema/plan';
 import { planToGlb } from '../../../src/exchange/glb';
+import { HOUSE } from '../../../src/workshop/house.mjs';
 import { smallRoof } from '../../unit/smallRoof';
+
+function demo(): Plan {
+  const parsed = parsePlanText(readFileSync(join(HOUSE, 'assets/loft-night.plan.json'), 'utf8'));
+  if (!parsed.ok) throw new Error(parsed.faults[0].sentence);
+  return parsed.value;
+}
 
 const plan = smallRoof();
 const cases: readonly [name: string, plan: Plan, seconds: number][] = [
   ['a small roof at its start', plan, 0],
   ['a small roof during the walk', plan, 1.3],
+  ['the demo plan', demo(), 20],
   ['a dry roof', { ...plan, ground: { ...plan.ground, wetness: 'dry' } }, 0],
   ['a plan with nothing in it', { ...plan, pieces: [], cast: [], gear: [], setups: [] }, 0],
   ['a plan with only cameras', { ...plan, pieces: [], cast: [], gear: [] }, 0],
