@@ -5,6 +5,8 @@ export const EXIT = {
   checkFailed: 1,
   /** The words of the command, the plan or the file to write are at fault. */
   unusable: 2,
+  /** A mistake of this program; not 1, which says something about the plan. */
+  ownMistake: 3,
 } as const;
 
 export type ExitCode = (typeof EXIT)[keyof typeof EXIT];

@@ -34,7 +34,8 @@ export function help(): string {
     '  standclear --help, standclear --version',
     '',
     'PLAN is a *.plan.json file. In a clone, type npm run -s standclear -- in place of standclear.',
-    'Exit status: 0 fine, 1 the check failed, 2 a word of the command or a file is at fault.',
+    'Exit status: 0 fine, 1 the check failed, 2 a word of the command or a file is at fault,',
+    '3 a mistake of the program itself.',
     '',
   ].join('\n');
 }

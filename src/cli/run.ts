@@ -20,13 +20,17 @@ const HINT = 'Type standclear --help for all commands.';
 /**
  * Runs the command line.
  * @param words what was typed behind the program's name
- * @returns the exit status; faults that the person can put right are lines on the error stream, never exceptions
+ * @returns the exit status; faults that the person can put right are lines on the error stream; nothing is thrown
  */
 export async function run(words: readonly string[], terminal: Terminal): Promise<ExitCode> {
   try {
     return await runCommand(words, terminal);
   } catch (error) {
-    if (!(error instanceof CommandFault)) throw error;
+    if (!(error instanceof CommandFault)) {
+      const trace = error instanceof Error ? (error.stack ?? error.message) : String(error);
+      printLine(terminal.err, `standclear: a mistake of its own, not of the plan: ${trace}`);
+      return EXIT.ownMistake;
+    }
     for (const line of error.lines) printLine(terminal.err, `standclear: ${plainText(line)}`);
     return EXIT.unusable;
   }

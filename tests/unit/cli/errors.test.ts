@@ -102,6 +102,17 @@ describe('says in one line what is wrong and answers 2', () => {
   });
 });
 
+test('a mistake of its own is not taken for a failed check', async () => {
+  const terminal = fakeTerminal();
+  const broken = () => {
+    throw new Error('the paper is out');
+  };
+  expect(await run(['--help'], { ...terminal, out: { ...terminal.out, write: broken } })).toBe(3);
+  expect(terminal.errors()).toMatch(
+    /^standclear: a mistake of its own, not of the plan: Error: the paper is out/,
+  );
+});
+
 test('--help and --version answer 0', async () => {
   for (const words of [['--help'], ['-h'], ['--version'], ['report', '--help'], ['export', '-h']]) {
     const terminal = fakeTerminal();
