@@ -32,11 +32,13 @@ export function App({ stage }: { readonly stage: ReactNode }) {
       <div className="desk">
         <Header />
         <main>
-          <RoofPane />
           <FramePane />
-          <Sheet />
+          <div className="rest">
+            <RoofPane />
+            <Sheet />
+            <Strip />
+          </div>
         </main>
-        <Strip />
       </div>
       <Spoken />
       <Toasts />

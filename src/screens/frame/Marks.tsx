@@ -8,6 +8,9 @@ import { placeLabels } from './placeLabels';
 
 /** More labels would hide the picture that they are about; the list under it has them all. */
 const MOST_LABELS = 4;
+const MOST_CLOSE = 3;
+/** In a frame narrower than this, in pixels, one label is as much as the picture bears. */
+const NARROW_PIXELS = 480;
 const LABEL_HEIGHT = 38;
 const PIXELS_PER_LETTER = 6.1;
 
@@ -34,7 +37,7 @@ function labelled(item: ItemReport, box: Box): Labelled | null {
   return {
     item,
     mark: boxOf(box, item.extent),
-    title: part ? `${item.label}, ${part.name}` : item.label,
+    title: part && !item.label.toLowerCase().includes(part.name) ? `${item.label}, ${part.name}` : item.label,
     second: `${formatShare(item.share)} of the frame${side ? `, ${side}` : ''}`,
   };
 }
@@ -139,12 +142,13 @@ export function Marks(props: {
   readonly selectedId: string | null;
 }) {
   const { report, box, selectedId } = props;
+  const narrow = box.width < NARROW_PIXELS;
   const findings = findingsOf(report);
   const entries = findings.flatMap((item) => labelled(item, box) ?? []);
   const told = [
     ...entries.filter((entry) => entry.item.id === selectedId),
     ...entries.filter((entry) => entry.item.id !== selectedId),
-  ].slice(0, MOST_LABELS);
+  ].slice(0, narrow ? 1 : MOST_LABELS);
   const places = placeLabels(
     told.map(({ mark, title, second }) => ({
       mark,
@@ -153,7 +157,7 @@ export function Marks(props: {
     })),
     box,
   );
-  const close = findings.filter((item) => concernOf(item) === 'close').slice(0, 3);
+  const close = findings.filter((item) => concernOf(item) === 'close').slice(0, narrow ? 1 : MOST_CLOSE);
   const chosen = report.items.find((item) => item.id === selectedId && concernOf(item) === null);
   return (
     <g className="marks">

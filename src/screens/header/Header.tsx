@@ -54,13 +54,40 @@ function HistoryButtons() {
   );
 }
 
+function LengthChoice() {
+  const lengths = useSession((state) => state.lengths);
+  const setLengths = useSession((state) => state.setLengths);
+  return (
+    <Segmented
+      label="Lengths in"
+      choices={[
+        { value: 'm', word: 'm' },
+        { value: 'ft-in', word: 'ft-in' },
+      ]}
+      chosen={lengths}
+      onChoose={setLengths}
+    />
+  );
+}
+
+function FileButtons() {
+  return (
+    <>
+      <button type="button" onClick={() => void choosePlanFile()}>
+        Open
+      </button>
+      <button type="button" onClick={() => void savePlanFile()}>
+        Save
+      </button>
+    </>
+  );
+}
+
 /** The line along the top: what is open, and what is done to the whole of it. */
 export function Header() {
   const title = usePlanState((state) => state.plan.title);
   const date = usePlanState((state) => state.plan.place.date);
   const kept = useStore(keepingStore, (state) => state.state);
-  const lengths = useSession((state) => state.lengths);
-  const setLengths = useSession((state) => state.setLengths);
   const theme = useSession((state) => state.theme);
   const setTheme = useSession((state) => state.setTheme);
   const otherTheme = theme === 'night' ? 'day' : 'night';
@@ -70,7 +97,7 @@ export function Header() {
         <svg className="v" aria-hidden="true">
           <use href="#g-clear" />
         </svg>
-        Standclear
+        <span>Standclear</span>
       </h1>
       <h2>{title}</h2>
       <span className="q date">
@@ -79,15 +106,7 @@ export function Header() {
       </span>
       <span className="gap" />
       <HistoryButtons />
-      <Segmented
-        label="Lengths in"
-        choices={[
-          { value: 'm', word: 'm' },
-          { value: 'ft-in', word: 'ft-in' },
-        ]}
-        chosen={lengths}
-        onChoose={setLengths}
-      />
+      <LengthChoice />
       <button
         type="button"
         className="icon"
@@ -100,12 +119,16 @@ export function Header() {
       <button type="button" className="bare keys" onClick={openShortcutSheet}>
         Keys
       </button>
-      <button type="button" onClick={() => void choosePlanFile()}>
-        Open
-      </button>
-      <button type="button" onClick={() => void savePlanFile()}>
-        Save
-      </button>
+      <span className="files">
+        <FileButtons />
+      </span>
+      <details className="menu more">
+        <summary aria-label="More">more</summary>
+        <div className="menu-sheet">
+          <LengthChoice />
+          <FileButtons />
+        </div>
+      </details>
     </header>
   );
 }

@@ -1,5 +1,6 @@
 import { useSession } from '../../desk/hooks';
 import { viewStore } from '../../desk/viewStore';
+import { Overhead } from '../overhead/Overhead';
 import { PaneBoundary } from '../parts/PaneBoundary';
 import { Segmented } from '../parts/Segmented';
 
@@ -29,7 +30,7 @@ export function RoofPane() {
         />
       </div>
       <div className="board-wrap">
-        <PaneBoundary name="The roof">{view === 'overhead' ? null : <WalkRound />}</PaneBoundary>
+        <PaneBoundary name="The roof">{view === 'overhead' ? <Overhead /> : <WalkRound />}</PaneBoundary>
       </div>
     </section>
   );

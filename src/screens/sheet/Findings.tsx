@@ -28,7 +28,7 @@ function FindingList({
   const lengths = useSession((state) => state.lengths);
   const selectedId = useSession((state) => state.selectedId);
   return (
-    <ul className="findings">
+    <ul className="rows findings">
       {items.map((item) => (
         <li key={item.id} aria-current={item.id === selectedId ? 'true' : undefined}>
           <button type="button" onClick={() => choose(item)}>

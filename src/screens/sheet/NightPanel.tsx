@@ -37,7 +37,7 @@ export function NightPanel() {
         {wellSetups.length} of {setups.length}
         <small> setups have nothing in the way</small>
       </p>
-      <ul className="standing">
+      <ul className="rows standing">
         {troubles.map(({ worst, setupIds }) => (
           <li key={worst.id}>
             <button type="button" onClick={() => sessionStore.getState().setSelectedId(worst.id)}>

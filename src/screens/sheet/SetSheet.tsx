@@ -65,7 +65,7 @@ export function SetSheet() {
         {items.length === 0 ? (
           <p className="after">Nothing on the roof yet. Open a plan, or place a camera.</p>
         ) : null}
-        <ul className="things">
+        <ul className="rows things">
           {setups.map((each) => (
             <li key={each.id} aria-current={selectedId === null && each.id === setupId ? 'true' : undefined}>
               <button

@@ -61,7 +61,7 @@ export function Standing({ item }: { readonly item: Item }) {
   return (
     <>
       <Answer rows={rows} of={plan.setups.length} />
-      <ul className="standing">
+      <ul className="rows standing">
         {rows.map((row) => {
           const tone = toneOf(row.item);
           return (

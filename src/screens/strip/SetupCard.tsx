@@ -7,21 +7,32 @@ import { chooseSetup, letterOf } from '../../desk/choose';
 import { usePlanState, useSession } from '../../desk/hooks';
 import { viewStore } from '../../desk/viewStore';
 import { Glyph, TONE_OF_VERDICT } from '../parts/Glyph';
-import { concernOf } from '../report/concerns';
+import { concernOf, findingsOf } from '../report/concerns';
 import { summaryOf } from '../report/summary';
 import { useSetupReport } from '../report/useSetupReports';
 
-/** Where things show, as bars over the thumbnail. */
+/** What is wider than this is no upright, and a bar would not say where it is. */
+const UPRIGHT_FRAME_WIDTHS = 0.2;
+/** Bars nearer than this are one. */
+const APART_FRAME_WIDTHS = 0.04;
+const MOST_BARS = 4;
+
+/** Where uprights show, 0..1 of the frame's width, the largest first. */
+function barsOf(report: SetupReport): readonly number[] {
+  const bars: number[] = [];
+  for (const { extent } of findingsOf(report).filter((item) => concernOf(item) === 'shows')) {
+    if (!extent || extent[2] - extent[0] > UPRIGHT_FRAME_WIDTHS) continue;
+    const middle = (extent[0] + extent[2]) / 2;
+    if (bars.every((bar) => Math.abs(bar - middle) > APART_FRAME_WIDTHS)) bars.push(middle);
+  }
+  return bars.slice(0, MOST_BARS);
+}
+
+/** Bars over the thumbnail where things show. */
 function ShowingBars({ report }: { readonly report: SetupReport }) {
-  return report.items.map((item) =>
-    concernOf(item) === 'shows' && item.extent ? (
-      <i
-        key={item.id}
-        className="shows"
-        style={{ left: `${(50 * (item.extent[0] + item.extent[2])).toFixed(2)}%` }}
-      />
-    ) : null,
-  );
+  return barsOf(report).map((middle) => (
+    <i key={middle} className="shows" style={{ left: `${(100 * middle).toFixed(2)}%` }} />
+  ));
 }
 
 /** One setup: its picture, letter, name, focal length, and its verdict in a few words. */
