@@ -5,7 +5,7 @@ import type { Vec3 } from '../build/vector';
 import type { PlacedPart } from '../types';
 import { type Body, bodyOf } from './body';
 import type { Bones } from './pose/placeBones';
-import { PROP_HEIGHT_IN_HANDS } from './shape/props';
+import { PROP_BELOW, PROP_HEIGHT_IN_HANDS } from './shape/props';
 import { type Placed, placedAt } from './whereabouts';
 
 /** Where the foot of a prop is in the figure's own frame; it keeps upright and faces as the figure does. */
@@ -16,18 +16,20 @@ function propPlacement(
   prop: NonNullable<Performer['prop']>,
 ): Placement {
   const size = body.skeleton.hand;
-  if (placed.pose.carry === 'both hands') {
-    const right = moved(bones['right hand'], [0, -0.5 * size, 0]);
-    const left = moved(bones['left hand'], [0, -0.5 * size, 0]);
-    const middle: Vec3 = [
-      (right[0] + left[0]) / 2,
-      (right[1] + left[1]) / 2 - PROP_HEIGHT_IN_HANDS[prop],
-      (right[2] + left[2]) / 2,
-    ];
-    return movedBy(middle);
-  }
-  const palm: Vec3 = prop === 'case' ? [-0.14 * size, -0.62 * size, 0] : [-0.07 * size, -0.45 * size, 0];
-  return movedBy(moved(bones['right hand'], palm));
+  const [x, y, z] =
+    placed.pose.carry === 'both hands'
+      ? betweenHands(bones, size, PROP_HEIGHT_IN_HANDS[prop])
+      : moved(
+          bones['right hand'],
+          prop === 'case' ? [-0.14 * size, -0.62 * size, 0] : [-0.07 * size, -0.45 * size, 0],
+        );
+  return movedBy([x, Math.max(y, PROP_BELOW[prop]), z]);
+}
+
+function betweenHands(bones: Bones, size: number, below: number): Vec3 {
+  const right = moved(bones['right hand'], [0, -0.5 * size, 0]);
+  const left = moved(bones['left hand'], [0, -0.5 * size, 0]);
+  return [(right[0] + left[0]) / 2, (right[1] + left[1]) / 2 - below, (right[2] + left[2]) / 2];
 }
 
 function build(performer: Performer, placed: Placed): readonly PlacedPart[] {

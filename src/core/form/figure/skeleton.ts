@@ -30,7 +30,7 @@ export interface Skeleton {
 }
 
 /** A hair's breadth of slack, so that a leg that bears the weight is straight without being locked. */
-const LEG_SLACK = 1.004;
+const LEG_SLACK = 1.007;
 
 export function skeletonOf(who: Pick<Performer, 'figure' | 'statureMetres' | 'build'>): Skeleton {
   const measures = measuresOf(who);

@@ -21,10 +21,10 @@ const volume = (a: Vec3, b: Vec3, c: Vec3): number =>
   a[2] * (b[0] * c[1] - b[1] * c[0]);
 
 /**
- * Adds one closed solid through rings of equal count. Ends that are not points get a cap. Whichever way round the
- * rings were written, its triangles come to face outwards.
+ * Adds one closed solid through rings of equal count. Ends that are not points get a cap, or meet where `endless`.
+ * Whichever way round the rings were written, its triangles come to face outwards.
  */
-export function loft(builder: ShapeBuilder, rings: readonly Ring[]): void {
+export function loft(builder: ShapeBuilder, rings: readonly Ring[], endless = false): void {
   const points: Vec3[] = [];
   const faces: [number, number, number][] = [];
   const rows = rings.map((ring) => ring.map((p) => points.push(p) - 1));
@@ -34,8 +34,8 @@ export function loft(builder: ShapeBuilder, rings: readonly Ring[]): void {
       faces.push(turned ? [tip, next, corner] : [tip, corner, next]);
     });
   };
-  for (let r = 0; r + 1 < rows.length; r += 1) {
-    const [lower, upper] = [rows[r], rows[r + 1]];
+  for (let r = 0; r + (endless ? 0 : 1) < rows.length; r += 1) {
+    const [lower, upper] = [rows[r], rows[(r + 1) % rows.length]];
     if (lower.length === 1) joinToPoint(lower[0], upper, true);
     else if (upper.length === 1) joinToPoint(upper[0], lower, false);
     else {
@@ -46,8 +46,9 @@ export function loft(builder: ShapeBuilder, rings: readonly Ring[]): void {
     }
   }
   const [first, last] = [rows[0], rows[rows.length - 1]];
-  if (first.length > 1) joinToPoint(points.push(middleOf(rings[0])) - 1, first, true);
-  if (last.length > 1) joinToPoint(points.push(middleOf(rings[rings.length - 1])) - 1, last, false);
+  if (first.length > 1 && !endless) joinToPoint(points.push(middleOf(rings[0])) - 1, first, true);
+  if (last.length > 1 && !endless)
+    joinToPoint(points.push(middleOf(rings[rings.length - 1])) - 1, last, false);
   let sum = 0;
   for (const [a, b, c] of faces) sum += volume(points[a], points[b], points[c]);
   const corners = points.map((p) => builder.corner(p));

@@ -17,6 +17,9 @@ export const PROP_HEIGHT_IN_HANDS: Readonly<Record<Prop, number>> = {
   case: -0.03,
 };
 
+/** How far a prop reaches below where it is held, metres: it rests on the floor rather than sink into it. */
+export const PROP_BELOW: Readonly<Record<Prop, number>> = { bird: 0.01, box: 0, ball: 0, case: 0.37 };
+
 /**
  * A thing carried, in its own frame: facing −z, its foot at the origin; a case hangs from its handle at the origin.
  */

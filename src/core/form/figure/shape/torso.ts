@@ -16,7 +16,8 @@ function addCollar(
   look: { readonly rise: number; readonly fall: number; readonly gap: number; readonly thick: number },
 ): void {
   const steps = 10;
-  const rings = Array.from({ length: steps + 1 }, (_, k): Ring => {
+  const closed = look.gap === 0;
+  const rings = Array.from({ length: closed ? steps : steps + 1 }, (_, k): Ring => {
     const bearing = ((look.gap + (360 - 2 * look.gap) * (k / steps)) * Math.PI) / 180;
     const [x, y, z] = onSection(foot, bearing);
     const ahead = (1 + Math.cos(bearing)) / 2;
@@ -35,7 +36,7 @@ function addCollar(
       [outer[0], y - look.thick, outer[2]],
     ];
   });
-  loft(builder, rings);
+  loft(builder, rings, closed);
 }
 
 /** A strip's two edges at a share of the way up it. */
