@@ -73,14 +73,25 @@ export class SolidSink implements SpanSink {
       return;
     }
     let alone = 0;
-    for (let at = from; at <= to; at += 1, near += step) {
-      if (near > nearness[at]) {
-        nearness[at] = near;
-        owner[at] = tag;
-      }
-      if (stamp[at] !== mark) {
+    if (weights) {
+      for (let at = from; at <= to; at += 1, near += step) {
+        if (near > nearness[at]) {
+          nearness[at] = near;
+          owner[at] = tag;
+        }
+        if (stamp[at] === mark) continue;
         stamp[at] = mark;
-        alone += weights ? weights[at] : 1;
+        alone += weights[at];
+      }
+    } else {
+      for (let at = from; at <= to; at += 1, near += step) {
+        if (near > nearness[at]) {
+          nearness[at] = near;
+          owner[at] = tag;
+        }
+        if (stamp[at] === mark) continue;
+        stamp[at] = mark;
+        alone += 1;
       }
     }
     this.alone += alone;

@@ -1,8 +1,9 @@
 import type { Camera } from '../optics/types';
 import { bufferFor, type ItemBuffer, MarkSink, type Mask, PaneSink, SolidSink, wipe } from './buffer';
+import { mayBeInside, solidOf } from './closed';
 import { type Grid, gridOf } from './grid';
 import { CoverSink, emptyBoxes, growBox, PorousSink } from './layers';
-import { drawShape, type HalfSpace, type PixelRect } from './scan';
+import { drawShape, type Facing, type HalfSpace, type PixelRect } from './scan';
 import { after, reflectionIn, type ScreenMatrix, screenFromWorld } from './screenFromWorld';
 import type { SightStage, StagePart } from './stage';
 
@@ -21,6 +22,8 @@ export interface MirrorView {
   readonly point: readonly number[];
   /** Part number + 1 at every pixel where the mirror's face is in view. */
   readonly face: Int32Array;
+  /** Where the eye is behind the mirror. */
+  readonly image: readonly number[];
 }
 
 /** What a lens sees at one instant. */
@@ -67,6 +70,31 @@ const wholeRect = (grid: Grid): PixelRect => ({ left: 0, top: 0, right: grid.wid
 /** Screen from part. */
 const partScreen = (screen: ScreenMatrix, part: StagePart): ScreenMatrix =>
   part.worldFromPart ? after(screen, part.worldFromPart) : screen;
+
+/** The faces of a part that an eye can see: of a closed solid, from outside it, those that look at the eye. */
+function facingOf(part: StagePart, eye: readonly number[], front: Facing): Facing {
+  const solid = solidOf(part.shape);
+  if (!solid.isClosed) return 'both';
+  const m = part.worldFromPart;
+  let own = eye;
+  if (m) {
+    const [x, y, z] = [eye[0] - m[3], eye[1] - m[7], eye[2] - m[11]];
+    own = [m[0] * x + m[4] * y + m[8] * z, m[1] * x + m[5] * y + m[9] * z, m[2] * x + m[6] * y + m[10] * z];
+  }
+  return mayBeInside(solid, own) ? 'both' : front;
+}
+
+/** Parts in the order in which drawing them writes least: items with something near first, their parts together. */
+function nearestFirst(parts: readonly StagePart[], screen: ScreenMatrix): StagePart[] {
+  const depthOf = new Map<number, number>();
+  for (const { item, centre, radius } of parts) {
+    const depth =
+      screen[8] * centre[0] + screen[9] * centre[1] + screen[10] * centre[2] + screen[11] - radius;
+    depthOf.set(item, Math.min(depth, depthOf.get(item) ?? Infinity));
+  }
+  const key = (part: StagePart) => depthOf.get(part.item) ?? 0;
+  return [...parts].sort((a, b) => key(a) - key(b) || a.item - b.item || a.index - b.index);
+}
 
 /** Whether a ball around the part can touch the rectangle at all; conservative. */
 function mayTouch(screen: ScreenMatrix, part: StagePart, rect: PixelRect): boolean {
@@ -141,6 +169,16 @@ const emptyFound = (stage: SightStage): Found => ({
   boxes: emptyBoxes(stage.forms.length),
 });
 
+/** The part of a rectangle that an item's box lies in. */
+function within(rect: PixelRect, boxes: Float64Array, item: number): PixelRect {
+  return {
+    left: Math.max(rect.left, boxes[item * 4]),
+    top: Math.max(rect.top, boxes[item * 4 + 1]),
+    right: Math.min(rect.right, boxes[item * 4 + 2]),
+    bottom: Math.min(rect.bottom, boxes[item * 4 + 3]),
+  };
+}
+
 /**
  * What the camera sees of the stage at one instant, by an item buffer: solids nearest first, porous layers over them,
  * then the same once more in each mirror that is in frame. Exact for pixel centres, corners rounded to 1/256 pixel.
@@ -158,14 +196,18 @@ export function look(stage: SightStage, camera: Camera, scratch: Scratch, option
   const through = new Map<number, Float64Array>();
 
   wipe(buffer, rect);
-  const inView = stage.parts.filter((part) => mayTouch(screen, part, rect));
+  const eye = camera.pose.position;
+  const inView = nearestFirst(
+    stage.parts.filter((part) => mayTouch(screen, part, rect)),
+    screen,
+  );
   const solid = new SolidSink(buffer, weights, null);
   for (const part of inView) {
     if (part.shape.openness !== null) continue;
     solid.part = part.index;
     solid.item = part.item;
     solid.alone = 0;
-    drawShape(part.shape, partScreen(screen, part), rect, null, solid);
+    drawShape(part.shape, partScreen(screen, part), rect, null, facingOf(part, eye, 'front'), solid);
     alone[part.item] += solid.alone;
   }
   countOwners(buffer, rect, weights, itemOfPart, direct);
@@ -190,14 +232,14 @@ export function look(stage: SightStage, camera: Camera, scratch: Scratch, option
         through.set(item, sink.through);
         for (const own of inView) {
           if (own.item === item && own.shape.openness === null) {
-            drawShape(own.shape, partScreen(screen, own), rect, null, mark);
+            drawShape(own.shape, partScreen(screen, own), rect, null, facingOf(own, eye, 'front'), mark);
           }
         }
       }
       sink.part = part.index;
       sink.item = part.item;
       sink.alone = 0;
-      drawShape(part.shape, partScreen(screen, part), rect, null, sink);
+      drawShape(part.shape, partScreen(screen, part), rect, null, 'both', sink);
       alone[part.item] += sink.alone;
     }
   }
@@ -207,18 +249,33 @@ export function look(stage: SightStage, camera: Camera, scratch: Scratch, option
     const mirror = mirrorOf(part);
     if (!mirror || direct.partPixels[part.index] === 0) continue;
     const { normal, point } = mirror;
-    const p = camera.pose.position;
     const height =
-      normal[0] * (p[0] - point[0]) + normal[1] * (p[1] - point[1]) + normal[2] * (p[2] - point[2]);
+      normal[0] * (eye[0] - point[0]) + normal[1] * (eye[1] - point[1]) + normal[2] * (eye[2] - point[2]);
     if (height <= 0) continue;
+    const image = [0, 1, 2].map((axis) => eye[axis] - 2 * height * normal[axis]);
     let face = buffer.owner;
     if (part.shape.openness !== null) {
       face = new Int32Array(buffer.owner.length);
-      drawShape(part.shape, partScreen(screen, part), rect, null, new PaneSink(buffer, face, part.index));
+      drawShape(
+        part.shape,
+        partScreen(screen, part),
+        rect,
+        null,
+        'both',
+        new PaneSink(buffer, face, part.index),
+      );
     }
-    const view = { part, normal, point, face, screen: after(screen, reflectionIn(normal, point)) };
+    const view = { part, normal, point, face, image, screen: after(screen, reflectionIn(normal, point)) };
     if (mirrors.length === 0) wipe(mirrorBuffer, rect);
-    drawMirror(stage, view, rect, weights, mirrorBuffer, itemOfPart, mirrored);
+    drawMirror(
+      stage,
+      view,
+      within(rect, direct.boxes, part.item),
+      weights,
+      mirrorBuffer,
+      itemOfPart,
+      mirrored,
+    );
     mirrors.push(view);
   }
   if (mirrors.length > 0) countOwners(mirrorBuffer, rect, weights, itemOfPart, mirrored);
@@ -261,7 +318,10 @@ function drawMirror(
   found: Found,
 ): void {
   const mask: Mask = { owner: view.face, part: view.part.index };
-  const reflected = stage.parts.filter((part) => part !== view.part && mayTouch(view.screen, part, rect));
+  const reflected = nearestFirst(
+    stage.parts.filter((part) => part !== view.part && mayTouch(view.screen, part, rect)),
+    view.screen,
+  );
   const solid = new SolidSink(buffer, weights, mask);
   for (const part of reflected) {
     if (part.shape.openness !== null) continue;
@@ -271,6 +331,7 @@ function drawMirror(
       partScreen(view.screen, part),
       rect,
       halfSpaceFor(part, view.normal, view.point),
+      facingOf(part, view.image, 'mirrored front'),
       solid,
     );
   }
@@ -293,6 +354,7 @@ function drawMirror(
       partScreen(view.screen, part),
       rect,
       halfSpaceFor(part, view.normal, view.point),
+      'both',
       sink,
     );
   }
@@ -303,7 +365,7 @@ export function coverersOf(
   seen: Look,
   item: number,
 ): readonly { readonly item: number; readonly pixels: number }[] {
-  const { stage, buffer, grid, rect, screen, itemOfPart } = seen;
+  const { stage, buffer, grid, rect, screen, itemOfPart, camera } = seen;
   const count = stage.forms.length;
   const sink = new CoverSink(buffer, grid.weights, itemOfPart, new Float64Array(count));
   sink.mark = count + 1 + item;
@@ -313,7 +375,8 @@ export function coverersOf(
     sink.porous = porous;
     for (const part of own) {
       if ((part.shape.openness !== null) !== porous || !mayTouch(screen, part, rect)) continue;
-      drawShape(part.shape, partScreen(screen, part), rect, null, sink);
+      const facing = porous ? 'both' : facingOf(part, camera.pose.position, 'front');
+      drawShape(part.shape, partScreen(screen, part), rect, null, facing, sink);
     }
   }
   return Array.from(sink.coverers, (pixels, before) => ({ item: before, pixels }))

@@ -21,6 +21,9 @@ export interface HalfSpace {
   readonly offset: number;
 }
 
+/** Which triangles to draw, by how their corners run on screen: outward faces seen directly, or in a mirror; or all. */
+export type Facing = 'front' | 'mirrored front' | 'both';
+
 /** Positions are rounded to this fraction of a pixel, so that edge tests are exact whole-number arithmetic. */
 const SUBPIXELS = 256;
 const HALF_PIXEL = SUBPIXELS / 2;
@@ -85,7 +88,7 @@ function transformCorners(shape: PartShape, m: ScreenMatrix, keep: HalfSpace | n
 }
 
 /**
- * Scan-converts a shape into a sink: both faces of every triangle, pixels whose centres lie inside by the top-left
+ * Scan-converts a shape into a sink: the triangles of the asked facing, pixels whose centres lie inside by the top-left
  * rule, corners rounded to 1/256 pixel. `m` is screen from part.
  */
 export function drawShape(
@@ -93,8 +96,11 @@ export function drawShape(
   m: ScreenMatrix,
   rect: PixelRect,
   keep: HalfSpace | null,
+  facing: Facing,
   sink: SpanSink,
 ): void {
+  // Screen y runs down: an outward face, counter-clockwise from outside, has negative area there.
+  const wanted = facing === 'both' ? 0 : facing === 'front' ? -1 : 1;
   transformCorners(shape, m, keep);
   const { indices } = shape;
   for (let k = 0; k < indices.length; k += 3) {
@@ -113,11 +119,12 @@ export function drawShape(
         snappedX[c],
         snappedY[c],
         inverse[c],
+        wanted,
         rect,
         sink,
       );
     } else if ((outside[a] & outside[b] & outside[c] & 2) === 0) {
-      drawClipped(a, b, c, keep !== null, rect, sink);
+      drawClipped(a, b, c, keep !== null, wanted, rect, sink);
     }
   }
 }
@@ -129,6 +136,7 @@ function drawClipped(
   b: number,
   c: number,
   bySide: boolean,
+  wanted: number,
   rect: PixelRect,
   sink: SpanSink,
 ): void {
@@ -147,7 +155,20 @@ function drawClipped(
   const y = (k: number) => Math.floor((polygon[k * 4 + 1] / polygon[k * 4 + 2]) * SUBPIXELS + 0.5);
   const near = (k: number) => 1 / polygon[k * 4 + 2];
   for (let k = 1; k + 1 < count; k += 1) {
-    drawTriangle(x(0), y(0), near(0), x(k), y(k), near(k), x(k + 1), y(k + 1), near(k + 1), rect, sink);
+    drawTriangle(
+      x(0),
+      y(0),
+      near(0),
+      x(k),
+      y(k),
+      near(k),
+      x(k + 1),
+      y(k + 1),
+      near(k + 1),
+      wanted,
+      rect,
+      sink,
+    );
   }
 }
 
@@ -164,13 +185,14 @@ function drawTriangle(
   cx: number,
   cy: number,
   cz: number,
+  wanted: number,
   rect: PixelRect,
   sink: SpanSink,
 ): void {
   const area = (bx - ax) * (cy - ay) - (by - ay) * (cx - ax);
-  if (area === 0) return;
+  if (area === 0 || area * wanted < 0) return;
   if (area < 0) {
-    drawTriangle(ax, ay, az, cx, cy, cz, bx, by, bz, rect, sink);
+    drawTriangle(ax, ay, az, cx, cy, cz, bx, by, bz, 0, rect, sink);
     return;
   }
   const lowY = Math.min(ay, by, cy);

@@ -289,9 +289,13 @@ export function findThin(seen: Look, items?: ReadonlySet<number>): void {
     for (const part of seen.stage.parts) {
       if (found.partPixels[part.index] > 0 || part === way.mirror?.part) continue;
       if (items && !items.has(part.item)) continue;
+      // In a mirror only what has a wish is worth rays.
+      if (way.mirror && seen.stage.forms[part.item].wish === 'either') continue;
       if (!mayBeInFrame(way, part)) continue;
       let finding = walkTubes(way, part);
-      if (finding.pixels === 0 && found.itemPixels[part.item] === 0) finding = tryFaces(way, part);
+      const isMissed =
+        found.itemPixels[part.item] === 0 && (way.mirror !== null || seen.alone[part.item] === 0);
+      if (finding.pixels === 0 && isMissed) finding = tryFaces(way, part);
       if (finding.pixels === 0) continue;
       found.partPixels[part.index] += finding.pixels;
       found.itemPixels[part.item] += finding.pixels;
