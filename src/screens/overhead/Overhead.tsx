@@ -12,8 +12,8 @@ import { useSheetView } from './useSheetView';
 import './overhead.css';
 
 /** Room for dimensions and findings around the deck, and for the furniture below it; pixels. */
-const WIDE: Margins = { left: 34, top: 74, right: 26, bottom: 118 };
-const NARROW: Margins = { left: 26, top: 48, right: 20, bottom: 92 };
+const WIDE: Margins = { left: 44, top: 78, right: 28, bottom: 118 };
+const NARROW: Margins = { left: 40, top: 52, right: 24, bottom: 92 };
 
 /** The roof from above, as an architect's ink plan to scale. */
 export function Overhead() {

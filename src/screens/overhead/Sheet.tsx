@@ -17,14 +17,13 @@ import { grown } from './geometry/notes';
 import { decksOf, roofBounds } from './geometry/roof';
 import type { Bounds, Spot } from './geometry/spots';
 import { hitShapesOf } from './hitShapes';
-import { Dimensions, OFF_DRAWING } from './layers/Dimensions';
+import { Dimensions, dimensionFigures, OFF_DRAWING } from './layers/Dimensions';
 import { Drawing } from './layers/Drawing';
 import { Findings } from './layers/Findings';
 import { EdgeTicks, WIDE_PANE } from './layers/Furniture';
 import { Hands } from './layers/Hands';
 import { LetteringLayer } from './layers/LetteringLayer';
-import { Skyline, skylineLabel } from './layers/Skyline';
-import { keyOf, type Target } from './targets';
+import { keyOf, movingKeys, type Target } from './targets';
 import { placeOf, useFindings } from './useFindings';
 import { useLettering } from './useLettering';
 import { spotIn, useSheetPointers } from './useSheetPointers';
@@ -74,11 +73,7 @@ export function Sheet({ committed, plan, drawn, sheet, seconds, setupId, report,
     const [right, bottom] = at([drawn[2], drawn[3]]);
     return grown([left, top, right, bottom], OFF_DRAWING + 10);
   }, [at, drawn]);
-  const skyline = useMemo(
-    () => skylineLabel(committed, drawn, drawing, pane, touch, lengths),
-    [committed, drawn, drawing, pane, touch, lengths],
-  );
-  const besides = useMemo(() => (skyline ? [...furniture, skyline.bounds] : furniture), [furniture, skyline]);
+  const figures = useMemo(() => dimensionFigures(roofBounds(committed), drawn, at), [committed, drawn, at]);
   const findings = useFindings({
     report,
     plan,
@@ -86,14 +81,17 @@ export function Sheet({ committed, plan, drawn, sheet, seconds, setupId, report,
     lengths,
     touch,
     at,
+    perMetre: sheet.perMetre,
     drawing,
-    blocked: besides,
+    blocked: furniture,
+    crossed: figures,
     pane: grownPane(pane),
   });
   const blocked = useMemo(
-    () => [...besides, ...findings.flatMap(({ note }) => (note ? [note.bounds] : []))],
-    [besides, findings],
+    () => [...furniture, ...figures, ...findings.flatMap(({ note }) => (note ? [note.bounds] : []))],
+    [furniture, figures, findings],
   );
+  const leaders = useMemo(() => findings.flatMap(({ note }) => (note ? [note.leader] : [])), [findings]);
   const labels = useLettering({
     plan: committed,
     seconds,
@@ -102,9 +100,19 @@ export function Sheet({ committed, plan, drawn, sheet, seconds, setupId, report,
     lengths,
     touch,
     sheet,
+    drawn,
+    drawing,
     pane,
     blocked,
+    leaders,
   });
+
+  // A name does not stay behind where its thing is dragged away: the readout stands for it.
+  const resting = useMemo(() => {
+    if (!dragging || !dragged) return labels;
+    const moving = movingKeys(committed, dragged);
+    return labels.filter(({ id }) => !moving.has(id));
+  }, [labels, dragging, dragged, committed]);
 
   const shapes = useMemo(
     () => hitShapesOf(committed, seconds, setupId, at),
@@ -167,7 +175,6 @@ export function Sheet({ committed, plan, drawn, sheet, seconds, setupId, report,
       onPointerEnter={(event: PointerEvent) => setTouch(event.pointerType !== 'mouse')}
     >
       <EdgeTicks sheet={sheet} origin={[roofBounds(committed)[0], roofBounds(committed)[1]]} />
-      {skyline && <Skyline label={skyline} />}
       <Drawing
         plan={plan}
         committed={committed}
@@ -185,7 +192,7 @@ export function Sheet({ committed, plan, drawn, sheet, seconds, setupId, report,
         chosen={decksOf(plan).length > 0 && chosenId ? placeOf(plan, chosenId, seconds) : null}
       />
       <Findings findings={findings} />
-      <LetteringLayer labels={labels} seconds={seconds} perMetre={sheet.perMetre} />
+      <LetteringLayer labels={resting} seconds={seconds} perMetre={sheet.perMetre} />
       <Hands
         committed={committed}
         plan={plan}

@@ -1,4 +1,3 @@
-import { carrierOf } from '../../core/plan/edits/anchorOf';
 import { itemOf } from '../../core/plan/items';
 import type { Plan } from '../../core/plan/schema/plan';
 import type { ItemReport, SetupReport, Verdict } from '../../core/report/types';
@@ -19,25 +18,23 @@ export interface Finding {
   readonly detail: string;
 }
 
-/** Rings nearer than this would be one another's shadow, metres. */
-const SAME_PLACE = 0.3;
-
 /**
  * What of a setup's report is marked on the roof, worst first. What stands in one place for one reason is one finding:
- * a stand and the lamp on it get one ring.
+ * a stand, the lamp on it and its sandbag get one ring.
  */
 export function findingsOnRoof(
   report: SetupReport,
   plan: Plan,
   placeOf: (itemId: string) => Spot | null,
   lengths: LengthSystem,
+  samePlaceMetres: number,
 ): Finding[] {
   const found: { reports: ItemReport[]; concern: Concern; at: Spot }[] = [];
   for (const item of concernsOf(report)) {
     const concern = concernOf(item);
-    const at = itemOf(plan, item.id) ? placeOf(carrierOf(plan, item.id) ?? item.id) : null;
+    const at = itemOf(plan, item.id) ? placeOf(item.id) : null;
     if (!concern || !at) continue;
-    const same = found.find((other) => other.concern === concern && distance(other.at, at) < SAME_PLACE);
+    const same = found.find((other) => other.concern === concern && distance(other.at, at) < samePlaceMetres);
     if (same) same.reports.push(item);
     else found.push({ reports: [item], concern, at });
   }
@@ -60,10 +57,9 @@ const VERBS: Readonly<Record<Concern, readonly [string, string]>> = {
 };
 
 function wordsOf(reports: readonly ItemReport[], concern: Concern): string {
-  const [first, second] = reports;
+  const [first] = reports;
   const [one, more] = VERBS[concern];
   if (reports.length === 1) return `${first.label} ${one}`;
-  if (reports.length === 2) return `${first.label} and ${second.label} ${more}`;
   return `${first.label} and ${reports.length - 1} more ${more}`;
 }
 

@@ -2,15 +2,16 @@ import { whereabouts } from '../../core/form/figure/whereabouts';
 import { keyAt } from '../../core/optics/pose';
 import { carrierOf } from '../../core/plan/edits/anchorOf';
 import { type Item, itemsOf } from '../../core/plan/items';
+import type { Mark, Performer } from '../../core/plan/schema/cast';
 import type { Plan } from '../../core/plan/schema/plan';
 import { formatLength, type LengthSystem } from '../../core/units/lengths';
 import { letterOf } from '../../desk/choose';
 import { footprintOf } from './footprints';
 import type { LabelWish } from './geometry/labels';
-import { type Bounds, boundsOf, type Spot } from './geometry/spots';
+import { type Bounds, boundsOf, distance, type Spot } from './geometry/spots';
 import { type Lettering, letteringPixels, textWidth } from './measureText';
 import { keyOf } from './targets';
-import { markName, nameInText } from './words';
+import { markNames, nameInText } from './words';
 
 /** A name to be placed, with how it is written. */
 export interface LetteredWish extends LabelWish {
@@ -35,18 +36,22 @@ const MUST = 30;
 /** Half the least size of what a name is set beside, pixels. */
 const LEAST = 5;
 
+/** At this many pixels to the metre there is room for all names; below it only for those that find a good place. */
+const ROOMY = 24;
+const crowding = (perMetre: number): number => Math.min(1, perMetre / ROOMY) ** 1.5;
+
 /** How names of each kind are set: what comes first, and how much covering each is worth. */
 const KINDS: Readonly<
   Record<string, { readonly priority: number; readonly worth: number; readonly inside?: true }>
 > = {
-  stand: { priority: 60, worth: 3 },
+  stand: { priority: 60, worth: 2 },
   head: { priority: 24, worth: 0.5 },
   flag: { priority: 50, worth: 1.4 },
   frame: { priority: 50, worth: 1.4 },
   bounce: { priority: 50, worth: 1.4 },
   practical: { priority: 30, worth: 0.8 },
   'bulb string': { priority: 20, worth: 0.7 },
-  generator: { priority: 52, worth: 2 },
+  generator: { priority: 52, worth: 1.6 },
   distro: { priority: 40, worth: 1.2 },
   cable: { priority: 5, worth: 0 },
   track: { priority: 42, worth: 1.6 },
@@ -54,10 +59,10 @@ const KINDS: Readonly<
   monitor: { priority: 32, worth: 1 },
   ladder: { priority: 36, worth: 1.2 },
   sandbag: { priority: 4, worth: 0.2 },
-  'stair house': { priority: 46, worth: 4, inside: true },
-  shed: { priority: 46, worth: 4, inside: true },
-  tank: { priority: 46, worth: 4, inside: true },
-  chimney: { priority: 28, worth: 0.9, inside: true },
+  'stair house': { priority: 46, worth: 2, inside: true },
+  shed: { priority: 46, worth: 2, inside: true },
+  tank: { priority: 46, worth: 2, inside: true },
+  chimney: { priority: 28, worth: 1.2 },
   box: { priority: 26, worth: 0.8, inside: true },
   pane: { priority: 26, worth: 0.8 },
   post: { priority: 18, worth: 0.7 },
@@ -117,7 +122,7 @@ function thingWish(
     style: chosen ? 'strong' : 'mark',
     around: atLeast(footprint.closed ? around : middlePart(footprint.outline.map(input.at)), LEAST),
     priority: chosen ? 95 : kind.priority - (carried ? 6 : 0),
-    worth: chosen ? MUST : (kind?.worth ?? 1),
+    worth: chosen ? MUST : (kind?.worth ?? 1) * crowding(input.perMetre),
     inside: kind?.inside === true,
     quiet: !chosen && (record.kind === 'line' || record.kind === 'bulb string' || record.kind === 'fence'),
   });
@@ -148,14 +153,14 @@ function castWishes(id: string, input: LetteringInput): LetteredWish[] {
   const performer = plan.cast.find((each) => each.id === id);
   if (!performer) return [];
   const place = whereabouts(performer, plan, input.seconds);
-  const marks = performer.marks.map((mark, index) =>
+  const marks = sharedMarks(performer).map(({ mark, places }) =>
     lettered(input, {
       id: keyOf({ type: 'mark', performerId: id, markId: mark.id }),
-      text: markName(performer.label, index),
+      text: markNames(performer.label, places),
       style: 'strong',
       around: aroundSpot(input.at(mark.at), Math.max(4, 0.15 * input.perMetre)),
       priority: 70,
-      worth: 4,
+      worth: 3 * crowding(input.perMetre),
     }),
   );
   if (!place) return marks;
@@ -169,6 +174,20 @@ function castWishes(id: string, input: LetteringInput): LetteredWish[] {
     worth: MUST,
   });
   return [name, ...marks];
+}
+
+/** Marks nearer than this to an earlier one of the same performer are that one again, metres. */
+const SAME_MARK = 0.15;
+
+/** The marks to be lettered, each with the numbers of all marks that lie there. */
+function sharedMarks(performer: Performer): { readonly mark: Mark; readonly places: readonly number[] }[] {
+  const shared: { mark: Mark; places: number[] }[] = [];
+  performer.marks.forEach((mark, index) => {
+    const same = shared.find((other) => distance(other.mark.at, mark.at) < SAME_MARK);
+    if (same) same.places.push(index);
+    else shared.push({ mark, places: [index] });
+  });
+  return shared;
 }
 
 function cameraWishes(input: LetteringInput): LetteredWish[] {

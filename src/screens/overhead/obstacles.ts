@@ -5,6 +5,7 @@ import { footprintOf } from './footprints';
 import type { Obstacles } from './geometry/labels';
 import { bandOf, segmentsOf } from './geometry/runs';
 import { type Bounds, boundsOf, type Spot } from './geometry/spots';
+import { flightOf } from './geometry/stairHouse';
 import { frameOnPlan } from './layers/frameOnPlan';
 import type { LetteringInput } from './lettering';
 import { keyOf } from './targets';
@@ -50,6 +51,10 @@ export function obstaclesOf(input: LetteringInput, blocked: readonly Bounds[]): 
     }
     const bounds = boundsOf(footprint.outline.map(at));
     if (!bounds) continue;
+    if (record.kind === 'stair house') {
+      const flight = boundsOf(flightOf(record).map(at));
+      if (flight) boxes.push({ owner: `${record.id}:flight`, bounds: flight, cost: 2 });
+    }
     const area = (bounds[2] - bounds[0]) * (bounds[3] - bounds[1]);
     if (area > LARGE) path(footprint.outline, true, 1.5);
     boxes.push({ owner: record.id, bounds, cost: area > LARGE ? 0.8 : 1.6 });

@@ -1,4 +1,4 @@
-import { anchorOf } from '../../core/plan/edits/anchorOf';
+import { anchorOf, carrierOf } from '../../core/plan/edits/anchorOf';
 import { moveItem } from '../../core/plan/edits/moveItem';
 import { moveMark } from '../../core/plan/edits/moveMark';
 import { moveSetup } from '../../core/plan/edits/moveSetup';
@@ -47,6 +47,18 @@ export function movedTo(plan: Plan, target: Target, [x, z]: Spot): Plan {
     return moveMark(plan, { performerId: target.performerId, markId: target.markId, to });
   }
   return moveItem(plan, { id: target.id, to });
+}
+
+/** Keys of all that goes along when a target is dragged: what carries it and what is carried with it. */
+export function movingKeys(plan: Plan, target: Target): ReadonlySet<string> {
+  if (target.type !== 'item') return new Set([keyOf(target)]);
+  const root = carrierOf(plan, target.id) ?? target.id;
+  const performer = plan.cast.find(({ id }) => id === root);
+  return new Set([
+    root,
+    ...plan.gear.filter(({ id }) => carrierOf(plan, id) === root).map(({ id }) => id),
+    ...(performer?.marks ?? []).map(({ id }) => keyOf({ type: 'mark', performerId: root, markId: id })),
+  ]);
 }
 
 /** What the history calls a move of the target. */

@@ -20,6 +20,6 @@ export function spokenName(item: Item, letter: string | null, report: ItemReport
   return `${item.record.label}, ${kindOf(item)}${says}`;
 }
 
-/** The short name of a mark: the performer's initial and its place in their walk. */
-export const markName = (performer: string, index: number): string =>
-  `${performer.trim().charAt(0).toUpperCase()}${index + 1}`;
+/** The short name of marks in one place: the performer's initial and their places in the walk, as in `V3, 4`. */
+export const markNames = (performer: string, places: readonly number[]): string =>
+  `${performer.trim().charAt(0).toUpperCase()}${places.map((place) => place + 1).join(', ')}`;

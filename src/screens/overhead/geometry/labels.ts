@@ -13,6 +13,8 @@ export interface LabelWish {
   readonly priority: number;
   /** Whether it may stand inside what it names, when it fits. */
   readonly inside: boolean;
+  /** Where it may stand instead of around what it names, best first. */
+  readonly places?: readonly Bounds[];
   /** Above this cost it is left out: what is seldom asked for should not clutter. */
   readonly worth: number;
 }
@@ -26,7 +28,7 @@ export interface PlacedLabel {
 
 /** What a name had better not cover. */
 export interface Obstacles {
-  /** Symbols: whose they are, where, and how much it costs to cover a whole label by them. */
+  /** Symbols: whose they are, where, and how much it costs to cover one, or a whole name by one. */
   readonly boxes: readonly { readonly owner: string; readonly bounds: Bounds; readonly cost: number }[];
   /** Lines: the cost is for crossing a label from end to end. */
   readonly lines: readonly { readonly from: Spot; readonly to: Spot; readonly cost: number }[];
@@ -36,6 +38,11 @@ export interface Obstacles {
 
 /** Space between a symbol and its name, pixels. */
 const GAP = 4;
+/** Places inside, as shares of the room that is left: the middle, above and below it, then the sides and corners. */
+const INSIDE = [0, -0.5, 0.5].flatMap((across) =>
+  [0, -0.3, 0.3, -0.5, 0.5].map((down): Spot => [across, down]),
+);
+
 /** Farther rings of places, with what each costs. */
 const RINGS = [
   { gap: GAP, cost: 0 },
@@ -71,7 +78,8 @@ interface Place {
   readonly inside: boolean;
 }
 
-function placesOf({ around, width, height, inside }: LabelWish): Place[] {
+function placesOf({ around, width, height, inside, places: own }: LabelWish): Place[] {
+  if (own) return own.map((bounds, index) => ({ bounds, cost: index * 0.05, inside: false }));
   const [left, top, right, bottom] = around;
   const [x, y] = [(left + right) / 2, (top + bottom) / 2];
   const place = (l: number, t: number, cost: number, isInside = false): Place => ({
@@ -81,10 +89,11 @@ function placesOf({ around, width, height, inside }: LabelWish): Place[] {
   });
   const places: Place[] = [];
   if (inside && right - left > width + 8 && bottom - top > height + 6) {
-    const rows = bottom - top > 3 * height ? [0, 0.25, -0.25] : [0];
-    rows.forEach((row, index) => {
-      places.push(place(x - width / 2, y - height / 2 + row * (bottom - top), index * 0.05, true));
-    });
+    const room = [right - left - width - 8, bottom - top - height - 6];
+    for (const [across, down] of INSIDE) {
+      const cost = 0.05 * (Math.abs(across) + Math.abs(down));
+      places.push(place(x - width / 2 + across * room[0], y - height / 2 + down * room[1], cost, true));
+    }
   }
   for (const { gap, cost } of RINGS) {
     const [l, r] = [left - gap - width, right + gap];
@@ -119,7 +128,11 @@ function costAt(bounds: Bounds, wish: LabelWish, obstacles: Obstacles): number {
   const area = wish.width * wish.height;
   let cost = 0;
   for (const box of obstacles.boxes) {
-    if (box.owner !== wish.id) cost += (box.cost * sharedArea(box.bounds, bounds)) / area;
+    if (box.owner === wish.id) continue;
+    // Of a small symbol all may be covered by a small part of the name: the smaller of the two counts.
+    const [left, top, right, bottom] = box.bounds;
+    const least = Math.max(1, Math.min(area, (right - left) * (bottom - top)));
+    cost += (box.cost * sharedArea(box.bounds, bounds)) / least;
   }
   for (const line of obstacles.lines) {
     cost += line.cost * Math.min(1, (2 * lengthWithin(line.from, line.to, bounds)) / wish.width);

@@ -18,15 +18,17 @@ export interface PlacedNote {
 
 const STEP = 8;
 const CLEARANCE = 6;
+/** A leader that costs this much leads nowhere: the ring stands alone. */
+const UNFIT = 420;
 
 /**
- * Gives each note the place outside `drawing` with the shortest leader that crosses no other note; in order of the
- * wishes. What finds no place is left out: its ring still stands, and its words are in the list beside.
+ * Gives each note the place outside `drawing` with the shortest leader that crosses no other note, and rather none of
+ * the figures in `crossed`; in order of the wishes. What finds no place is left out: its ring still stands, and its words are in the list beside.
  */
 export function placeNotes(
   wishes: readonly NoteWish[],
   drawing: Bounds,
-  blocked: readonly Bounds[],
+  { blocked, crossed }: { readonly blocked: readonly Bounds[]; readonly crossed: readonly Bounds[] },
   pane: Bounds,
 ): PlacedNote[] {
   const placed: PlacedNote[] = [];
@@ -47,12 +49,17 @@ export function placeNotes(
           lengthWithin(leader[0], leader[1], grown(other.bounds, 2)) > 0 ||
           lengthWithin(other.leader[0], other.leader[1], near) > 0,
       ).length;
-      const length = Math.hypot(leader[1][0] - leader[0][0], leader[1][1] - leader[0][1]) + crossings * 2000;
+      const figures = crossed.filter((figure) => lengthWithin(leader[0], leader[1], figure) > 0).length;
+      const length =
+        Math.hypot(leader[1][0] - leader[0][0], leader[1][1] - leader[0][1]) +
+        lengthWithin(leader[0], leader[1], drawing) / 2 +
+        crossings * UNFIT +
+        figures * 120;
       if (length >= shortest) continue;
       shortest = length;
       best = { id: wish.id, bounds, leader };
     }
-    if (best && shortest < 2000) placed.push(best);
+    if (best && shortest < UNFIT) placed.push(best);
   }
   return placed;
 }

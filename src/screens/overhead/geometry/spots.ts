@@ -48,6 +48,17 @@ export const middleOf = ([left, top, right, bottom]: Bounds): Spot => [
   (top + bottom) / 2,
 ];
 
+/** The point half way along a path; null for none. */
+export function halfWay(path: readonly Spot[]): Spot | null {
+  const lengths = path.slice(1).map((spot, index) => distance(path[index], spot));
+  let left = lengths.reduce((sum, length) => sum + length, 0) / 2;
+  for (let i = 0; i < lengths.length; i += 1) {
+    if (left <= lengths[i] && lengths[i] > 0) return between(path[i], path[i + 1], left / lengths[i]);
+    left -= lengths[i];
+  }
+  return path[0] ?? null;
+}
+
 /** The point of a segment that lies nearest to `point`. */
 export function nearestOnSegment(point: Spot, from: Spot, to: Spot): Spot {
   const along = minus(to, from);

@@ -11,7 +11,7 @@ import { Choice } from './ItemGroup';
 
 /** How far a walk's line stays off the marks, and the size of its arrow, metres. */
 const OFF_MARK = 0.28;
-const ARROW = { length: 0.32, half: 0.11 };
+const ARROW = { length: 0.26, half: 0.085 };
 
 /** Marks and walks of a performer; drawn anew only when the record changes. */
 export const Walks = memo(function Walks({ performer }: { readonly performer: Performer }) {

@@ -1,11 +1,25 @@
 import { formatLength, type LengthSystem } from '../../../core/units/lengths';
+import { formatNumber } from '../../../core/units/numbers';
 import { type DimensionDrawing, levelChain, uprightChain } from '../geometry/dimensions';
 import type { Bounds, Spot } from '../geometry/spots';
 
 /** How far the dimension lines stand off the drawing, pixels. */
 export const OFF_DRAWING = 18;
-/** A figure needs this much room between its ticks. */
-const FIGURE_ROOM = 34;
+/** A figure needs this much room between its ticks, under ten metres and from there on; pixels. */
+const ROOM = { short: 24, long: 30 };
+
+/** Where the figures of the deck's two dimensions stand, pixels: nothing else may be lettered there. */
+export function dimensionFigures(deck: Bounds, drawn: Bounds, at: (spot: Spot) => Spot): Bounds[] {
+  const [left, top] = at([deck[0], deck[1]]);
+  const [right, bottom] = at([deck[2], deck[3]]);
+  const [outLeft, outTop] = at([drawn[0], drawn[1]]);
+  const [x, y] = [(left + right) / 2, outTop - OFF_DRAWING - 9];
+  const [acrossX, acrossY] = [outLeft - OFF_DRAWING - 9, (top + bottom) / 2];
+  return [
+    [x - 24, y - 7, x + 24, y + 7],
+    [acrossX - 7, acrossY - 24, acrossX + 7, acrossY + 24],
+  ];
+}
 
 interface Props {
   /** The deck, metres. */
@@ -49,6 +63,7 @@ export function Dimensions({ deck, drawn, lengths, at, chosen }: Props) {
               5 - OFF_DRAWING,
             )}
             lengths={lengths}
+            bare
           />
           <Chain
             drawing={uprightChain(
@@ -59,6 +74,7 @@ export function Dimensions({ deck, drawn, lengths, at, chosen }: Props) {
             )}
             lengths={lengths}
             upright
+            bare
           />
         </>
       )}
@@ -70,15 +86,17 @@ interface ChainProps {
   readonly drawing: DimensionDrawing;
   readonly lengths: LengthSystem;
   readonly upright?: boolean;
+  /** In a chain the unit is understood. */
+  readonly bare?: boolean;
 }
 
-function Chain({ drawing, lengths, upright = false }: ChainProps) {
+function Chain({ drawing, lengths, upright = false, bare = false }: ChainProps) {
   return (
     <>
       <path className="dim-line" d={drawing.lines} />
       <path className="dim-tick" d={drawing.ticks} />
       {drawing.figures
-        .filter(({ room }) => room >= FIGURE_ROOM)
+        .filter(({ room, metres }) => room >= (metres < 10 ? ROOM.short : ROOM.long))
         .map(({ at: [x, y], metres }) => (
           <text
             key={`${x},${y}`}
@@ -86,7 +104,7 @@ function Chain({ drawing, lengths, upright = false }: ChainProps) {
             textAnchor="middle"
             transform={upright ? `translate(${x} ${y}) rotate(-90)` : `translate(${x} ${y})`}
           >
-            {formatLength(metres, lengths)}
+            {bare && lengths === 'm' ? formatNumber(metres, 2) : formatLength(metres, lengths)}
           </text>
         ))}
     </>

@@ -5,6 +5,7 @@ import { metreTicks } from '../geometry/dimensions';
 import { decksOf, parapetsOf, roofBounds } from '../geometry/roof';
 import { barMetres, pixelsPerMetre } from '../geometry/sheet';
 import type { SheetView } from '../useSheetView';
+import { DRAWN_TO_LUX } from './Throws';
 
 /** Width of a pane from which on the title block has room. */
 export const WIDE_PANE = 520;
@@ -60,7 +61,8 @@ export function Furniture({ plan, sheet, lengths, looksThrough }: FurnitureProps
               <svg width="30" height="10" aria-hidden="true">
                 <rect className="key-throw" x="0" y="1" width="30" height="8" />
               </svg>
-              throws to 10{NBSP}lx, beam and field
+              throws to {DRAWN_TO_LUX}
+              {NBSP}lx, beam and field
             </li>
           </ul>
         )}

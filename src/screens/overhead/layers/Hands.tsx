@@ -10,7 +10,7 @@ import type { Bounds, Spot } from '../geometry/spots';
 import { textWidth } from '../measureText';
 import { anchorOfTarget, keyOf, type Target } from '../targets';
 import type { SheetView } from '../useSheetView';
-import { markName, nameInText } from '../words';
+import { markNames, nameInText } from '../words';
 import { AroundThing, Readout } from './Handled';
 
 interface Props {
@@ -103,7 +103,7 @@ function nameOf(plan: Plan, key: string): string | null {
     const index = performer.marks.findIndex(
       ({ id }) => key === keyOf({ type: 'mark', performerId: performer.id, markId: id }),
     );
-    if (index >= 0) return `${performer.label}, mark ${markName(performer.label, index)}`;
+    if (index >= 0) return `${performer.label}, mark ${markNames(performer.label, [index])}`;
   }
   return null;
 }

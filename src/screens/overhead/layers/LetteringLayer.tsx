@@ -5,6 +5,7 @@ import { livePlan, liveStore } from '../../../desk/liveStore';
 import type { PlacedLabel } from '../geometry/labels';
 import type { Spot } from '../geometry/spots';
 import type { Lettering } from '../measureText';
+import { SKYLINE } from '../skyline';
 import { useDriver } from '../useDriver';
 
 export interface WrittenLabel extends PlacedLabel {
@@ -51,7 +52,7 @@ const Name = memo(
     return (
       <g
         ref={group}
-        className={`name ${label.style}${label.quiet ? ' quiet' : ''}${label.chosen ? ' plate' : ''}`}
+        className={`name ${label.style}${label.quiet ? ' quiet' : ''}${label.chosen ? ' plate' : ''}${label.id === SKYLINE ? ' beyond' : ''}`}
       >
         {label.chosen && label.style !== 'letter' && (
           <rect x={left - 3} y={top - 1} width={right - left + 6} height={bottom - top + 2} />

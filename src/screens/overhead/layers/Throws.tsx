@@ -5,8 +5,8 @@ import type { Plan } from '../../../core/plan/schema/plan';
 import { fanPath, spreadOf } from '../geometry/fans';
 import { headingOf, type Spot } from '../geometry/spots';
 
-/** A throw is drawn as far as the axis of its lamp gives this much: where it no longer lights a face at night, lux. */
-const DRAWN_TO_LUX = 10;
+/** A throw is drawn as far as the axis of its lamp gives this much: about a face two stops under, at T2.8 and ISO 800; lux. */
+export const DRAWN_TO_LUX = 100;
 /** More fades than this would be a wash; the lamps themselves are drawn all the same. */
 const MOST_LAMPS = 80;
 
