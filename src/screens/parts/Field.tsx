@@ -9,6 +9,8 @@ export function Field(props: {
   readonly label: string;
   readonly text: string;
   readonly unit?: string;
+  /** What the label is short for. */
+  readonly hint?: string;
   readonly wide?: boolean;
   readonly commit: (text: string) => string | null;
 }) {
@@ -30,9 +32,11 @@ export function Field(props: {
   };
 
   return (
-    <div className={props.wide ? 'field-row wide' : 'field-row'}>
+    <div className={props.wide ? 'wide' : undefined}>
       <div className={fault === null ? 'field' : 'field bad'}>
-        <label htmlFor={id}>{label}</label>
+        <label htmlFor={id} title={props.hint}>
+          {label}
+        </label>
         <span className="value">
           <input
             id={id}
@@ -69,12 +73,13 @@ export function Field(props: {
 export function SelectField(props: {
   readonly label: string;
   readonly value: string;
+  readonly wide?: boolean;
   readonly onChange: (value: string) => void;
   readonly children: ReactNode;
 }) {
   const id = useId();
   return (
-    <div className="field-row">
+    <div className={props.wide ? 'wide' : undefined}>
       <div className="field">
         <label htmlFor={id}>{props.label}</label>
         <select id={id} value={props.value} onChange={(event) => props.onChange(event.currentTarget.value)}>

@@ -68,12 +68,14 @@ export function ItemFields({ item }: { readonly item: Item }) {
         {anchor ? (
           <>
             <LengthField
-              label="x, to the right"
+              label="x"
+              hint="to the right on the sheet"
               metres={anchor[0]}
               commit={(x) => edit('move', (before) => moveItem(before, { id, to: [x, anchor[1]] }))}
             />
             <LengthField
-              label="z, down the sheet"
+              label="z"
+              hint="down the sheet"
               metres={anchor[1]}
               commit={(z) => edit('move', (before) => moveItem(before, { id, to: [anchor[0], z] }))}
             />

@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'react';
 import { type Item, itemOf, itemsOf, kindOf } from '../../core/plan/items';
+import type { Setup } from '../../core/plan/schema/setup';
 import { chooseSetup, letterOf } from '../../desk/choose';
 import { useLivePlan, useSession } from '../../desk/hooks';
 import { placeFirstCamera } from '../../desk/placing';
@@ -7,11 +8,13 @@ import { sessionStore } from '../../desk/sessionStore';
 import { Glyph } from '../parts/Glyph';
 import { Icon, iconOfKind } from '../parts/Icon';
 import { toneOf } from '../report/concerns';
-import { worstOver } from '../report/summary';
-import { useShownReports } from '../report/useSetupReports';
+import { summaryOf, worstOver } from '../report/summary';
+import { useSetupReport, useShownReports } from '../report/useSetupReports';
 import { ItemPanel } from './ItemPanel';
 import { SetupPanel } from './SetupPanel';
 
+/** What is moved most comes first. */
+const ORDER: readonly Item['section'][] = ['gear', 'cast', 'piece'];
 /** As many rows as anyone reads; the search finds the others. */
 const MOST_ROWS = 300;
 
@@ -32,13 +35,40 @@ function ItemRow({ item }: { readonly item: Item }) {
   );
 }
 
+function CameraRow({ setup, letter }: { readonly setup: Setup; readonly letter: string }) {
+  const lengths = useSession((state) => state.lengths);
+  const chosen = useSession((state) => state.selectedId === null && state.setupId === setup.id);
+  const { report } = useSetupReport(setup.id);
+  return (
+    <li aria-current={chosen ? 'true' : undefined}>
+      <button
+        type="button"
+        onClick={() => {
+          sessionStore.getState().setSelectedId(null);
+          chooseSetup(setup.id);
+        }}
+      >
+        <Icon name="camera" />
+        <span className="name">
+          <b>{letter}</b> {setup.label}
+        </span>
+        <span className="q">camera</span>
+        {report ? <Glyph verdict={summaryOf(report, lengths).verdict} /> : <span />}
+      </button>
+    </li>
+  );
+}
+
 /** All that stands on the roof and all cameras, to find, choose and place by numbers. */
 export function SetSheet() {
   const plan = useLivePlan();
   const selectedId = useSession((state) => state.selectedId);
   const setupId = useSession((state) => state.setupId);
   const [search, setSearch] = useState('');
-  const items = useMemo(() => itemsOf(plan), [plan]);
+  const items = useMemo(
+    () => itemsOf(plan).toSorted((a, b) => ORDER.indexOf(a.section) - ORDER.indexOf(b.section)),
+    [plan],
+  );
   const wanted = search.trim().toLowerCase();
   const found = items.filter(
     (item) =>
@@ -67,22 +97,7 @@ export function SetSheet() {
         ) : null}
         <ul className="rows things">
           {setups.map((each) => (
-            <li key={each.id} aria-current={selectedId === null && each.id === setupId ? 'true' : undefined}>
-              <button
-                type="button"
-                onClick={() => {
-                  sessionStore.getState().setSelectedId(null);
-                  chooseSetup(each.id);
-                }}
-              >
-                <Icon name="camera" />
-                <span className="name">
-                  <b>{letterOf(plan, each.id)}</b> {each.label}
-                </span>
-                <span className="q">camera</span>
-                <span />
-              </button>
-            </li>
+            <CameraRow key={each.id} setup={each} letter={letterOf(plan, each.id)} />
           ))}
           {found.slice(0, MOST_ROWS).map((each) => (
             <ItemRow key={each.record.id} item={each} />

@@ -44,6 +44,7 @@ export function SetupPanel({ setup }: { readonly setup: Setup }) {
       </h3>
       <div className="fields" key={setupId}>
         <SelectField
+          wide
           label="lens"
           value={setup.lens}
           onChange={(value) => edit('change the lens', (before) => setLens(before, { setupId, lens: value }))}
@@ -65,12 +66,14 @@ export function SetupPanel({ setup }: { readonly setup: Setup }) {
           }}
         />
         <LengthField
-          label="x, to the right"
+          label="x"
+          hint="to the right on the sheet"
           metres={x}
           commit={(to) => edit('move the camera', (before) => moveSetup(before, { setupId, to: [to, z] }))}
         />
         <LengthField
-          label="z, down the sheet"
+          label="z"
+          hint="down the sheet"
           metres={z}
           commit={(to) => edit('move the camera', (before) => moveSetup(before, { setupId, to: [x, to] }))}
         />

@@ -4,7 +4,7 @@ import type { Setup } from '../../core/plan/schema/setup';
 import type { SetupReport } from '../../core/report/types';
 import { NBSP } from '../../core/units/numbers';
 import { chooseSetup, letterOf } from '../../desk/choose';
-import { usePlanState, useSession } from '../../desk/hooks';
+import { usePlanState, useReports, useSession } from '../../desk/hooks';
 import { viewStore } from '../../desk/viewStore';
 import { Glyph, TONE_OF_VERDICT } from '../parts/Glyph';
 import { concernOf, findingsOf } from '../report/concerns';
@@ -43,6 +43,7 @@ export function SetupCard({ setup }: { readonly setup: Setup }) {
   const { report } = useSetupReport(setup.id);
   const summary = report ? summaryOf(report, lengths) : null;
   const letter = letterOf(plan, setup.id);
+  const reading = useReports((state) => state.reading !== null);
   const card = useRef<HTMLLIElement>(null);
   const register = useCallback(
     (canvas: HTMLCanvasElement | null) => viewStore.getState().setThumbElement(setup.id, canvas),
@@ -77,7 +78,7 @@ export function SetupCard({ setup }: { readonly setup: Setup }) {
             <span className="name">{summary.words}</span>
           </span>
         ) : (
-          <span className="say q">being read</span>
+          <span className="say q">{reading ? 'being read' : 'not read'}</span>
         )}
       </button>
     </li>
