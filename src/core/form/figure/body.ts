@@ -1,23 +1,16 @@
 import type { Performer } from '../../plan/schema/cast';
 import type { PartShape } from '../types';
 import type { Bone } from './pose/placeBones';
+import { chestShape, neckShape, shirtFrontShape } from './shape/chest';
 import { footShape } from './shape/foot';
 import { bunHair, longHair, shortHair } from './shape/hair';
 import { type HandHold, handShape } from './shape/hand';
 import { browShape, eyeShape, headShape, irisShape, lipShape } from './shape/head';
 import { capShape, hoodShape } from './shape/headwear';
+import { type Drape, hemShape, hipShape, skirtShape } from './shape/hips';
 import { forearmShape, shinShape, thighShape, upperArmShape } from './shape/limbs';
 import { propShapes } from './shape/props';
 import { skullOf } from './shape/skull';
-import {
-  chestShape,
-  type Drape,
-  hemShape,
-  hipShape,
-  neckShape,
-  shirtFrontShape,
-  skirtShape,
-} from './shape/torso';
 import type { TrunkLook } from './shape/trunk';
 import { SIDES, type Skeleton, skeletonOf } from './skeleton';
 

@@ -1,6 +1,6 @@
 import { mix, type Vec3 } from '../../build/vector';
 import type { HandHold } from '../shape/hand';
-import type { Drape } from '../shape/torso';
+import type { Drape } from '../shape/hips';
 
 /** An arm, told as on the right side: x is outwards, y up, −z ahead, in the frame of the chest. */
 export interface ArmPose {

@@ -2,7 +2,7 @@ import { ShapeBuilder } from '../../build/shapeBuilder';
 import type { Vec3 } from '../../build/vector';
 import type { PartShape } from '../../types';
 import { loft, type Ring } from './loft';
-import { strand } from './sections';
+import { ball, strand } from './sections';
 
 /** A slanting section of a pigeon: ahead, height, half width, half height, metres. */
 type Slice = readonly [number, number, number, number];
@@ -75,6 +75,7 @@ export function birdShapes(): readonly PartShape[] {
     6,
   );
   for (const side of [1, -1]) {
+    ball(beak, [side * 0.0165, 0.157, -0.107], [0.003, 0.004, 0.004], 3, 6);
     // Legs tucked under the body, a ring about one.
     beak.cone([side * 0.016, 0.03, 0.02], [side * 0.016, -0.004, 0.006], 0.004, 0.003, 6);
   }

@@ -1,6 +1,9 @@
 import type { Performer } from '../../../plan/schema/cast';
 import type { Section } from './sections';
 
+/** Corners around the trunk, alike above and below the waist so that the two meet cleanly. */
+export const TRUNK_SIDES = 15;
+
 export type Upper = Performer['clothes']['upper'];
 
 /**
@@ -43,8 +46,8 @@ const MALE_HIPS: readonly Section[] = [
   { y: 0.495, half: 0.094, front: 0.06, back: 0.074, square: 2.3 },
   { y: 0.52, half: 0.097, front: 0.065, back: 0.077, square: 2.3 },
   { y: 0.55, half: 0.093, front: 0.066, back: 0.069, square: 2.2 },
-  { y: 0.572, half: 0.086, front: 0.063, back: 0.06 },
-  { y: 0.595, half: 0.066, front: 0.045, back: 0.042 },
+  { y: 0.575, half: 0.087, front: 0.064, back: 0.06 },
+  { y: 0.6, half: 0.08, front: 0.058, back: 0.053 },
 ];
 const FEMALE_HIPS: readonly Section[] = [
   { y: 0.46, half: 0.05, front: 0.03, back: 0.042 },
@@ -52,8 +55,8 @@ const FEMALE_HIPS: readonly Section[] = [
   { y: 0.495, half: 0.102, front: 0.06, back: 0.078, square: 2.3 },
   { y: 0.52, half: 0.104, front: 0.064, back: 0.08, square: 2.3 },
   { y: 0.55, half: 0.097, front: 0.064, back: 0.07, square: 2.2 },
-  { y: 0.575, half: 0.084, front: 0.059, back: 0.058 },
-  { y: 0.6, half: 0.062, front: 0.042, back: 0.038 },
+  { y: 0.58, half: 0.084, front: 0.06, back: 0.058 },
+  { y: 0.605, half: 0.075, front: 0.053, back: 0.048 },
 ];
 
 /** Cloth between skin and outline, share of stature, where the garment hangs fullest. */
@@ -99,13 +102,12 @@ export function chestSections({ feminine, girth, stature, upper }: TrunkLook): S
   );
 }
 
-/** Hips in trousers, metres above the floor. */
+/** Hips in trousers, metres above the floor; their waistband keeps well inside the garment over it. */
 export function hipSections({ feminine, girth, stature }: TrunkLook): Section[] {
   const table = feminine ? FEMALE_HIPS : MALE_HIPS;
-  return scaledBy(
-    table.map((section) => clothed(section, girth, 0.002, 0.8)),
-    stature,
-  );
+  const below = table.slice(0, -2).map((section) => clothed(section, girth, 0.002, 0.8));
+  const waistband = clothed(table[table.length - 2], girth, -0.024, 0.5);
+  return scaledBy([...below, { ...waistband, y: 0.567 }], stature);
 }
 
 /** Height of a garment's lower edge, share of stature; a coat goes on as skirts. */
@@ -154,7 +156,7 @@ export function hemSections(look: TrunkLook): Section[] {
       ...(ribbed ? [about(hem + 0.028, flare + 0.006)] : []),
       about(0.558, flare * 0.4),
       about(0.572, -0.006),
-      about(0.592, -0.004),
+      about(0.596, -0.012),
     ],
     look.stature,
   );
