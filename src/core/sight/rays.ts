@@ -1,3 +1,4 @@
+import { solidOf } from './closed';
 import type { SightStage, StagePart } from './stage';
 
 type Vec = readonly number[];
@@ -39,6 +40,27 @@ function passesBall(part: StagePart, { origin, direction }: Ray): boolean {
   return away <= reach * reach;
 }
 
+/** Whether a ray in the part's own coordinates passes the part's box; the box is grown by a hair. */
+function passesBox(part: StagePart, { origin, direction }: Ray): boolean {
+  const { low, high } = solidOf(part.shape);
+  let from = 0;
+  let to = Infinity;
+  for (let axis = 0; axis < 3; axis += 1) {
+    const start = low[axis] - 1e-6 - origin[axis];
+    const end = high[axis] + 1e-6 - origin[axis];
+    if (direction[axis] === 0) {
+      if (start > 0 || end < 0) return false;
+      continue;
+    }
+    const a = start / direction[axis];
+    const b = end / direction[axis];
+    from = Math.max(from, Math.min(a, b));
+    to = Math.min(to, Math.max(a, b));
+    if (from > to) return false;
+  }
+  return true;
+}
+
 /**
  * Where the ray first meets a part, as a share of its direction; Infinity when it does not. Both faces count.
  * The triangle test is Möller and Trumbore's.
@@ -64,7 +86,9 @@ export function meetings(part: StagePart, ray: Ray): number {
 
 function eachMeeting(part: StagePart, ray: Ray, visit: (distance: number) => void): void {
   if (!passesBall(part, ray)) return;
-  const { origin: o, direction: d } = intoPart(part, ray);
+  const own = intoPart(part, ray);
+  if (!passesBox(part, own)) return;
+  const { origin: o, direction: d } = own;
   const { positions, indices } = part.shape;
   for (let k = 0; k < indices.length; k += 3) {
     const a = indices[k] * 3;
@@ -99,20 +123,22 @@ function eachMeeting(part: StagePart, ray: Ray, visit: (distance: number) => voi
   }
 }
 
-/** Whether a solid other than `target` stands in the ray's way before `distance`. */
+/**
+ * Whether a solid other than `target` stands in the ray's way before `distance`. `likely` are tried first: a good
+ * guess saves asking everything else.
+ */
 export function isBlocked(
   stage: SightStage,
   ray: Ray,
   distance: number,
   target: StagePart,
   ignore: StagePart | null,
+  likely: readonly StagePart[],
 ): boolean {
   const until = distance * (1 - SAME_PLACE);
-  for (const part of stage.parts) {
-    if (part === target || part === ignore || part.shape.openness !== null) continue;
-    if (meets(part, ray) < until) return true;
-  }
-  return false;
+  const blocks = (part: StagePart) =>
+    part !== target && part !== ignore && part.shape.openness === null && meets(part, ray) < until;
+  return likely.some(blocks) || stage.parts.some(blocks);
 }
 
 /** Whether the part is the first solid (or a porous layer before any solid) that the ray meets. */
@@ -120,8 +146,9 @@ export function showsAlong(
   stage: SightStage,
   ray: Ray,
   target: StagePart,
-  ignore: StagePart | null = null,
+  ignore: StagePart | null,
+  likely: readonly StagePart[],
 ): boolean {
   const distance = meets(target, ray);
-  return distance < Infinity && !isBlocked(stage, ray, distance, target, ignore);
+  return distance < Infinity && !isBlocked(stage, ray, distance, target, ignore, likely);
 }

@@ -8,14 +8,17 @@ import type { ScreenMatrix } from './screenFromWorld';
 import type { StagePart } from './stage';
 
 /** Distance between two looks along an axis, pixels. */
-const STEP_PIXELS = 0.25;
+const STEP_PIXELS = 0.5;
 const MOST_STEPS = 4096;
 /** Exact rays for one part at one instant: to begin with, at most, and where a gap finer than a pixel may be. */
-const FIRST_RAYS = 64;
-const MOST_RAYS = 1024;
-const SEAM_RAYS = 256;
+const FIRST_RAYS = 32;
+const MOST_RAYS = 192;
+const SEAM_RAYS = 48;
 /** Where across a tube to look, in radii: the axis first, then towards its sides. */
-const ACROSS = [0, 0.5, -0.5, 0.9, -0.9] as const;
+const ACROSS_WIDE = [0, 0.5, -0.5, 0.9, -0.9] as const;
+const ACROSS_THIN = [0, 0.8, -0.8] as const;
+/** Up to this half width, pixels, a tube counts as thin. */
+const THIN_PIXELS = 0.75;
 /** How much nearer, as a share, the buffer has to be before a point counts as hidden without a ray. */
 const CLEARLY_NEARER = 1.0005;
 /** What a part that exact rays find counts at least, pixels: more than nothing. */
@@ -96,13 +99,27 @@ function rayThrough({ seen }: Way, x: number, y: number): Ray {
   };
 }
 
+/** What the buffer holds at a place and next to it: the likeliest things in a ray's way. */
+function partsAround(seen: Look, owner: Int32Array, x: number, y: number): readonly StagePart[] {
+  const { rect, grid, stage } = seen;
+  const around: StagePart[] = [];
+  for (let row = Math.floor(y - 0.5); row <= Math.floor(y + 0.5); row += 1) {
+    for (let column = Math.floor(x - 0.5); column <= Math.floor(x + 0.5); column += 1) {
+      if (row < rect.top || row >= rect.bottom || column < rect.left || column >= rect.right) continue;
+      const tag = owner[row * grid.width + column];
+      if (tag > 0 && !around.includes(stage.parts[tag - 1])) around.push(stage.parts[tag - 1]);
+    }
+  }
+  return around;
+}
+
 /** The exact answer for one place in the picture: is this part what the ray meets first? */
 function isSeenAt(way: Way, part: StagePart, x: number, y: number): boolean {
   const { seen, mirror } = way;
   const ray = rayThrough(way, x, y);
-  if (!mirror) return showsAlong(seen.stage, ray, part);
+  if (!mirror) return showsAlong(seen.stage, ray, part, null, partsAround(seen, seen.buffer.owner, x, y));
   const distance = meets(mirror.part, ray);
-  if (!(distance < Infinity) || isBlocked(seen.stage, ray, distance, mirror.part, null)) return false;
+  if (!(distance < Infinity) || isBlocked(seen.stage, ray, distance, mirror.part, null, [])) return false;
   const { normal } = mirror;
   const d = ray.direction;
   const turn = 2 * (d[0] * normal[0] + d[1] * normal[1] + d[2] * normal[2]);
@@ -114,6 +131,7 @@ function isSeenAt(way: Way, part: StagePart, x: number, y: number): boolean {
     },
     part,
     mirror.part,
+    partsAround(seen, seen.mirrorBuffer.owner, x, y),
   );
 }
 
@@ -218,13 +236,14 @@ function walkTubes(way: Way, part: StagePart): Finding {
   const seams: Candidate[] = [];
   for (const tube of part.shape.tubes) {
     for (const spot of alongTube(way, part, tube)) {
-      for (const offset of ACROSS) {
+      const across = spot.half > THIN_PIXELS ? ACROSS_WIDE : ACROSS_THIN;
+      for (const offset of across) {
         const x = spot.x + spot.acrossX * spot.half * offset;
         const y = spot.y + spot.acrossY * spot.half * offset;
         if (!inFrame(way, x, y)) continue;
         const standing = standingOf(way, { x, y, nearness: spot.nearness });
         if (standing === 'hidden') continue;
-        const area = (2 * spot.half * spot.step) / ACROSS.length;
+        const area = (2 * spot.half * spot.step) / across.length;
         (standing === 'open' ? open : seams).push({ x, y, area: standing === 'open' ? area : 0 });
       }
     }

@@ -7,7 +7,8 @@ import type { SightStage, StagePart } from '../../../src/core/sight/stage';
 /** All triangles of some parts in world coordinates, in one tree of a library that the product does not use for this. */
 interface Tree {
   readonly bvh: MeshBVH;
-  readonly partOfTriangle: Int32Array;
+  /** The tree sorts the triangles, never the corners: a triangle's first corner names its part. */
+  readonly partOfCorner: Int32Array;
 }
 
 function treeOf(parts: readonly StagePart[]): Tree | null {
@@ -27,14 +28,13 @@ function treeOf(parts: readonly StagePart[]): Tree | null {
       }
     }
     for (const index of part.shape.indices) indices.push(start + index);
-    for (let k = 0; k < part.shape.indices.length; k += 3) owners.push(part.index);
+    for (let k = 0; k < p.length; k += 3) owners.push(part.index);
   }
   if (indices.length === 0) return null;
   const geometry = new BufferGeometry();
   geometry.setAttribute('position', new BufferAttribute(Float32Array.from(positions), 3));
   geometry.setIndex(indices);
-  // `indirect` keeps the triangles in their order, so that a hit's face index names its part.
-  return { bvh: new MeshBVH(geometry, { indirect: true }), partOfTriangle: Int32Array.from(owners) };
+  return { bvh: new MeshBVH(geometry), partOfCorner: Int32Array.from(owners) };
 }
 
 export interface Traced {
@@ -67,7 +67,9 @@ export class Tracer {
     this.ray.set(origin, direction);
     const hit = this.solids.bvh.raycastFirst(this.ray, DoubleSide);
     if (!hit || hit.faceIndex === undefined || hit.faceIndex === null) return null;
-    return { distance: hit.distance, part: this.solids.partOfTriangle[hit.faceIndex] };
+    const { index } = this.solids.bvh.geometry;
+    if (!index) throw new Error('firstSolid: the tree has lost its index');
+    return { distance: hit.distance, part: this.solids.partOfCorner[index.getX(hit.faceIndex * 3)] };
   }
 
   /** Counts what one ray sees into `seen`; the part of the first solid and its distance come back. */
