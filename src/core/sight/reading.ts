@@ -111,7 +111,10 @@ export function* readSetup(
       const a = tallies[item].states[from];
       const b = tallies[item].states[to];
       // The same at both ends: what shows is taken to go on, and of what has no wish nothing less is asked.
-      const isSettled = a === b && (stage.forms[item].wish === 'either' || ((a & SHOWS) !== 0 && goesOn(a)));
+      const isSettled =
+        a === b &&
+        (stage.forms[item].wish === 'either' ||
+          ((a & SHOWS) !== 0 && ((a & MIRRORED) !== 0 || mirrors.length === 0)));
       if (isSettled) continue;
       if (mayEnter(at(from).stage, at(to).stage, item, at(from).camera, motion, mirrors)) open.add(item);
     }
@@ -119,9 +122,6 @@ export function* readSetup(
     carry(from, to, closed);
     for (let frame = from + 1; frame < to && open.size > 0; frame += 1) ask(frame, open);
   }
-
-  /** Whether the mirrored half of a state needs no asking in between either. */
-  const goesOn = (state: number): boolean => (state & MIRRORED) !== 0 || mirrors.length === 0;
 
   /** Frames that were not asked take the state of the asked one before them. */
   function carry(from: number, to: number, which: ReadonlySet<number>): void {

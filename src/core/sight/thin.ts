@@ -24,6 +24,9 @@ const CLEARLY_NEARER = 1.0005;
 /** What a part that exact rays find counts at least, pixels: more than nothing. */
 const LEAST_PIXELS = 1e-3;
 
+/** A wet floor is no optical flat: an image in it counts from half a pixel on. */
+const LEAST_IMAGE_PIXELS = 0.5;
+
 interface Spot {
   readonly x: number;
   readonly y: number;
