@@ -5,9 +5,9 @@ import { SKYWARD } from '../materials/chunks.glsl';
  * The night over a town, cd/m²: low cloud lit from below, brightest near the horizon, and what the streets send up.
  * Estimates for a picture, of the size that is common over large towns under cloud; no source.
  */
-const ZENITH = new Vector3(0.055, 0.075, 0.14);
-const HORIZON = new Vector3(0.42, 0.4, 0.5);
-const GROUND = new Vector3(0.05, 0.04, 0.035);
+const ZENITH = new Vector3(0.07, 0.085, 0.15);
+const HORIZON = new Vector3(0.62, 0.55, 0.62);
+const GROUND = new Vector3(0.13, 0.1, 0.075);
 
 /** Shared by the dome and every surface that mirrors it. */
 export const SKY_UNIFORMS: Readonly<Record<string, IUniform<Vector3>>> = {
@@ -17,9 +17,9 @@ export const SKY_UNIFORMS: Readonly<Record<string, IUniform<Vector3>>> = {
 };
 
 /** Illuminance on level ground from the dome and on the underside of things from the streets, lux; by colour. */
-export const SKY_LUX = { above: [0.42, 0.5, 0.78], below: [0.34, 0.27, 0.2] } as const;
+export const SKY_LUX = { above: [0.55, 0.6, 0.85], below: [0.7, 0.5, 0.32] } as const;
 /** Haze, per metre (exponential squared), and what it glows with. */
-export const HAZE_PER_METRE = 0.0032;
+export const HAZE_PER_METRE = 0.0062;
 export const HAZE_COLOUR = HORIZON;
 
 /** The dome: always as far away as can be, so it is drawn behind everything. */

@@ -24,7 +24,10 @@ const FRAGMENT = /* glsl */ `
     float angle = acos(clamp(dot(normalize(vToEye), beam.xyz), -1.0, 1.0));
     float share = beam.w > 0.0 ? max(exp2(-pow(angle / beam.w, 2.0)), 0.004) : 1.0;
     float limb = 0.75 + 0.25 * clamp(dot(normalize(vToEye), normalize(vFacing)), 0.0, 1.0);
-    gl_FragColor = vec4(min(shine * share * limb, vec3(ceiling)), 1.0);
+    vec3 light = shine * share * limb;
+    /* The ceiling keeps the hue: clipped channel by channel, a bulb would turn green. */
+    light *= min(1.0, ceiling / max(max(light.r, light.g), max(light.b, 1e-3)));
+    gl_FragColor = vec4(light, 1.0);
   }`;
 
 /** What glows of a lamp: its luminance on the axis, and how that falls off it. */

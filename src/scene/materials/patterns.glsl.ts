@@ -23,6 +23,13 @@ void laySlab(inout Surface s, vec2 m, float footprint) {
   vec4 fine = texture2D(noiseMap, m / 1.1);
   s.albedo *= 0.72 + 0.4 * broad.r + 0.22 * (fine.g - 0.5) + 0.12 * (fine.b - 0.5);
   s.rough += 0.1 * (broad.g - 0.5);
+  /* Cast in bays where it lies: each of its own tone, with a dark joint between. */
+  if (abs(vOwnNormal.y) > 0.7) {
+    vec2 bay = vec2(2.5, 2.5);
+    vec2 cell = floor(m / bay + 0.3);
+    float joint = jointsOf(m + 0.3 * bay - cell * bay, bay, 0.016, footprint);
+    s.albedo *= (0.9 + 0.2 * scatter(cell)) * (1.0 - 0.65 * joint);
+  }
 }
 
 void layGrit(inout Surface s, vec2 m, float footprint) {

@@ -33,11 +33,11 @@ Wet wetAt(vec2 m) {
   float level = 0.62 * broad + 0.38 * middle;
   Wet wet;
   float dry = 1.0 - wetShares.x;
-  wet.film = smoothstep(dry - 0.12, dry + 0.12, level + 0.14 * (fine - 0.5));
+  wet.film = smoothstep(dry - 0.2, dry + 0.2, level + 0.1 * (fine - 0.5));
   float shore = 1.0 - wetShares.y;
-  wet.puddle = smoothstep(shore - 0.015, shore + 0.035, level + 0.05 * (fine - 0.5)) * step(0.001, wetShares.y);
+  wet.puddle = smoothstep(shore - 0.02, shore + 0.06, level + 0.05 * (fine - 0.5)) * step(0.001, wetShares.y);
   wet.film = max(wet.film, wet.puddle);
-  wet.slope = mix(mix(0.075, 0.03, wet.film * middle), 0.002, wet.puddle);
+  wet.slope = mix(mix(0.07, 0.022, wet.film * (0.4 + 0.6 * middle)), 0.0015, wet.puddle);
   return wet;
 }
 
@@ -45,10 +45,17 @@ Wet wetAt(vec2 m) {
 vec3 mirrored(vec3 place, float slope, float cosIn) {
   vec4 seen = mirrorFromWorld * vec4(place, 1.0);
   vec2 at = seen.xy / seen.w * 0.5 + 0.5;
-  vec4 there = worldFromMirror * vec4(at * 2.0 - 1.0, texture2D(mirrorDepth, at).x * 2.0 - 1.0, 1.0);
-  float beyond = min(distance(there.xyz / there.w, place), 400.0);
   float here = distance(place, cameraPosition);
-  float spread = 2.0 * slope * beyond / (beyond + here);
+  /* The mean of five, or the blur would end in steps at the outline of what is mirrored. */
+  float share = 0.0;
+  for (int k = 0; k < 5; k++) {
+    float turn = float(k) * 2.3999632;
+    vec2 tap = at + sqrt(float(k)) * 2.5 * vec2(cos(turn), sin(turn)) / mirrorPixels;
+    vec4 there = worldFromMirror * vec4(tap * 2.0 - 1.0, texture2D(mirrorDepth, tap).x * 2.0 - 1.0, 1.0);
+    float beyond = min(distance(there.xyz / there.w, place), 400.0);
+    share += beyond / (beyond + here);
+  }
+  float spread = 2.0 * slope * share / 5.0;
   /* A film's slopes lean the ray twice as far in its own plane, and across it only as steeply as it falls. */
   vec2 reach = spread * vec2(max(cosIn, 0.08), 1.0) / (2.0 * mirrorTangents);
   vec2 pixels = reach * mirrorPixels;
@@ -72,8 +79,8 @@ Wet wet = wetAt(vWorldPlace.xz);
 float lying = step(0.7, vOwnNormal.y);
 wet.film *= lying;
 wet.puddle *= lying;
-surface.albedo *= mix(1.0, 0.5, wet.film) * mix(1.0, 0.8, wet.puddle);
-surface.rough = mix(surface.rough, mix(0.42, 0.3, wet.film), wet.film);
+surface.albedo *= mix(1.0, 0.48, wet.film) * mix(1.0, 0.85, wet.puddle);
+surface.rough = mix(surface.rough, mix(0.4, 0.24, wet.film), wet.film);
 surface.relief *= 1.0 - wet.puddle;
 `;
 

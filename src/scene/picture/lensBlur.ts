@@ -12,6 +12,8 @@ export interface LensFocus {
   readonly focusMetres: number;
 }
 
+/** Light is taken no brighter than this into the soft picture: one pixel of a bulb would else show every tap, cd/m². */
+const MOST_LUMINANCE = 2500;
 /** The largest blur that is drawn, in pixels of the half-size picture. */
 const MOST_PIXELS = 28;
 
@@ -37,7 +39,8 @@ const SPLIT = /* glsl */ `
     float nearest = 1.0;
     for (int k = 0; k < 4; k++) {
       vec2 at = vAt + texel * vec2(float(k & 1) - 0.5, float(k >> 1) - 0.5);
-      sum += min(texture2D(view, at).rgb, vec3(brightest));
+      vec3 light = texture2D(view, at).rgb;
+      sum += light * min(1.0, brightest / max(max(light.r, light.g), max(light.b, 1e-3)));
       nearest = min(nearest, texture2D(depths, at).x);
     }
     float blur = 0.5 * pupil * (1.0 / metres(nearest) - 1.0 / focus) * pixelsPerTangent;
@@ -104,7 +107,7 @@ export class LensBlur {
       focus: { value: 1 },
       pixelsPerTangent: { value: 1 },
       most: { value: MOST_PIXELS },
-      brightest: { value: 400 },
+      brightest: { value: MOST_LUMINANCE },
     },
     SPLIT,
   );
