@@ -1,8 +1,8 @@
 import type { ItemReport, SetupReport } from '../../core/report/types';
-import { formatLength } from '../../core/units/lengths';
 import { formatShare } from '../../core/units/shares';
 import { useSession } from '../../desk/hooks';
 import { concernOf, findingsOf } from '../report/concerns';
+import { type CloseMark, closeMarks, PIXELS_PER_LETTER } from './closeMarks';
 import { type Box, boxOf } from './pictureBox';
 import { placeLabels } from './placeLabels';
 
@@ -12,7 +12,6 @@ const MOST_CLOSE = 3;
 /** In a frame narrower than this, in pixels, one label is as much as the picture bears. */
 const NARROW_PIXELS = 480;
 const LABEL_HEIGHT = 38;
-const PIXELS_PER_LETTER = 6.1;
 
 interface Labelled {
   readonly item: ItemReport;
@@ -71,46 +70,14 @@ function Label({
   );
 }
 
-/** A close item: a bracket from the frame line outwards where it is nearest, with the distance inside. */
-function CloseMark({
-  item,
-  box,
-  row,
-}: {
-  readonly item: ItemReport;
-  readonly box: Box;
-  readonly row: number;
-}) {
-  const lengths = useSession((state) => state.lengths);
-  if (!item.margin) return null;
-  const { edge, metres, frameWidths } = item.margin;
-  const away = Math.max(Math.min(frameWidths * box.width, box.left), 3);
-  const along = box.top + box.height * 0.42 + row * 22;
-  const across = box.left + box.width * 0.5 + row * 70;
-  const left = edge === 'left';
-  const upright = left || edge === 'right';
-  const x = upright ? (left ? box.left : box.left + box.width) : across;
-  const y = upright ? along : edge === 'top' ? box.top : box.top + box.height;
-  const out = left || edge === 'top' ? -away : away;
-  const text = `${item.label}, ${formatLength(metres, lengths)}`;
-  const inside = left || edge === 'top' ? 6 : -20;
-  const glyph = upright ? { x: x + inside, y: y - 8 } : { x: x + 6, y: y + (edge === 'top' ? 4 : -18) };
+/** A close item: a bracket from the frame line outwards, with the distance inside. */
+function CloseBracket({ mark }: { readonly mark: CloseMark }) {
   return (
     <g className="close-mark">
-      <path
-        d={
-          upright
-            ? `M${x + out} ${y}H${x}M${x + out} ${y - 4}v8M${x} ${y - 4}v8`
-            : `M${x} ${y + out}V${y}M${x - 4} ${y + out}h8M${x - 4} ${y}h8`
-        }
-      />
-      <use href="#g-close" x={glyph.x} y={glyph.y} width={14} height={14} />
-      <text
-        x={edge === 'right' ? glyph.x - 5 : glyph.x + 19}
-        y={glyph.y + 11}
-        textAnchor={edge === 'right' ? 'end' : 'start'}
-      >
-        {text}
+      <path d={mark.path} />
+      <use href="#g-close" x={mark.glyph[0]} y={mark.glyph[1]} width={14} height={14} />
+      <text x={mark.textAt[0]} y={mark.textAt[1]} textAnchor={mark.anchor}>
+        {mark.text}
       </text>
     </g>
   );
@@ -142,6 +109,7 @@ export function Marks(props: {
   readonly selectedId: string | null;
 }) {
   const { report, box, selectedId } = props;
+  const lengths = useSession((state) => state.lengths);
   const narrow = box.width < NARROW_PIXELS;
   const findings = findingsOf(report);
   const entries = findings.flatMap((item) => labelled(item, box) ?? []);
@@ -149,6 +117,8 @@ export function Marks(props: {
     ...entries.filter((entry) => entry.item.id === selectedId),
     ...entries.filter((entry) => entry.item.id !== selectedId),
   ].slice(0, narrow ? 1 : MOST_LABELS);
+  const nearest = findings.filter((item) => concernOf(item) === 'close');
+  const close = closeMarks(nearest.slice(0, narrow ? 1 : MOST_CLOSE), box, lengths, !narrow);
   const places = placeLabels(
     told.map(({ mark, title, second }) => ({
       mark,
@@ -156,8 +126,8 @@ export function Marks(props: {
       height: LABEL_HEIGHT,
     })),
     box,
+    close.map((mark) => mark.box),
   );
-  const close = findings.filter((item) => concernOf(item) === 'close').slice(0, narrow ? 1 : MOST_CLOSE);
   const chosen = report.items.find((item) => item.id === selectedId && concernOf(item) === null);
   return (
     <g className="marks">
@@ -182,8 +152,8 @@ export function Marks(props: {
           />
         ),
       )}
-      {close.map((item, row) => (
-        <CloseMark key={item.id} item={item} box={box} row={row} />
+      {close.map((mark) => (
+        <CloseBracket key={mark.id} mark={mark} />
       ))}
       {chosen?.extent ? <ChosenMark mark={boxOf(box, chosen.extent)} /> : null}
       {told.map((entry, index) => {

@@ -19,13 +19,14 @@ function within(label: Box, area: Box): Box {
 
 /**
  * Places a label beside each mark, to the right, left, below or above it, inside the area and over no label placed
- * before; null for one that finds no room. The first marks have the first choice.
+ * before nor over what is `taken`; null for one that finds no room. The first marks have the first choice.
  */
 export function placeLabels(
   marks: readonly { readonly mark: Box; readonly width: number; readonly height: number }[],
   area: Box,
+  taken: readonly Box[] = [],
 ): readonly (Box | null)[] {
-  const placed: Box[] = [];
+  const placed: Box[] = [...taken];
   return marks.map(({ mark, width, height }) => {
     const size = { width, height };
     const right = mark.left + mark.width + GAP;

@@ -1,0 +1,159 @@
+import { createRequire } from 'node:module';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { parsePlanText } from '../../src/core/plan/parse';
+import { openPage, screenshot } from './harness';
+
+const AXE = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
+
+interface Violation {
+  readonly id: string;
+  readonly impact?: string | null;
+  readonly nodes: readonly { readonly html: string; readonly failureSummary?: string }[];
+}
+
+/** What a screen reader or a weak eye would trip over, one line for each place. */
+async function seriousViolations(page: Page): Promise<string[]> {
+  await page.addScriptTag({ path: AXE });
+  const violations = await page.evaluate(async (): Promise<readonly Violation[]> => {
+    const { axe } = window as unknown as { axe: { run: () => Promise<{ violations: Violation[] }> } };
+    return (await axe.run()).violations;
+  });
+  return violations
+    .filter(({ impact }) => impact === 'serious' || impact === 'critical')
+    .flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html}\n${node.failureSummary ?? ''}`));
+}
+
+const overflow = (page: Page): Promise<number> =>
+  page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+
+const nightIsRead = (page: Page): Promise<void> =>
+  page.locator('.strip .say', { hasText: 'being read' }).first().waitFor({ state: 'detached' });
+
+async function dropFile(page: Page, name: string, text: string): Promise<void> {
+  await page.evaluate(
+    ([fileName, content]) => {
+      const dataTransfer = new DataTransfer();
+      dataTransfer.items.add(new File([content ?? ''], fileName ?? ''));
+      window.dispatchEvent(new DragEvent('drop', { dataTransfer, bubbles: true, cancelable: true }));
+    },
+    [name, text],
+  );
+}
+
+test('a setup from the strip, the time of its move, an item and its numbers, there and back by keys', async () => {
+  const page = await openPage({ width: 1440, height: 900 });
+  await nightIsRead(page);
+  await screenshot(page, 'desk-night-1440x900');
+  const title = page.locator('.frame-pane h2');
+  const firstTitle = await title.textContent();
+  const firstFindings = await page.locator('.sheet h3').first().textContent();
+
+  await page.locator('.strip .card').nth(1).click();
+  expect(await title.textContent()).not.toBe(firstTitle);
+  expect(await page.locator('.sheet h3').first().textContent()).not.toBe(firstFindings);
+  await page.keyboard.press('[');
+  expect(await title.textContent()).toBe(firstTitle);
+
+  const clock = page.locator('.scrub .clock b');
+  await page.keyboard.press('End');
+  const atEnd = await clock.textContent();
+  await page.keyboard.press('Home');
+  expect(await clock.textContent()).not.toBe(atEnd);
+  await page.getByRole('slider', { name: 'Time in the move' }).focus();
+  const atStart = await clock.textContent();
+  for (let press = 0; press < 6; press += 1) await page.keyboard.press('ArrowRight');
+  expect(await clock.textContent()).not.toBe(atStart);
+
+  await page.getByRole('tab', { name: 'Set' }).click();
+  await page.getByRole('searchbox', { name: 'find' }).fill('stand 1');
+  await page.locator('.things button', { hasText: 'stand' }).first().click();
+  const across = page.getByRole('textbox', { name: 'x', exact: true });
+  const before = await across.inputValue();
+  await page.locator('.desk').press('Shift+ArrowRight');
+  const metres = (text: string): number => Number(text.replace('\u2212', '-'));
+  expect(metres(await across.inputValue()) - metres(before)).toBeCloseTo(1);
+  await page.keyboard.press('Control+z');
+  expect(await across.inputValue()).toBe(before);
+  await page.keyboard.press('Control+Shift+z');
+  expect(await across.inputValue()).not.toBe(before);
+
+  await across.fill('3 m wide');
+  await across.press('Enter');
+  expect(await page.locator('.err').textContent()).toContain('is not a length');
+  await across.press('Escape');
+  expect(await page.locator('.err').count()).toBe(0);
+  expect(await seriousViolations(page)).toEqual([]);
+});
+
+test('a broken file is refused with a sentence, a good one is saved as it reads', async () => {
+  const page = await openPage({ width: 1440, height: 900, theme: 'day' });
+  const plan = page.locator('.top h2');
+  const title = await plan.textContent();
+  await dropFile(page, 'broken.plan.json', '{"standclear": 1, "title": 7}');
+  const toast = page.locator('.toast');
+  await toast.waitFor();
+  expect(await toast.textContent()).toContain('broken.plan.json was not opened.');
+  expect(await plan.textContent()).toBe(title);
+
+  await page.evaluate(() => {
+    const picker = async (): Promise<FileSystemFileHandle> =>
+      (await navigator.storage.getDirectory()).getFileHandle('saved.plan.json', { create: true });
+    Object.assign(window, { showSaveFilePicker: picker });
+  });
+  await page.keyboard.press('Control+s');
+  await page.locator('.toast', { hasText: 'Saved as saved.plan.json.' }).waitFor();
+  const text = await page.evaluate(async () => {
+    const folder = await navigator.storage.getDirectory();
+    return (await (await folder.getFileHandle('saved.plan.json')).getFile()).text();
+  });
+  const read = parsePlanText(text);
+  expect(read.ok && read.value.title).toBe(title);
+  await screenshot(page, 'desk-day-1440x900');
+  expect(await seriousViolations(page)).toEqual([]);
+
+  await dropFile(page, 'other.plan.json', text.replace(`"title": "${title}"`, '"title": "Other night"'));
+  await page.locator('.toast', { hasText: 'Other night is open.' }).waitFor();
+  await page.locator('.toast', { hasText: 'Other night' }).getByRole('button', { name: 'Undo' }).click();
+  expect(await plan.textContent()).toBe(title);
+});
+
+test.each(['night', 'day'] as const)('a phone by %s holds everything in its width', async (theme) => {
+  const page = await openPage({ width: 390, height: 844, theme, touch: true });
+  await screenshot(page, `desk-${theme}-390x844`);
+  expect(await overflow(page)).toBeLessThanOrEqual(0);
+  const small = await page
+    .locator('.top button, .top summary, .tabs button, .rows button, .strip button, .scrub button')
+    .evaluateAll((targets) =>
+      targets
+        .map((target) => ({ name: target.textContent, box: target.getBoundingClientRect() }))
+        .filter(({ box }) => box.height > 0 && (box.height < 48 || box.width < 40))
+        .map(({ name, box }) => `${name}: ${box.width} × ${box.height}`),
+    );
+  expect(small).toEqual([]);
+  expect(await seriousViolations(page)).toEqual([]);
+});
+
+test('an edit is kept on the device and there after a reload', async () => {
+  const page = await openPage({ width: 1440, height: 900 });
+  await page.locator('.top .date', { hasText: 'kept on this device' }).waitFor();
+  await page.getByRole('tab', { name: 'Set' }).click();
+  const name = page.getByRole('textbox', { name: 'name', exact: true });
+  await name.fill('Renamed camera');
+  await name.press('Enter');
+  await page.locator('.strip .card', { hasText: 'Renamed camera' }).waitFor();
+  await page.waitForFunction(async () => {
+    const request = indexedDB.open('standclear');
+    const database = await new Promise<IDBDatabase>((resolve) => {
+      request.onsuccess = () => resolve(request.result);
+    });
+    const read = database.transaction('plans').objectStore('plans').get('current');
+    const kept = await new Promise<unknown>((resolve) => {
+      read.onsuccess = () => resolve(read.result);
+    });
+    database.close();
+    return JSON.stringify(kept ?? null).includes('Renamed camera');
+  });
+  await page.reload({ waitUntil: 'commit' });
+  await page.locator('.strip .card', { hasText: 'Renamed camera' }).waitFor();
+});
