@@ -9,6 +9,9 @@ export interface ItemBuffer {
   readonly owner: Int32Array;
   /** Which item last touched a pixel, item number + 1: counts a pixel once however many triangles lie on it. */
   readonly stamp: Int32Array;
+  /** Which porous layer, and which item's layers, counted a pixel last: part and item number + 1. */
+  readonly layerPart: Int32Array;
+  readonly layerItem: Int32Array;
 }
 
 /** Fresh arrays for a grid. */
@@ -20,6 +23,8 @@ export function bufferFor(grid: Grid): ItemBuffer {
     nearness: new Float32Array(size),
     owner: new Int32Array(size),
     stamp: new Int32Array(size),
+    layerPart: new Int32Array(size),
+    layerItem: new Int32Array(size),
   };
 }
 
@@ -32,6 +37,8 @@ export function wipe(buffer: ItemBuffer, rect: PixelRect): void {
     buffer.nearness.fill(0, from, to);
     buffer.owner.fill(0, from, to);
     buffer.stamp.fill(0, from, to);
+    buffer.layerPart.fill(0, from, to);
+    buffer.layerItem.fill(0, from, to);
   }
 }
 

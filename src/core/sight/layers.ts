@@ -28,10 +28,6 @@ export class PorousSink implements SpanSink {
   alone = 0;
   /** By item number, pixels of what is seen through the current item's layers; null when nobody asks. */
   through: Float64Array | null = null;
-  /** Which layer and which item counted a pixel last, number + 1. */
-  private readonly byPart: Int32Array;
-  private readonly byItem: Int32Array;
-
   constructor(
     private readonly buffer: ItemBuffer,
     private readonly weights: Uint8Array | null,
@@ -40,13 +36,10 @@ export class PorousSink implements SpanSink {
     private readonly partPixels: Float64Array,
     private readonly itemPixels: Float64Array,
     private readonly boxes: Float64Array,
-  ) {
-    this.byPart = new Int32Array(buffer.width * buffer.height);
-    this.byItem = new Int32Array(buffer.width * buffer.height);
-  }
+  ) {}
 
   span(row: number, x0: number, x1: number, inverseDepth: number, step: number): void {
-    const { nearness, owner, stamp, width } = this.buffer;
+    const { nearness, owner, stamp, layerPart, layerItem, width } = this.buffer;
     const partMark = this.part + 1;
     const itemMark = this.item + 1;
     const base = row * width;
@@ -58,11 +51,11 @@ export class PorousSink implements SpanSink {
         stamp[at] = itemMark;
         this.alone += weight;
       }
-      if (near <= nearness[at] || this.byPart[at] === partMark) continue;
-      this.byPart[at] = partMark;
+      if (near <= nearness[at] || layerPart[at] === partMark) continue;
+      layerPart[at] = partMark;
       this.partPixels[this.part] += weight;
-      if (this.byItem[at] === itemMark) continue;
-      this.byItem[at] = itemMark;
+      if (layerItem[at] === itemMark) continue;
+      layerItem[at] = itemMark;
       const behind = owner[at] === 0 ? -1 : this.itemOfPart[owner[at] - 1];
       if (behind === this.item) continue;
       this.itemPixels[this.item] += weight;

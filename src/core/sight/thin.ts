@@ -316,9 +316,9 @@ export function findThin(seen: Look, items?: ReadonlySet<number>): void {
       if (!mayBeInFrame(way, part)) continue;
       let finding = walkTubes(way, part);
       const isMissed =
-        found.itemPixels[part.item] === 0 && (way.mirror !== null || seen.alone[part.item] === 0);
+        way.mirror === null && found.itemPixels[part.item] === 0 && seen.alone[part.item] === 0;
       if (finding.pixels === 0 && isMissed) finding = tryFaces(way, part);
-      if (finding.pixels === 0) continue;
+      if (finding.pixels === 0 || (way.mirror && finding.pixels < LEAST_IMAGE_PIXELS)) continue;
       found.partPixels[part.index] += finding.pixels;
       found.itemPixels[part.item] += finding.pixels;
       for (const [x, y] of finding.places) growBox(found.boxes, part.item, x, x, y);
