@@ -1,30 +1,13 @@
 import type { Camera } from '../optics/types';
-import { bufferFor, type ItemBuffer, MarkSink, type Mask, PaneSink, SolidSink, wipe } from './buffer';
-import { mayBeInside, solidOf } from './closed';
+import { bufferFor, type ItemBuffer, MarkSink, PaneSink, SolidSink, wipe } from './buffer';
+import { facingOf, mayTouch, nearestFirst, partScreen } from './facing';
+import { countOwners, emptyFound, type Found } from './found';
 import { type Grid, gridOf } from './grid';
-import { CoverSink, emptyBoxes, growBox, PorousSink } from './layers';
-import { drawShape, type Facing, type HalfSpace, type PixelRect } from './scan';
+import { CoverSink, PorousSink } from './layers';
+import { drawMirror, type MirrorView, mirrorOf } from './mirrors';
+import { drawShape, type PixelRect } from './scan';
 import { after, reflectionIn, type ScreenMatrix, screenFromWorld } from './screenFromWorld';
-import type { SightStage, StagePart } from './stage';
-
-/** What one way of seeing (directly, or in mirrors) found: pixels of the delivered frame, boxes in grid pixels. */
-export interface Found {
-  readonly partPixels: Float64Array;
-  readonly itemPixels: Float64Array;
-  readonly boxes: Float64Array;
-}
-
-/** A mirror that is in frame: the part, and screen from reflected world. */
-export interface MirrorView {
-  readonly part: StagePart;
-  readonly screen: ScreenMatrix;
-  readonly normal: readonly number[];
-  readonly point: readonly number[];
-  /** Part number + 1 at every pixel where the mirror's face is in view. */
-  readonly face: Int32Array;
-  /** Where the eye is behind the mirror. */
-  readonly image: readonly number[];
-}
+import type { SightStage } from './stage';
 
 /** What a lens sees at one instant. */
 export interface Look {
@@ -66,108 +49,6 @@ export function scratchFor(camera: Camera, longSide?: number): Scratch {
 }
 
 const wholeRect = (grid: Grid): PixelRect => ({ left: 0, top: 0, right: grid.width, bottom: grid.height });
-
-/** Screen from part. */
-const partScreen = (screen: ScreenMatrix, part: StagePart): ScreenMatrix =>
-  part.worldFromPart ? after(screen, part.worldFromPart) : screen;
-
-/** The faces of a part that an eye can see: of a closed solid, from outside it, those that look at the eye. */
-function facingOf(part: StagePart, eye: readonly number[], front: Facing): Facing {
-  const solid = solidOf(part.shape);
-  if (!solid.isClosed) return 'both';
-  const m = part.worldFromPart;
-  let own = eye;
-  if (m) {
-    const [x, y, z] = [eye[0] - m[3], eye[1] - m[7], eye[2] - m[11]];
-    own = [m[0] * x + m[4] * y + m[8] * z, m[1] * x + m[5] * y + m[9] * z, m[2] * x + m[6] * y + m[10] * z];
-  }
-  return mayBeInside(solid, own) ? 'both' : front;
-}
-
-/** Parts in the order in which drawing them writes least: items with something near first, their parts together. */
-function nearestFirst(parts: readonly StagePart[], screen: ScreenMatrix): StagePart[] {
-  const depthOf = new Map<number, number>();
-  for (const { item, centre, radius } of parts) {
-    const depth =
-      screen[8] * centre[0] + screen[9] * centre[1] + screen[10] * centre[2] + screen[11] - radius;
-    depthOf.set(item, Math.min(depth, depthOf.get(item) ?? Infinity));
-  }
-  const key = (part: StagePart) => depthOf.get(part.item) ?? 0;
-  return [...parts].sort((a, b) => key(a) - key(b) || a.item - b.item || a.index - b.index);
-}
-
-/** Whether a ball around the part can touch the rectangle at all; conservative. */
-function mayTouch(screen: ScreenMatrix, part: StagePart, rect: PixelRect): boolean {
-  const [x, y, z] = part.centre;
-  const { radius } = part;
-  // Each side of the rectangle is a plane through the pupil; its normal comes from the rows of the matrix.
-  for (let side = 0; side < 4; side += 1) {
-    const row = side < 2 ? 0 : 4;
-    const sign = side % 2 === 0 ? 1 : -1;
-    const bound = side === 0 ? rect.left : side === 1 ? rect.right : side === 2 ? rect.top : rect.bottom;
-    const a = sign * (screen[row] - bound * screen[8]);
-    const b = sign * (screen[row + 1] - bound * screen[9]);
-    const c = sign * (screen[row + 2] - bound * screen[10]);
-    const d = sign * (screen[row + 3] - bound * screen[11]);
-    if (a * x + b * y + c * z + d < -radius * Math.sqrt(a * a + b * b + c * c)) return false;
-  }
-  return screen[8] * x + screen[9] * y + screen[10] * z + screen[11] > -radius;
-}
-
-/** The positive side of a mirror in a part's own coordinates. */
-function halfSpaceFor(part: StagePart, normal: readonly number[], point: readonly number[]): HalfSpace {
-  const offset = normal[0] * point[0] + normal[1] * point[1] + normal[2] * point[2];
-  const m = part.worldFromPart;
-  if (!m) return { normal, offset };
-  return {
-    normal: [
-      normal[0] * m[0] + normal[1] * m[4] + normal[2] * m[8],
-      normal[0] * m[1] + normal[1] * m[5] + normal[2] * m[9],
-      normal[0] * m[2] + normal[1] * m[6] + normal[2] * m[10],
-    ],
-    offset: offset - (normal[0] * m[3] + normal[1] * m[7] + normal[2] * m[11]),
-  };
-}
-
-/** Counts the owners of a buffer's pixels, by runs. */
-function countOwners(
-  buffer: ItemBuffer,
-  rect: PixelRect,
-  weights: Uint8Array | null,
-  itemOfPart: Int32Array,
-  found: Found,
-): void {
-  const { owner, width } = buffer;
-  for (let row = rect.top; row < rect.bottom; row += 1) {
-    const base = row * width;
-    let x = rect.left;
-    while (x < rect.right) {
-      const tag = owner[base + x];
-      const from = x;
-      let pixels = 0;
-      if (weights) {
-        while (x < rect.right && owner[base + x] === tag) {
-          pixels += weights[base + x];
-          x += 1;
-        }
-      } else {
-        while (x < rect.right && owner[base + x] === tag) x += 1;
-        pixels = x - from;
-      }
-      if (tag === 0 || pixels === 0) continue;
-      const item = itemOfPart[tag - 1];
-      found.partPixels[tag - 1] += pixels;
-      found.itemPixels[item] += pixels;
-      growBox(found.boxes, item, from, x - 1, row);
-    }
-  }
-}
-
-const emptyFound = (stage: SightStage): Found => ({
-  partPixels: new Float64Array(stage.parts.length),
-  itemPixels: new Float64Array(stage.forms.length),
-  boxes: emptyBoxes(stage.forms.length),
-});
 
 /** The part of a rectangle that an item's box lies in. */
 function within(rect: PixelRect, boxes: Float64Array, item: number): PixelRect {
@@ -294,70 +175,6 @@ export function look(stage: SightStage, camera: Camera, scratch: Scratch, option
     itemOfPart,
     through,
   };
-}
-
-/** The mirror that a part is, in the world; null when it is none. */
-export function mirrorOf(
-  part: StagePart,
-): { readonly normal: readonly number[]; readonly point: readonly number[] } | null {
-  const { mirror } = part.shape;
-  const m = part.worldFromPart;
-  if (!mirror || !m) return mirror;
-  const turn = (v: readonly number[], share: number) =>
-    [0, 4, 8].map((row) => m[row] * v[0] + m[row + 1] * v[1] + m[row + 2] * v[2] + share * m[row + 3]);
-  return { normal: turn(mirror.normal, 0), point: turn(mirror.point, 1) };
-}
-
-function drawMirror(
-  stage: SightStage,
-  view: MirrorView,
-  rect: PixelRect,
-  weights: Uint8Array | null,
-  buffer: ItemBuffer,
-  itemOfPart: Int32Array,
-  found: Found,
-): void {
-  const mask: Mask = { owner: view.face, part: view.part.index };
-  const reflected = nearestFirst(
-    stage.parts.filter((part) => part !== view.part && mayTouch(view.screen, part, rect)),
-    view.screen,
-  );
-  const solid = new SolidSink(buffer, weights, mask);
-  for (const part of reflected) {
-    if (part.shape.openness !== null) continue;
-    solid.part = part.index;
-    drawShape(
-      part.shape,
-      partScreen(view.screen, part),
-      rect,
-      halfSpaceFor(part, view.normal, view.point),
-      facingOf(part, view.image, 'mirrored front'),
-      solid,
-    );
-  }
-  const layers = reflected.filter((part) => part.shape.openness !== null);
-  if (layers.length === 0) return;
-  const sink = new PorousSink(
-    buffer,
-    weights,
-    mask,
-    itemOfPart,
-    found.partPixels,
-    found.itemPixels,
-    found.boxes,
-  );
-  for (const part of layers) {
-    sink.part = part.index;
-    sink.item = part.item;
-    drawShape(
-      part.shape,
-      partScreen(view.screen, part),
-      rect,
-      halfSpaceFor(part, view.normal, view.point),
-      'both',
-      sink,
-    );
-  }
 }
 
 /** Who stands before an item in this look: item numbers and pixels, largest first. Only until the next look. */

@@ -3,8 +3,8 @@ import { cameraFromWorld } from '../optics/project';
 import type { Camera } from '../optics/types';
 import type { CameraKey, Setup } from '../plan/schema/setup';
 import type { Grid } from './grid';
-import type { MirrorView } from './look';
 import { pyramidOf } from './margin';
+import type { MirrorView } from './mirrors';
 import type { PixelRect } from './scan';
 import type { SightStage, StagePart } from './stage';
 

@@ -1,7 +1,7 @@
 import { BufferAttribute, BufferGeometry, DoubleSide, Ray, Vector3 } from 'three';
 import { MeshBVH } from 'three-mesh-bvh';
 import type { Camera } from '../../../src/core/optics/types';
-import { mirrorOf } from '../../../src/core/sight/look';
+import { mirrorOf } from '../../../src/core/sight/mirrors';
 import type { SightStage, StagePart } from '../../../src/core/sight/stage';
 
 /** All triangles of some parts in world coordinates, in one tree of a library that the product does not use for this. */

@@ -1,0 +1,51 @@
+import { mayBeInside, solidOf } from './closed';
+import type { Facing, PixelRect } from './scan';
+import { after, type ScreenMatrix } from './screenFromWorld';
+import type { StagePart } from './stage';
+
+/** Screen from part. */
+export const partScreen = (screen: ScreenMatrix, part: StagePart): ScreenMatrix =>
+  part.worldFromPart ? after(screen, part.worldFromPart) : screen;
+
+/** The faces of a part that an eye can see: of a closed solid, from outside it, those that look at the eye. */
+export function facingOf(part: StagePart, eye: readonly number[], front: Facing): Facing {
+  const solid = solidOf(part.shape);
+  if (!solid.isClosed) return 'both';
+  const m = part.worldFromPart;
+  let own = eye;
+  if (m) {
+    const [x, y, z] = [eye[0] - m[3], eye[1] - m[7], eye[2] - m[11]];
+    own = [m[0] * x + m[4] * y + m[8] * z, m[1] * x + m[5] * y + m[9] * z, m[2] * x + m[6] * y + m[10] * z];
+  }
+  return mayBeInside(solid, own) ? 'both' : front;
+}
+
+/** Parts in the order in which drawing them writes least: items with something near first, their parts together. */
+export function nearestFirst(parts: readonly StagePart[], screen: ScreenMatrix): StagePart[] {
+  const depthOf = new Map<number, number>();
+  for (const { item, centre, radius } of parts) {
+    const depth =
+      screen[8] * centre[0] + screen[9] * centre[1] + screen[10] * centre[2] + screen[11] - radius;
+    depthOf.set(item, Math.min(depth, depthOf.get(item) ?? Infinity));
+  }
+  const key = (part: StagePart) => depthOf.get(part.item) ?? 0;
+  return [...parts].sort((a, b) => key(a) - key(b) || a.item - b.item || a.index - b.index);
+}
+
+/** Whether a ball around the part can touch the rectangle at all; conservative. */
+export function mayTouch(screen: ScreenMatrix, part: StagePart, rect: PixelRect): boolean {
+  const [x, y, z] = part.centre;
+  const { radius } = part;
+  // Each side of the rectangle is a plane through the pupil; its normal comes from the rows of the matrix.
+  for (let side = 0; side < 4; side += 1) {
+    const row = side < 2 ? 0 : 4;
+    const sign = side % 2 === 0 ? 1 : -1;
+    const bound = side === 0 ? rect.left : side === 1 ? rect.right : side === 2 ? rect.top : rect.bottom;
+    const a = sign * (screen[row] - bound * screen[8]);
+    const b = sign * (screen[row + 1] - bound * screen[9]);
+    const c = sign * (screen[row + 2] - bound * screen[10]);
+    const d = sign * (screen[row + 3] - bound * screen[11]);
+    if (a * x + b * y + c * z + d < -radius * Math.sqrt(a * a + b * b + c * c)) return false;
+  }
+  return screen[8] * x + screen[9] * y + screen[10] * z + screen[11] > -radius;
+}

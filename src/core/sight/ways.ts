@@ -1,0 +1,147 @@
+import { cameraFromWorld } from '../optics/project';
+import type { Look } from './look';
+import type { MirrorView } from './mirrors';
+import { isBlocked, meets, type Ray, showsAlong } from './rays';
+import type { ScreenMatrix } from './screenFromWorld';
+import type { StagePart } from './stage';
+
+/** How much nearer, as a share, the buffer has to be before a point counts as hidden without a ray. */
+const CLEARLY_NEARER = 1.0005;
+export interface Spot {
+  readonly x: number;
+  readonly y: number;
+  readonly nearness: number;
+}
+
+/** One way of seeing: the matrix, the buffer to ask first, and how a ray through a pixel goes. */
+export interface Way {
+  readonly seen: Look;
+  readonly screen: ScreenMatrix;
+  readonly mirror: MirrorView | null;
+}
+
+export const worldOf = (part: StagePart, p: readonly number[]): readonly [number, number, number] => {
+  const m = part.worldFromPart;
+  if (!m) return [p[0], p[1], p[2]];
+  return [
+    m[0] * p[0] + m[1] * p[1] + m[2] * p[2] + m[3],
+    m[4] * p[0] + m[5] * p[1] + m[6] * p[2] + m[7],
+    m[8] * p[0] + m[9] * p[1] + m[10] * p[2] + m[11],
+  ];
+};
+
+export const onScreen = (m: ScreenMatrix, p: readonly number[]): [number, number, number] => [
+  m[0] * p[0] + m[1] * p[1] + m[2] * p[2] + m[3],
+  m[4] * p[0] + m[5] * p[1] + m[6] * p[2] + m[7],
+  m[8] * p[0] + m[9] * p[1] + m[10] * p[2] + m[11],
+];
+
+/** Whether the delivered frame looks at this place of the grid. */
+export function inFrame({ seen, mirror }: Way, x: number, y: number): boolean {
+  const { rect, grid } = seen;
+  if (!(x >= rect.left && x <= rect.right && y >= rect.top && y <= rect.bottom)) return false;
+  const column = Math.min(Math.floor(x), rect.right - 1);
+  const row = Math.min(Math.floor(y), rect.bottom - 1);
+  const at = row * grid.width + column;
+  if (grid.weights && grid.weights[at] === 0) return false;
+  return !mirror || mirror.face[at] === mirror.part.index + 1;
+}
+
+/**
+ * What the buffer says of a spot: `open` when not every pixel around it shows something clearly nearer; `seam` when
+ * they all do, but not all the same part, or a part of tubes, so that a gap finer than a pixel may lie between; else `hidden`.
+ */
+export function standingOf({ seen, mirror }: Way, { x, y, nearness }: Spot): 'open' | 'seam' | 'hidden' {
+  const { rect, grid } = seen;
+  const buffer = mirror ? seen.mirrorBuffer : seen.buffer;
+  const column = Math.floor(x);
+  const row = Math.floor(y);
+  const limit = nearness * CLEARLY_NEARER;
+  let first = -1;
+  let isSeam = false;
+  for (let r = Math.max(rect.top, row - 1); r <= Math.min(rect.bottom - 1, row + 1); r += 1) {
+    for (let c = Math.max(rect.left, column - 1); c <= Math.min(rect.right - 1, column + 1); c += 1) {
+      const at = r * grid.width + c;
+      if (!(buffer.nearness[at] > limit)) return 'open';
+      if (first < 0) first = buffer.owner[at];
+      if (buffer.owner[at] !== first || seen.stage.parts[buffer.owner[at] - 1].shape.tubes.length > 0)
+        isSeam = true;
+    }
+  }
+  return isSeam ? 'seam' : 'hidden';
+}
+
+function rayThrough({ seen }: Way, x: number, y: number): Ray {
+  const { grid, camera } = seen;
+  const { position, right, up, forward } = camera.pose;
+  const across = (x - grid.axisX) / grid.perTangentX;
+  const rise = -(y - grid.axisY) / grid.perTangentY;
+  return {
+    origin: position,
+    direction: [0, 1, 2].map((k) => forward[k] + across * right[k] + rise * up[k]),
+  };
+}
+
+/** What the buffer holds at a place and next to it: the likeliest things in a ray's way. */
+function partsAround(seen: Look, owner: Int32Array, x: number, y: number): readonly StagePart[] {
+  const { rect, grid, stage } = seen;
+  const around: StagePart[] = [];
+  for (let row = Math.floor(y - 0.5); row <= Math.floor(y + 0.5); row += 1) {
+    for (let column = Math.floor(x - 0.5); column <= Math.floor(x + 0.5); column += 1) {
+      if (row < rect.top || row >= rect.bottom || column < rect.left || column >= rect.right) continue;
+      const tag = owner[row * grid.width + column];
+      if (tag > 0 && !around.includes(stage.parts[tag - 1])) around.push(stage.parts[tag - 1]);
+    }
+  }
+  return around;
+}
+
+/** The exact answer for one place in the picture: is this part what the ray meets first? */
+export function isSeenAt(way: Way, part: StagePart, x: number, y: number): boolean {
+  const { seen, mirror } = way;
+  const ray = rayThrough(way, x, y);
+  if (!mirror) return showsAlong(seen.stage, ray, part, null, partsAround(seen, seen.buffer.owner, x, y));
+  const distance = meets(mirror.part, ray);
+  if (!(distance < Infinity) || isBlocked(seen.stage, ray, distance, mirror.part, null, [])) return false;
+  const { normal } = mirror;
+  const d = ray.direction;
+  const turn = 2 * (d[0] * normal[0] + d[1] * normal[1] + d[2] * normal[2]);
+  return showsAlong(
+    seen.stage,
+    {
+      origin: [0, 1, 2].map((k) => ray.origin[k] + distance * d[k]),
+      direction: [0, 1, 2].map((k) => d[k] - turn * normal[k]),
+    },
+    part,
+    mirror.part,
+    partsAround(seen, seen.mirrorBuffer.owner, x, y),
+  );
+}
+
+/** Quick refusal by the part's ball, in tangents of the frame. */
+export function mayBeInFrame({ seen, mirror }: Way, part: StagePart): boolean {
+  const { camera, grid } = seen;
+  let centre: readonly [number, number, number] = part.centre;
+  if (mirror) {
+    const { normal, point } = mirror;
+    const height =
+      normal[0] * (centre[0] - point[0]) +
+      normal[1] * (centre[1] - point[1]) +
+      normal[2] * (centre[2] - point[2]);
+    if (height <= -part.radius) return false;
+    centre = [
+      centre[0] - 2 * height * normal[0],
+      centre[1] - 2 * height * normal[1],
+      centre[2] - 2 * height * normal[2],
+    ];
+  }
+  const [x, y, z] = cameraFromWorld(camera.pose, centre);
+  const { rect } = seen;
+  const left = (grid.axisX - rect.left) / grid.perTangentX;
+  const right = (rect.right - grid.axisX) / grid.perTangentX;
+  const up = (grid.axisY - rect.top) / grid.perTangentY;
+  const down = (rect.bottom - grid.axisY) / grid.perTangentY;
+  const beyond = (distance: number, tangent: number) =>
+    distance - z * tangent > part.radius * Math.sqrt(1 + tangent * tangent);
+  return !(z <= -part.radius || beyond(x, right) || beyond(-x, left) || beyond(y, up) || beyond(-y, down));
+}
