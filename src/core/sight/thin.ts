@@ -1,9 +1,10 @@
 import type { Tube } from '../form/types';
 import { NEAREST_METRES } from './clip';
+import { mayTouch } from './facing';
 import { growBox } from './layers';
 import type { Look } from './look';
 import type { StagePart } from './stage';
-import { inFrame, isSeenAt, mayBeInFrame, onScreen, type Spot, standingOf, type Way, worldOf } from './ways';
+import { inFrame, isSeenAt, onScreen, type Spot, standingOf, type Way, worldOf } from './ways';
 
 /** Distance between two looks along an axis, pixels. */
 const STEP_PIXELS = 0.5;
@@ -198,7 +199,7 @@ export function findThin(seen: Look, items?: ReadonlySet<number>): void {
       if (items && !items.has(part.item)) continue;
       // In a mirror only what has a wish is worth rays.
       if (way.mirror && seen.stage.forms[part.item].wish === 'either') continue;
-      if (!mayBeInFrame(way, part)) continue;
+      if (!mayTouch(way.screen, part, seen.rect)) continue;
       let finding = walkTubes(way, part);
       const isMissed =
         way.mirror === null && found.itemPixels[part.item] === 0 && seen.alone[part.item] === 0;

@@ -1,4 +1,3 @@
-import { cameraFromWorld } from '../optics/project';
 import type { Look } from './look';
 import type { MirrorView } from './mirrors';
 import { isBlocked, meets, type Ray, showsAlong } from './rays';
@@ -116,32 +115,4 @@ export function isSeenAt(way: Way, part: StagePart, x: number, y: number): boole
     mirror.part,
     partsAround(seen, seen.mirrorBuffer.owner, x, y),
   );
-}
-
-/** Quick refusal by the part's ball, in tangents of the frame. */
-export function mayBeInFrame({ seen, mirror }: Way, part: StagePart): boolean {
-  const { camera, grid } = seen;
-  let centre: readonly [number, number, number] = part.centre;
-  if (mirror) {
-    const { normal, point } = mirror;
-    const height =
-      normal[0] * (centre[0] - point[0]) +
-      normal[1] * (centre[1] - point[1]) +
-      normal[2] * (centre[2] - point[2]);
-    if (height <= -part.radius) return false;
-    centre = [
-      centre[0] - 2 * height * normal[0],
-      centre[1] - 2 * height * normal[1],
-      centre[2] - 2 * height * normal[2],
-    ];
-  }
-  const [x, y, z] = cameraFromWorld(camera.pose, centre);
-  const { rect } = seen;
-  const left = (grid.axisX - rect.left) / grid.perTangentX;
-  const right = (rect.right - grid.axisX) / grid.perTangentX;
-  const up = (grid.axisY - rect.top) / grid.perTangentY;
-  const down = (rect.bottom - grid.axisY) / grid.perTangentY;
-  const beyond = (distance: number, tangent: number) =>
-    distance - z * tangent > part.radius * Math.sqrt(1 + tangent * tangent);
-  return !(z <= -part.radius || beyond(x, right) || beyond(-x, left) || beyond(y, up) || beyond(-y, down));
 }

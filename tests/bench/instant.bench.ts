@@ -1,0 +1,76 @@
+import { BufferAttribute, BufferGeometry, Mesh, MeshBasicMaterial, Raycaster, Vector3 } from 'three';
+import { formsAt } from '../../src/core/form/formsAt';
+import { cameraAt, spanOf } from '../../src/core/optics/camera';
+import { look, scratchFor } from '../../src/core/sight/look';
+import { stageOf } from '../../src/core/sight/stage';
+import { findThin } from '../../src/core/sight/thin';
+import { crowdedPlan } from '../plans/crowd';
+import { Tracer } from '../properties/sight/tracer';
+import { medianMs, ms, printTable, times } from './table';
+
+/** One setup at one instant: ours with mirror and thin tubes, against two other ways to ask the same pixels. */
+const plan = crowdedPlan(60, 1, 1);
+const [setup] = plan.setups;
+const [from, to] = spanOf(plan, setup);
+const at = (from + to) / 2;
+const stage = stageOf(formsAt(plan, at));
+const camera = cameraAt(plan, setup, at);
+const scratch = scratchFor(camera);
+const { width, height } = scratch.grid;
+const triangles = stage.parts.reduce((sum, part) => sum + part.shape.indices.length / 3, 0);
+console.log(
+  `  ${stage.forms.length} items, ${triangles} triangles, ${width} × ${height} pixels, mirror in view`,
+);
+
+const buffer = medianMs(15, () => look(stage, camera, scratch));
+const whole = medianMs(15, () => findThin(look(stage, camera, scratch)));
+
+const tracer = new Tracer(stage);
+const started = performance.now();
+tracer.raster(camera, width, height);
+const traced = performance.now() - started;
+
+// The plain ray caster is far too slow for all pixels: a few rays, and their time multiplied.
+const positions: number[] = [];
+for (const { shape, worldFromPart: m } of stage.parts) {
+  for (const index of shape.indices) {
+    const p = shape.positions.subarray(index * 3, index * 3 + 3);
+    if (!m) positions.push(p[0], p[1], p[2]);
+    else
+      for (const row of [0, 4, 8])
+        positions.push(m[row] * p[0] + m[row + 1] * p[1] + m[row + 2] * p[2] + m[row + 3]);
+  }
+}
+const geometry = new BufferGeometry();
+geometry.setAttribute('position', new BufferAttribute(Float32Array.from(positions), 3));
+const mesh = new Mesh(geometry, new MeshBasicMaterial());
+const caster = new Raycaster();
+const RAYS = 400;
+const castStarted = performance.now();
+for (let k = 0; k < RAYS; k += 1) {
+  const x = ((k * 0.754877666) % 1) * 2 - 1;
+  const y = ((k * 0.569840291) % 1) * 2 - 1;
+  const { position, right, up, forward } = camera.pose;
+  const direction = new Vector3(...forward)
+    .addScaledVector(new Vector3(...right), x * camera.frame.tanHalfWidth)
+    .addScaledVector(new Vector3(...up), y * camera.frame.tanHalfHeight)
+    .normalize();
+  caster.set(new Vector3(...position), direction);
+  caster.intersectObject(mesh);
+}
+const cast = ((performance.now() - castStarted) / RAYS) * width * height;
+
+printTable([
+  { what: 'one setup, one instant, mirror included: item buffer', reach: '≤ 10 ms', reached: ms(buffer) },
+  { what: 'the same with thin tubes and exact rays', reach: '', reached: ms(whole) },
+  {
+    what: 'three-mesh-bvh, same pixels, mirror included',
+    reach: '≥ 50 times ours',
+    reached: `${ms(traced)}, ${times(traced / buffer)}`,
+  },
+  {
+    what: `plain ray caster of three, from ${RAYS} rays`,
+    reach: '',
+    reached: `${ms(cast)}, ${times(cast / buffer)}`,
+  },
+]);
