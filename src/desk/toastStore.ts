@@ -5,12 +5,14 @@ export interface Toast {
   readonly sentence: string;
   /** `warn` carries the vermilion bar. */
   readonly tone: 'plain' | 'warn';
+  /** A later toast about the same thing takes the place of this one. */
+  readonly about: string | null;
   readonly action: { readonly word: string; readonly act: () => void } | null;
 }
 
 interface ToastState {
   readonly toasts: readonly Toast[];
-  readonly say: (sentence: string, options?: Partial<Pick<Toast, 'tone' | 'action'>>) => void;
+  readonly say: (sentence: string, options?: Partial<Pick<Toast, 'tone' | 'action' | 'about'>>) => void;
   readonly dismiss: (id: number) => void;
 }
 
@@ -21,9 +23,12 @@ let nextId = 1;
 export const toastStore = createStore<ToastState>()((set) => ({
   toasts: [],
   say: (sentence, options = {}) => {
-    const toast: Toast = { id: nextId, sentence, tone: 'plain', action: null, ...options };
+    const toast: Toast = { id: nextId, sentence, tone: 'plain', about: null, action: null, ...options };
     nextId += 1;
-    set((state) => ({ toasts: [...state.toasts, toast].slice(-MOST_TOASTS) }));
+    set((state) => {
+      const others = state.toasts.filter(({ about }) => about === null || about !== toast.about);
+      return { toasts: [...others, toast].slice(-MOST_TOASTS) };
+    });
   },
   dismiss: (id) => set((state) => ({ toasts: state.toasts.filter((toast) => toast.id !== id) })),
 }));

@@ -4,6 +4,7 @@ import { FramePane } from './frame/FramePane';
 import { Header } from './header/Header';
 import { GlyphSprite } from './parts/GlyphSprite';
 import { IconSprite } from './parts/IconSprite';
+import { useOutcomes } from './report/useOutcomes';
 import { RoofPane } from './roof/RoofPane';
 import { Sheet } from './sheet/Sheet';
 import { ShortcutSheet } from './shortcuts/ShortcutSheet';
@@ -24,6 +25,7 @@ export function App({ stage }: { readonly stage: ReactNode }) {
   useShortcuts();
   useFileDrop();
   useReadyMark();
+  useOutcomes();
   return (
     <>
       <IconSprite />

@@ -18,12 +18,13 @@ interface Row {
 function Answer({ rows, of }: { readonly rows: readonly Row[]; readonly of: number }) {
   const lengths = useSession((state) => state.lengths);
   const troubled = rows.filter(({ item }) => concernOf(item) !== null);
+  const missing = troubled.some(({ item }) => concernOf(item) === 'missing');
   if (rows.length < of) return <p className="figure q">being read</p>;
   if (troubled.length > 0) {
     return (
       <p className="figure">
         {troubled.length} of {of}
-        <small> setups {troubled.length === 1 ? 'has' : 'have'} it wrong</small>
+        <small>{missing ? ' setups do not show it' : ' setups have it in the way'}</small>
       </p>
     );
   }

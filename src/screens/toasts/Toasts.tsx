@@ -2,7 +2,7 @@ import { useEffect } from 'react';
 import { useStore } from 'zustand';
 import { type Toast, toastStore } from '../../desk/toastStore';
 
-/** Long enough to read 24 words and act; a warning stays until it is put away. */
+/** Long enough to read 24 words and act; a warning stays until it is put away or replaced. */
 const STAYS_MS = 7000;
 
 function ToastLine({ toast }: { readonly toast: Toast }) {
