@@ -30,17 +30,28 @@ export function fault(where: string, found: string, expected: string): PlanFault
 
 type Issue = v.BaseIssue<unknown>;
 
-/** The path as a person reads it: `gear[3] "Lamp stand 2", heightMetres`. */
-function describePath(root: unknown, path: readonly { readonly key: unknown }[]): string {
+/** What a person calls the thing, where it says so itself. */
+function labelOf(value: unknown): string {
+  if (value === null || typeof value !== 'object' || !('label' in value)) return '';
+  return typeof value.label === 'string' && value.label !== '' ? quoteFound(value.label) : '';
+}
+
+/**
+ * The path as a person reads it, named after the innermost thing on it that has a name:
+ * `gear[3].heightMetres of "Lamp stand 2"`. A field that should not be there names nothing.
+ */
+function describePath(
+  root: unknown,
+  path: readonly { readonly key: unknown }[],
+  isLastUnknown: boolean,
+): string {
   let text = '';
   let value: unknown = root;
   let name = '';
-  for (const { key } of path) {
+  for (const [index, { key }] of path.entries()) {
     text += typeof key === 'number' ? `[${key}]` : `${text === '' ? '' : '.'}${String(key)}`;
     value = value !== null && typeof value === 'object' ? Reflect.get(value, String(key)) : undefined;
-    if (value !== null && typeof value === 'object' && 'label' in value && typeof value.label === 'string') {
-      name = quoteFound(value.label);
-    }
+    if (!(isLastUnknown && index === path.length - 1)) name = labelOf(value) || name;
   }
   if (text === '') return 'The plan';
   return name === '' ? text : `${text} of ${name}`;
@@ -48,9 +59,11 @@ function describePath(root: unknown, path: readonly { readonly key: unknown }[])
 
 /** Turns one schema issue into a fault. */
 export function faultOfIssue(root: unknown, issue: Issue): PlanFault {
-  const where = describePath(root, (issue.path ?? []) as readonly { readonly key: unknown }[]);
+  const isUnknown = issue.kind === 'schema' && issue.type === 'strict_object' && issue.expected === 'never';
+  const path = (issue.path ?? []) as readonly { readonly key: unknown }[];
+  const where = describePath(root, path, isUnknown);
+  if (isUnknown) return fault(where, 'a field that a plan does not have', 'it to be left out');
   if (issue.kind === 'schema' && issue.type === 'strict_object') {
-    if (issue.expected === 'never') return fault(where, 'a field that a plan does not have', 'no such field');
     if (issue.received === 'undefined') return fault(where, 'nothing', 'this field to be there');
     return fault(where, quoteFound(issue.input), 'an object');
   }

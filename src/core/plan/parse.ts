@@ -17,7 +17,8 @@ const MOST_FAULTS = 20;
 export function parsePlan(document: unknown): Result<Plan, PlanFault> {
   const migrated = migrate(document);
   if (!migrated.ok) return migrated;
-  const parsed = v.safeParse(planSchema, migrated.value);
+  // One fault a value: what is not finite is not out of range as well.
+  const parsed = v.safeParse(planSchema, migrated.value, { abortPipeEarly: true });
   if (!parsed.success) {
     return failure(parsed.issues.slice(0, MOST_FAULTS).map((issue) => faultOfIssue(migrated.value, issue)));
   }
@@ -30,12 +31,21 @@ export function parsePlanText(text: string): Result<Plan, PlanFault> {
   if (text.length > LONGEST_TEXT) {
     return failure([fault('The file', `${text.length} characters`, `at most ${LONGEST_TEXT}`)]);
   }
+  // Some editors begin a file with a byte order mark.
+  const json = text.charCodeAt(0) === 0xfeff ? text.slice(1) : text;
   let document: unknown;
   try {
-    document = JSON.parse(text.charCodeAt(0) === 0xfeff ? text.slice(1) : text);
+    document = JSON.parse(json);
   } catch (error) {
-    const reason = error instanceof Error ? error.message : 'unreadable text';
-    return failure([fault('The file', `something that is not JSON (${reason})`, 'a plan in JSON')]);
+    return failure([
+      fault('The file', `something that is not JSON (${reasonOf(json, error)})`, 'a plan in JSON'),
+    ]);
   }
   return parsePlan(document);
+}
+
+/** Why the engine could not read it, in one line: it quotes the text around the mistake, line feeds and all. */
+function reasonOf(json: string, error: unknown): string {
+  if (json.trim() === '') return 'nothing but blanks';
+  return error instanceof Error ? error.message.replace(/\s+/g, ' ') : 'unreadable text';
 }

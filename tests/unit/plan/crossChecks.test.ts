@@ -1,0 +1,121 @@
+import { expect, test } from 'vitest';
+import { parsePlan } from '../../../src/core/plan/parse';
+import type { Plan } from '../../../src/core/plan/schema/plan';
+import type { Setup } from '../../../src/core/plan/schema/setup';
+import { DEMO, PAPER, readPlan } from '../../plans/readPlan';
+
+const paper = readPlan(PAPER);
+const demo = readPlan(DEMO);
+
+function sentencesOf(plan: unknown): string[] {
+  const parsed = parsePlan(plan);
+  return parsed.ok ? [] : parsed.faults.map(({ sentence }) => sentence);
+}
+
+const withSetup = (change: Partial<Setup>): Plan => ({
+  ...paper,
+  setups: paper.setups.map((setup, k) => (k === 0 ? { ...setup, ...change } : setup)),
+});
+
+test('two items with one id, whatever their sections', () => {
+  const [first, second, ...rest] = demo.pieces;
+  expect(sentencesOf({ ...demo, pieces: [first, { ...second, id: 'nuno' }, ...rest] })).toEqual([
+    'Item "Nuno": found the id "nuno", which "Parapet" has too, expected an id of its own.',
+  ]);
+});
+
+test.each<[string, Plan, string]>([
+  [
+    'two setups',
+    withSetup({ id: 'down' }),
+    'Setup "Down at the floor": found the id "down", which "Level" has too, expected an id of its own.',
+  ],
+  [
+    'two lenses',
+    { ...paper, kit: { ...paper.kit, lenses: [...paper.kit.lenses, paper.kit.lenses[0]] } },
+    'Lens "24 mm spherical": found the id "spherical", which "24 mm spherical" has too, expected an id of its own.',
+  ],
+  [
+    'two beats',
+    { ...paper, beats: [...paper.beats, { id: 'end', label: 'Later', atSeconds: 5 }] },
+    'Beat "Later": found the id "end", which "End" has too, expected an id of its own.',
+  ],
+])('%s with one id', (_, plan, sentence) => expect(sentencesOf(plan)).toEqual([sentence]));
+
+test.each<[string, Partial<Setup>, string]>([
+  [
+    'lens',
+    { lens: 'gone' },
+    `Setup "Level", lens: found "gone", expected the id of a lens in the plan's kit.`,
+  ],
+  [
+    'body',
+    { body: 'gone' },
+    `Setup "Level", body: found "gone", expected the id of a body in the plan's kit.`,
+  ],
+  [
+    'gate mode',
+    { mode: 'gone' },
+    'Setup "Level", mode: found "gone", expected the id of a gate mode of "Round numbers".',
+  ],
+  [
+    'performer in focus',
+    { focus: { follow: 'gone' } },
+    'Setup "Level", focus.follow: found "gone", expected the id of a performer.',
+  ],
+  [
+    'first beat',
+    { span: { from: 'gone', to: 'end' } },
+    'Setup "Level", span.from: found "gone", expected the id of a beat.',
+  ],
+  [
+    'last beat',
+    { span: { from: 'start', to: 'gone' } },
+    'Setup "Level", span.to: found "gone", expected the id of a beat.',
+  ],
+])('a setup without its %s', (_, change, sentence) =>
+  expect(sentencesOf(withSetup(change))).toEqual([sentence]),
+);
+
+test('a span that runs backwards', () => {
+  expect(sentencesOf(withSetup({ span: { from: 'end', to: 'start' } }))).toEqual([
+    'Setup "Level", span: found an end at 0 s, before its start at 4 s, expected a span that ends after it starts.',
+  ]);
+});
+
+test('camera keys out of order', () => {
+  const [key] = paper.setups[0].move.keys;
+  expect(sentencesOf(withSetup({ move: { ease: 'linear', keys: [{ ...key, atSeconds: 2 }, key] } }))).toEqual(
+    ['Setup "Level", move.keys[1].atSeconds: found 0, expected a moment after the key before it, at 2 s.'],
+  );
+});
+
+test('gear that refers to what is not there', () => {
+  const gear: Plan['gear'] = [
+    { id: 'lamp', label: 'Lamp', kind: 'head', head: 'gone', place: { on: 'deck' }, aim: [0, 0, 0], dim: 1 },
+    {
+      id: 'stand',
+      label: 'Stand',
+      kind: 'stand',
+      stand: 'gone',
+      at: [0, 0, 0],
+      headingDegrees: 0,
+      heightMetres: 2,
+    },
+  ];
+  expect(sentencesOf({ ...paper, gear })).toEqual([
+    `Gear "Lamp", head: found "gone", expected the id of a head class in the plan's kit.`,
+    'Gear "Lamp", place.on: found "deck", expected the id of a stand.',
+    `Gear "Stand", stand: found "gone", expected the id of a stand class in the plan's kit.`,
+  ]);
+});
+
+test('a mark at a beat that is not there, and two marks with one id', () => {
+  const [nuno] = demo.cast;
+  const [mark] = nuno.marks;
+  const cast = [{ ...nuno, marks: [mark, { ...mark, beat: 'gone' }] }, ...demo.cast.slice(1)];
+  expect(sentencesOf({ ...demo, cast })).toEqual([
+    'Performer "Nuno", mark "n1": found the id "n1", which "n1" has too, expected an id of its own.',
+    'Performer "Nuno", mark "n1", beat: found "gone", expected the id of a beat.',
+  ]);
+});
