@@ -8,6 +8,9 @@ export interface Summary {
   readonly words: string;
 }
 
+const CONCERNS: readonly Concern[] = ['shows', 'missing', 'mirrored', 'close'];
+const PLAIN: readonly Verdict[] = ['showing', 'mirrored', 'covered', 'close', 'clear'];
+
 const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 const GLYPH: Readonly<Record<Concern, Verdict>> = {
@@ -35,7 +38,7 @@ export function summaryOf(setup: SetupReport, lengths: LengthSystem): Summary {
     const concern = concernOf(item);
     if (concern) troubled.set(concern, [...(troubled.get(concern) ?? []), item]);
   }
-  const concerns = (['shows', 'missing', 'mirrored', 'close'] as const).filter((name) => troubled.has(name));
+  const concerns = CONCERNS.filter((name) => troubled.has(name));
   const worst = concerns[0];
   if (worst) {
     const items = troubled.get(worst) ?? [];
@@ -54,16 +57,28 @@ export function summaryOf(setup: SetupReport, lengths: LengthSystem): Summary {
     : { verdict: 'clear', words: 'clear' };
 }
 
-/** The worst verdict that an item has in any setup, by what should be done about it; null before any is known. */
-export function worstOver(setups: readonly SetupReport[], itemId: string): ItemReport | null {
-  const order: readonly (Concern | null)[] = ['shows', 'missing', 'mirrored', 'close', null];
-  const plain: readonly Verdict[] = ['showing', 'mirrored', 'covered', 'close', 'clear'];
-  const found = setups.flatMap((setup) => setup.items.find((item) => item.id === itemId) ?? []);
-  return (
-    found.toSorted(
-      (a, b) =>
-        order.indexOf(concernOf(a)) - order.indexOf(concernOf(b)) ||
-        plain.indexOf(a.verdict) - plain.indexOf(b.verdict),
-    )[0] ?? null
-  );
+/** How bad an item's report is: what should be done about it counts before the verdict itself. */
+function badness(item: ItemReport): number {
+  const concern = concernOf(item);
+  const place = concern === null ? CONCERNS.length : CONCERNS.indexOf(concern);
+  return -(place * 10 + PLAIN.indexOf(item.verdict));
+}
+
+/** Of each item, by id, the worst report that any setup has of it, and the setups where it asks for something. */
+export function worstByItem(
+  setups: readonly SetupReport[],
+): ReadonlyMap<string, { readonly worst: ItemReport; readonly troubledIds: readonly string[] }> {
+  const found = new Map<string, { worst: ItemReport; troubledIds: string[] }>();
+  for (const setup of setups) {
+    for (const item of setup.items) {
+      const known = found.get(item.id);
+      const troubled = concernOf(item) === null ? [] : [setup.id];
+      if (!known) found.set(item.id, { worst: item, troubledIds: troubled });
+      else {
+        known.troubledIds.push(...troubled);
+        if (badness(item) > badness(known.worst)) known.worst = item;
+      }
+    }
+  }
+  return found;
 }

@@ -1,16 +1,10 @@
-import type { ItemReport } from '../../core/report/types';
 import { letterOf } from '../../desk/choose';
 import { useLivePlan, useReports } from '../../desk/hooks';
 import { sessionStore } from '../../desk/sessionStore';
 import { Glyph } from '../parts/Glyph';
 import { concernOf } from '../report/concerns';
-import { worstOver } from '../report/summary';
+import { worstByItem } from '../report/summary';
 import { useShownReports } from '../report/useSetupReports';
-
-interface Trouble {
-  readonly worst: ItemReport;
-  readonly setupIds: readonly string[];
-}
 
 /** With nothing chosen, the whole night: in how many setups all is well, and which items stand in the way where. */
 export function NightPanel() {
@@ -19,17 +13,9 @@ export function NightPanel() {
   const notices = useReports((state) => state.night?.notices ?? null);
   if (setups.length === 0) return <h3>The night, being read</h3>;
   const wellSetups = setups.filter((setup) => setup.items.every((item) => concernOf(item) === null));
-  const ids = [...new Set(setups.flatMap((setup) => setup.items.map((item) => item.id)))];
-  const troubles = ids
-    .flatMap((id): Trouble[] => {
-      const worst = worstOver(setups, id);
-      if (!worst || concernOf(worst) === null) return [];
-      const where = setups.filter((setup) =>
-        setup.items.some((item) => item.id === id && concernOf(item) !== null),
-      );
-      return [{ worst, setupIds: where.map((setup) => setup.id) }];
-    })
-    .toSorted((a, b) => b.setupIds.length - a.setupIds.length);
+  const troubles = [...worstByItem(setups).values()]
+    .filter(({ troubledIds }) => troubledIds.length > 0)
+    .toSorted((a, b) => b.troubledIds.length - a.troubledIds.length);
   return (
     <>
       <h3>The night, all setups</h3>
@@ -38,13 +24,13 @@ export function NightPanel() {
         <small> setups have nothing in the way</small>
       </p>
       <ul className="rows standing">
-        {troubles.map(({ worst, setupIds }) => (
+        {troubles.map(({ worst, troubledIds }) => (
           <li key={worst.id}>
             <button type="button" onClick={() => sessionStore.getState().setSelectedId(worst.id)}>
               <Glyph verdict={worst.verdict} />
               <span className="sentence">
                 <b>{worst.label}</b> in{' '}
-                {setupIds
+                {troubledIds
                   .map((id) => letterOf(plan, id))
                   .toSorted()
                   .join(', ')}

@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'react';
 import { type Item, itemOf, itemsOf, kindOf } from '../../core/plan/items';
 import type { Setup } from '../../core/plan/schema/setup';
+import type { ItemReport } from '../../core/report/types';
 import { chooseSetup, letterOf } from '../../desk/choose';
 import { useLivePlan, useSession } from '../../desk/hooks';
 import { placeFirstCamera } from '../../desk/placing';
@@ -8,7 +9,7 @@ import { sessionStore } from '../../desk/sessionStore';
 import { Glyph } from '../parts/Glyph';
 import { Icon, iconOfKind } from '../parts/Icon';
 import { toneOf } from '../report/concerns';
-import { summaryOf, worstOver } from '../report/summary';
+import { summaryOf, worstByItem } from '../report/summary';
 import { useSetupReport, useShownReports } from '../report/useSetupReports';
 import { ItemPanel } from './ItemPanel';
 import { SetupPanel } from './SetupPanel';
@@ -18,10 +19,8 @@ const ORDER: readonly Item['section'][] = ['gear', 'cast', 'piece'];
 /** As many rows as anyone reads; the search finds the others. */
 const MOST_ROWS = 300;
 
-function ItemRow({ item }: { readonly item: Item }) {
-  const { setups } = useShownReports();
+function ItemRow({ item, worst }: { readonly item: Item; readonly worst: ItemReport | null }) {
   const selected = useSession((state) => state.selectedId === item.record.id);
-  const worst = worstOver(setups, item.record.id);
   const tone = worst ? toneOf(worst) : undefined;
   return (
     <li aria-current={selected ? 'true' : undefined}>
@@ -69,6 +68,8 @@ export function SetSheet() {
     () => itemsOf(plan).toSorted((a, b) => ORDER.indexOf(a.section) - ORDER.indexOf(b.section)),
     [plan],
   );
+  const { setups: reports } = useShownReports();
+  const worst = useMemo(() => worstByItem(reports), [reports]);
   const wanted = search.trim().toLowerCase();
   const found = items.filter(
     (item) =>
@@ -100,7 +101,7 @@ export function SetSheet() {
             <CameraRow key={each.id} setup={each} letter={letterOf(plan, each.id)} />
           ))}
           {found.slice(0, MOST_ROWS).map((each) => (
-            <ItemRow key={each.record.id} item={each} />
+            <ItemRow key={each.record.id} item={each} worst={worst.get(each.record.id)?.worst ?? null} />
           ))}
         </ul>
         {found.length > MOST_ROWS ? (

@@ -1,3 +1,4 @@
+import { NUDGE_KEYS } from './nudge';
 import { SHORTCUTS } from './shortcuts';
 
 const SHEET_ID = 'shortcut-sheet';
@@ -15,7 +16,7 @@ export function ShortcutSheet() {
       <form method="dialog">
         <h2 id="shortcut-title">Keys</h2>
         <dl>
-          {SHORTCUTS.map(({ keys, word }) => (
+          {[...NUDGE_KEYS, ...SHORTCUTS].map(({ keys, word }) => (
             <div key={word}>
               <dt>
                 {keys.map((key) => (

@@ -17,6 +17,13 @@ const STEP = 0.1;
 const LONG_STEP = 1;
 const SHORT_STEP = 0.01;
 
+/** For the key sheet. */
+export const NUDGE_KEYS = [
+  { keys: ['Arrows'], word: 'nudge the chosen item 0.10\u00a0m' },
+  { keys: ['Shift Arrows'], word: 'nudge it 1\u00a0m' },
+  { keys: ['Alt Arrows'], word: 'nudge it 0.01\u00a0m' },
+] as const;
+
 /** True from the first press until the keys come up: presses held down are one edit. */
 let nudging = false;
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { concernOf, findingsOf, restOf, tallyOf } from '../../../../src/screens/report/concerns';
-import { summaryOf, worstOver } from '../../../../src/screens/report/summary';
+import { summaryOf, worstByItem } from '../../../../src/screens/report/summary';
 import { itemReport, setupReport } from './itemReport';
 
 const shows = itemReport({ id: 'Lamp stand 2', verdict: 'showing', share: 0.011 });
@@ -68,6 +68,7 @@ describe('a setup in a few words', () => {
 test('the worst of an item over the setups', () => {
   const here = itemReport({ id: 'x', verdict: 'covered' });
   const there = itemReport({ id: 'x', verdict: 'close', margin: close.margin });
-  expect(worstOver([setupReport(here), setupReport(there)], 'x')).toBe(there);
-  expect(worstOver([setupReport(here)], 'none')).toBeNull();
+  const setups = [setupReport(here, clear), { ...setupReport(there), id: 'b' }];
+  expect(worstByItem(setups).get('x')).toEqual({ worst: there, troubledIds: ['b'] });
+  expect(worstByItem(setups).get('Flag 2')).toEqual({ worst: clear, troubledIds: [] });
 });
