@@ -10,7 +10,7 @@ export const EMPTY_PLAN: Plan = {
     latitudeDegrees: 0,
     longitudeDegrees: 0,
     timeZone: 'UTC',
-    date: '2026-01-01',
+    date: new Date().toISOString().slice(0, 10),
     northDegrees: 0,
   },
   ground: { surface: 'concrete', wetness: 'dry' },

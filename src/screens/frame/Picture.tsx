@@ -35,7 +35,7 @@ export function Picture({ setup }: { readonly setup: Setup }) {
   return (
     <div className="picture-area">
       <figure
-        className="picture"
+        className={ready && refused === null ? 'picture' : 'picture unlit'}
         ref={keptRegister}
         style={{
           aspectRatio: setup.delivery,
@@ -43,7 +43,7 @@ export function Picture({ setup }: { readonly setup: Setup }) {
         }}
       >
         {refused === null ? null : <p className="no-picture">{refused}</p>}
-        {refused === null && !ready ? <p className="no-picture q">Drawing the first picture</p> : null}
+        {refused === null && !ready ? <p className="no-picture">Drawing the first picture</p> : null}
         {width > 0 ? (
           <svg
             viewBox={`0 0 ${width} ${height}`}

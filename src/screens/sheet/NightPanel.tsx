@@ -11,6 +11,7 @@ export function NightPanel() {
   const plan = useLivePlan();
   const { setups } = useShownReports();
   const notices = useReports((state) => state.night?.notices ?? null);
+  if (plan.setups.length === 0) return null;
   if (setups.length === 0) return <h3>The night, being read</h3>;
   const wellSetups = setups.filter((setup) => setup.items.every((item) => concernOf(item) === null));
   const troubles = [...worstByItem(setups).values()]
