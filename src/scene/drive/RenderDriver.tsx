@@ -74,7 +74,7 @@ export function RenderDriver() {
     const walkPane = walkElement && roofView === 'walk round' ? paneOf(walkElement, canvas) : null;
     if (walkPane) {
       if (walk.settle()) invalidate();
-      driver.showWalk(moment, setup, walk, walkPane, [selectedId]);
+      driver.showWalk(moment, setup, walk, walkPane, selectedId);
     }
 
     const busy = playing || gesture !== null || driver.paintings !== before;

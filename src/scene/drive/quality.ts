@@ -12,14 +12,14 @@ export interface Quality {
 
 export const QUALITIES: Readonly<Record<PictureQuality, Quality>> = {
   light: {
-    rig: { shadows: 2, shadowTexels: 512 },
-    samples: 0,
+    rig: { shadows: 2, shadowTexels: 512, points: 4 },
+    samples: 4,
     mirrorDivisor: 4,
     lens: false,
     mostPixelRatio: 1,
   },
   full: {
-    rig: { shadows: 4, shadowTexels: 1024 },
+    rig: { shadows: 4, shadowTexels: 1024, points: 12 },
     samples: 4,
     mirrorDivisor: 2,
     lens: true,

@@ -8,6 +8,7 @@ import type { Development } from '../picture/develop';
 import { exposureOf, walkExposure } from '../picture/exposure';
 import { Painter, type Pane } from '../picture/painter';
 import { type TargetSizes, ViewTargets } from '../picture/targets';
+import { WalkHelpers } from '../walk/walkHelpers';
 import type { WalkRound } from '../walk/walkRound';
 import { differs } from './differs';
 import { mirrorHeightUnder } from './mirrorHeight';
@@ -39,6 +40,7 @@ export class StageDriver {
   private readonly world: World;
   private readonly painter: Painter;
   private readonly camera = new FrameCamera();
+  private readonly helpers = new WalkHelpers();
   private readonly print = new ThumbPrint();
   private readonly painted = new Map<string, Painted>();
   private readonly printed = new Map<string, readonly unknown[]>();
@@ -47,8 +49,9 @@ export class StageDriver {
 
   constructor(
     private readonly renderer: WebGLRenderer,
-    scene: Scene,
+    private readonly scene: Scene,
   ) {
+    scene.add(this.helpers.group);
     this.world = new World(renderer, scene);
     this.painter = new Painter(renderer, scene, this.world.materials, this.world.roof);
   }
@@ -66,25 +69,28 @@ export class StageDriver {
     this.painter.show(pane, painted.development);
   }
 
-  /** The walk-round, into a pane of the canvas; `helpers` is what its helper drawings are drawn from. */
+  /** The walk-round, into a pane of the canvas, with a ring around the selected item. */
   showWalk(
     moment: Moment,
     setup: Setup | null,
     walk: WalkRound,
     pane: Pane,
-    helpers: readonly unknown[],
+    selectedId: string | null,
   ): void {
     const { plan, seconds, quality, pixelRatio } = moment;
     walk.placeFor(plan);
     walk.setAspect(pane.width / pane.height);
-    const inputs = [plan, seconds, setup, quality, walk.version, ...helpers];
+    const inputs = [plan, seconds, setup, quality, walk.version, selectedId];
     const painted = this.painting('walk', sizesOf(pane, pixelRatio, quality), inputs, (targets) => {
       this.world.pose(plan, seconds, quality);
+      const exposure = walkExposure(setup);
+      const selection = selectedId === null ? null : this.world.roof.boundsOf(selectedId);
+      this.helpers.set(plan, setup, seconds, selection, exposure);
       walk.camera.updateMatrixWorld();
       const { x, y, z } = walk.camera.position;
       const mirrorHeight = mirrorHeightUnder(plan, [x, y, z]);
       this.painter.paint(targets, { camera: walk.camera, mirrorHeight, focus: null });
-      return developmentOf(targets, { exposure: walkExposure(setup), blurred: null, bending: null });
+      return developmentOf(targets, { exposure, blurred: null, bending: null });
     });
     this.painter.show(pane, painted.development);
   }
@@ -127,6 +133,8 @@ export class StageDriver {
 
   dispose(): void {
     for (const { targets } of this.painted.values()) targets.dispose();
+    this.scene.remove(this.helpers.group);
+    this.helpers.dispose();
     this.print.dispose();
     this.painter.dispose();
     this.world.dispose();

@@ -11,7 +11,6 @@ import { SKY_LUX } from './sky';
 const SPOT_STEP = 4;
 const POINT_STEP = 4;
 const MOST_SPOTS = 16;
-const MOST_POINTS = 12;
 /** Wider than this, a lamp shines all round. */
 const ROUND_DEGREES = 175;
 
@@ -19,6 +18,8 @@ export interface RigOptions {
   /** How many of the strongest spots cast shadows, and how wide their maps are in texels. */
   readonly shadows: number;
   readonly shadowTexels: number;
+  /** How many lights there may be for all the lamps that shine all round. */
+  readonly points: number;
 }
 
 /** The lamps of an instant as lights in candela, and what their lenses and bulbs glow with. */
@@ -48,7 +49,7 @@ export class LampRig {
       .sort((a, b) => luxAt(b, middle) - luxAt(a, middle));
     const points = gathered(
       lit.filter((lamp) => lamp.fieldDegrees >= ROUND_DEGREES),
-      MOST_POINTS,
+      options.points,
     );
     const rest = spots.slice(options.shadows, MOST_SPOTS);
     this.resize(this.shadowed, options.shadows, true);

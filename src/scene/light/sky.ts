@@ -42,6 +42,7 @@ export function makeDome(): Mesh {
   });
   const dome = new Mesh(new SphereGeometry(100, 48, 24), material);
   dome.frustumCulled = false;
-  dome.renderOrder = 1;
+  // After everything solid: only what nothing covers is shaded.
+  dome.renderOrder = 1e6;
   return dome;
 }

@@ -19,11 +19,8 @@ varying vec3 vWorldPlace;
 export const LAID_OUT = /* glsl */ `
 vec2 laidOut(vec3 at, vec3 facing) {
   if (abs(facing.y) > 0.7) return at.xz;
-  #ifdef ROUND
-    return vec2(atan(facing.z, facing.x) * max(0.05, length(at.xz)), at.y);
-  #else
-    return vec2(dot(at.xz, normalize(vec2(-facing.z, facing.x))), at.y);
-  #endif
+  if (isRound == 1) return vec2(atan(facing.z, facing.x) * max(0.05, length(at.xz)), at.y);
+  return vec2(dot(at.xz, normalize(vec2(-facing.z, facing.x))), at.y);
 }
 `;
 

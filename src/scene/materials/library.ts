@@ -6,6 +6,7 @@ import { type GlowUniforms, makeGlow } from './glowMaterial';
 import { makeScreen, makeWindow } from './litMaterials';
 import { LOOKS } from './looks';
 import { makeNoise } from './noise';
+import { makeSkyline } from './skylineMaterial';
 import { makeSurface, type Wire } from './surfaceMaterial';
 
 /** Share of the deck under a film and under standing water, by how the ground is. Estimates by eye, no source. */
@@ -21,6 +22,8 @@ export interface PartContext {
   readonly itemId: string;
   readonly ground: Ground;
   readonly wire: Wire | null;
+  /** Beyond the roof, where no lamp of the set reaches. */
+  readonly isBackground: boolean;
 }
 
 /** Every material of the stage, made once for each way of looking and shared by all parts that look so. */
@@ -36,6 +39,10 @@ export class MaterialLibrary {
     if (substance === 'glow') return this.keep(`glow ${context.itemId}`, () => this.makeGlow(context.itemId));
     if (substance === 'window') return this.keep(`window ${colour}`, () => makeWindow(colour));
     if (substance === 'screen') return this.keep('screen', makeScreen);
+    if (context.isBackground) {
+      const reflectance = colour ?? LOOKS[substance].colour;
+      return this.keep(`skyline ${reflectance}`, () => makeSkyline(reflectance, this.noise));
+    }
     const { wetness } = context.ground;
     const isDeck = shape.mirror !== null && substance === context.ground.surface;
     const isWetDeck = isDeck || (wetness === 'damp' && substance === context.ground.surface);

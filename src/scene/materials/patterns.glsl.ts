@@ -1,9 +1,33 @@
+import type { Pattern } from './looks';
+
+/** The patterns' functions below, in the order of the numbers that choose them. */
+const PATTERN_NAMES = [
+  'Slab',
+  'Grit',
+  'Strips',
+  'Tiles',
+  'Grain',
+  'Boards',
+  'Bricks',
+  'Stain',
+  'Spangle',
+  'Weave',
+  'Down',
+] as const;
+
+/** The number that chooses a pattern; −1 for a plain surface. */
+export function numberOf(pattern: Pattern): number {
+  return PATTERN_NAMES.findIndex((name) => name.toLowerCase() === pattern);
+}
+
 /**
  * Surfaces as they are laid, in metres along the surface; no picture, no texture coordinates. `footprint` is what a
  * pixel covers, metres: joints fade before they would shimmer. `relief` is height in metres.
  */
 export const PATTERNS = /* glsl */ `
 uniform sampler2D noiseMap;
+uniform int laying;
+uniform int isRound;
 
 struct Surface { vec3 albedo; float rough; float relief; };
 
@@ -15,8 +39,6 @@ float jointsOf(vec2 within, vec2 unit, float width, float footprint) {
   vec2 line = 1.0 - smoothstep(vec2(width * 0.5), vec2(width * 0.5 + soft), edge);
   return max(line.x, line.y) * clamp(width * 2.0 / soft, 0.0, 1.0);
 }
-
-void layPlain(inout Surface s, vec2 m, float footprint) {}
 
 void laySlab(inout Surface s, vec2 m, float footprint) {
   vec4 broad = texture2D(noiseMap, m / 7.3);
@@ -107,5 +129,10 @@ void layWeave(inout Surface s, vec2 m, float footprint) {
 
 void layDown(inout Surface s, vec2 m, float footprint) {
   s.albedo *= 0.7 + 0.6 * texture2D(noiseMap, m / 0.12).a;
+}
+
+/* One program for all: which pattern lies here is a uniform, so a new substance builds no shader. */
+void lay(inout Surface s, vec2 m, float footprint) {
+${PATTERN_NAMES.map((name, k) => `  ${k === 0 ? '' : 'else '}if (laying == ${k}) lay${name}(s, m, footprint);`).join('\n')}
 }
 `;

@@ -18,8 +18,8 @@ import {
   SKYWARD,
 } from './chunks.glsl';
 import type { DeckView } from './deckView';
-import type { Look, Pattern } from './looks';
-import { PATTERNS } from './patterns.glsl';
+import type { Look } from './looks';
+import { numberOf, PATTERNS } from './patterns.glsl';
 import { WET_DECLARATIONS, WET_MIRROR, WET_SURFACE } from './wetDeck.glsl';
 import { WIRE_DECLARATIONS, WIRE_OPACITY } from './wire.glsl';
 
@@ -46,21 +46,6 @@ export interface SurfaceSpec {
   readonly noise: IUniform;
 }
 
-const LAYING: Readonly<Record<Pattern, string>> = {
-  plain: 'layPlain',
-  slab: 'laySlab',
-  grit: 'layGrit',
-  strips: 'layStrips',
-  tiles: 'layTiles',
-  grain: 'layGrain',
-  boards: 'layBoards',
-  bricks: 'layBricks',
-  stain: 'layStain',
-  spangle: 'laySpangle',
-  weave: 'layWeave',
-  down: 'layDown',
-};
-
 /** A lit surface: three's physical shading, with our patterns, sky, cloth, wire and wet put in. */
 export function makeSurface(spec: SurfaceSpec): MeshStandardMaterial {
   const { look, colour, round, wet, wire } = spec;
@@ -73,28 +58,29 @@ export function makeSurface(spec: SurfaceSpec): MeshStandardMaterial {
     side: thin ? DoubleSide : FrontSide,
     transparent: wire !== undefined,
   });
-  const uniforms: Record<string, IUniform> = { ...SKY_UNIFORMS, noiseMap: spec.noise, lets: { value: lets } };
+  const uniforms: Record<string, IUniform> = {
+    ...SKY_UNIFORMS,
+    noiseMap: spec.noise,
+    laying: { value: numberOf(look.pattern) },
+    isRound: { value: round ? 1 : 0 },
+    lets: { value: lets },
+  };
   if (wet) Object.assign(uniforms, wet.view, { wetShares: { value: new Vector2(wet.film, wet.puddle) } });
   if (wire) uniforms.wire = { value: new Vector2(wire.cellMetres, wire.wireMetres) };
-  const raised = look.pattern !== 'plain' && look.pattern !== 'weave';
-  material.customProgramCacheKey = () =>
-    [look.pattern, round, lets > 0, wet !== undefined, wire !== undefined].join(' ');
+  material.customProgramCacheKey = () => [lets > 0, wet !== undefined, wire !== undefined].join(' ');
   material.onBeforeCompile = (shader) => {
     Object.assign(shader.uniforms, uniforms);
     shader.vertexShader = shader.vertexShader
       .replace('#include <common>', `#include <common>\n${OWN_VERTEX_DECLARATIONS}`)
       .replace('#include <begin_vertex>', `#include <begin_vertex>\n${OWN_VERTEX}`);
-    let declarations = `${round ? '#define ROUND\n' : ''}${OWN_FRAGMENT_DECLARATIONS}${PATTERNS}${LAID_OUT}${RAISED}${SKYWARD}`;
+    let declarations = `${OWN_FRAGMENT_DECLARATIONS}${PATTERNS}${LAID_OUT}${RAISED}${SKYWARD}`;
     if (wet) declarations += WET_DECLARATIONS;
     if (wire) declarations += WIRE_DECLARATIONS;
     shader.fragmentShader = shader.fragmentShader
       .replace('#include <common>', `#include <common>\n${declarations}`)
-      .replace('#include <map_fragment>', surfaceOf(look.pattern, spec))
+      .replace('#include <map_fragment>', surfaceOf(spec))
       .replace('#include <roughnessmap_fragment>', 'float roughnessFactor = clamp(surface.rough, 0.04, 1.0);')
-      .replace(
-        '#include <normal_fragment_maps>',
-        raised ? 'normal = raised(-vViewPosition, normal, surface.relief);' : '',
-      )
+      .replace('#include <normal_fragment_maps>', 'normal = raised(-vViewPosition, normal, surface.relief);')
       .replace('#include <lights_physical_pars_fragment>', shading(lets > 0, wet !== undefined))
       // Wet, the sky comes with the mirror's picture.
       .replace('#include <lights_fragment_end>', `#include <lights_fragment_end>\n${wet ? '' : SKY_SHINE}`)
@@ -103,12 +89,12 @@ export function makeSurface(spec: SurfaceSpec): MeshStandardMaterial {
   return material;
 }
 
-function surfaceOf(pattern: Pattern, { wet, wire }: SurfaceSpec): string {
+function surfaceOf({ wet, wire }: SurfaceSpec): string {
   return /* glsl */ `
     vec2 laid = laidOut(vOwnPosition, vOwnNormal);
     float footprint = max(length(dFdx(laid)), length(dFdy(laid)));
     Surface surface = Surface(diffuseColor.rgb, roughness, 0.0);
-    ${LAYING[pattern]}(surface, laid, footprint);
+    lay(surface, laid, footprint);
     ${wet ? WET_SURFACE : ''}
     diffuseColor.rgb = surface.albedo;
     ${wire ? WIRE_OPACITY : ''}`;

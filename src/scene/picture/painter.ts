@@ -53,6 +53,7 @@ export class Painter {
     const { deckView, glowCeiling } = materials;
     renderer.autoClear = true;
     hideMirror(deckView);
+    this.roof.orderFrom(camera.position);
     if (mirrorHeight !== null && this.roof.decks.size > 0) {
       this.mirrorCamera.far = camera.far;
       this.mirrorCamera.mirror(camera, mirrorHeight);

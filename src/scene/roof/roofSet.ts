@@ -1,4 +1,4 @@
-import { Group, type Material, Mesh } from 'three';
+import { Box3, Group, type Material, Mesh, Vector3 } from 'three';
 import type { ItemForm, PartShape, PlacedPart } from '../../core/form/types';
 import type { Item } from '../../core/plan/items';
 import { itemsOf } from '../../core/plan/items';
@@ -18,6 +18,8 @@ const CASTS_NONE: ReadonlySet<PartShape['substance']> = new Set([
 ]);
 /** A thin cloth stands in its own shadow; it is lit from both sides instead. */
 const TAKES_NONE: ReadonlySet<PartShape['substance']> = new Set(['diffusion', 'linen', 'wire mesh']);
+const middle = new Vector3();
+
 /** Farther than any lamp of the set throws: a skyline casts no shadow on the roof. */
 const BACKGROUND: ReadonlySet<string> = new Set(['skyline block']);
 
@@ -58,6 +60,30 @@ export class RoofSet {
     return changed || stale.size > 0;
   }
 
+  /**
+   * Orders the meshes for an eye: solid ones from near to far, so that what is hidden is never shaded, see-through
+   * ones from far to near. three orders by the places of the meshes, and most of ours share one.
+   */
+  orderFrom(eye: Vector3): void {
+    for (const mesh of this.meshes.values()) {
+      const sphere = mesh.geometry.boundingSphere;
+      if (!sphere) continue;
+      const metres = middle.copy(sphere.center).applyMatrix4(mesh.matrix).distanceTo(eye);
+      const isClear = !Array.isArray(mesh.material) && mesh.material.transparent;
+      mesh.renderOrder = isClear ? -metres : Math.max(0, metres - sphere.radius * 0.5);
+    }
+  }
+
+  /** The space that an item's parts take up, in world coordinates; null when nothing of it is drawn. */
+  boundsOf(itemId: string): Box3 | null {
+    const bounds = new Box3();
+    for (let index = 0; ; index += 1) {
+      const mesh = this.meshes.get(`${itemId}/${index}`);
+      if (!mesh) return bounds.isEmpty() ? null : bounds;
+      bounds.expandByObject(mesh);
+    }
+  }
+
   /** Gives back the memory of shapes that have gone. */
   sweep(): void {
     this.geometries.sweep();
@@ -75,6 +101,7 @@ export class RoofSet {
       itemId: form.id,
       ground: plan.ground,
       wire: this.wireOf(form.id),
+      isBackground: BACKGROUND.has(form.kind),
     });
     const mesh = this.meshes.get(key) ?? this.add(key);
     let changed = false;
