@@ -17,7 +17,7 @@ import { grown } from './geometry/notes';
 import { decksOf, roofBounds } from './geometry/roof';
 import type { Bounds, Spot } from './geometry/spots';
 import { hitShapesOf } from './hitShapes';
-import { Dimensions, dimensionFigures, OFF_DRAWING } from './layers/Dimensions';
+import { Dimensions, dimensionFigures, dimensionLines, OFF_DRAWING } from './layers/Dimensions';
 import { Drawing } from './layers/Drawing';
 import { Findings } from './layers/Findings';
 import { EdgeTicks, WIDE_PANE } from './layers/Furniture';
@@ -91,7 +91,13 @@ export function Sheet({ committed, plan, drawn, sheet, seconds, setupId, report,
     () => [...furniture, ...figures, ...findings.flatMap(({ note }) => (note ? [note.bounds] : []))],
     [furniture, figures, findings],
   );
-  const leaders = useMemo(() => findings.flatMap(({ note }) => (note ? [note.leader] : [])), [findings]);
+  const crossed = useMemo(
+    () => [
+      ...dimensionLines(roofBounds(committed), drawn, at),
+      ...findings.flatMap(({ note }) => (note ? [note.leader] : [])),
+    ],
+    [committed, drawn, at, findings],
+  );
   const labels = useLettering({
     plan: committed,
     seconds,
@@ -104,7 +110,7 @@ export function Sheet({ committed, plan, drawn, sheet, seconds, setupId, report,
     drawing,
     pane,
     blocked,
-    leaders,
+    crossed,
   });
 
   // A name does not stay behind where its thing is dragged away: the readout stands for it.

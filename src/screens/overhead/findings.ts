@@ -34,9 +34,10 @@ export function findingsOnRoof(
     const concern = concernOf(item);
     const at = itemOf(plan, item.id) ? placeOf(item.id) : null;
     if (!concern || !at) continue;
-    const same = found.find((other) => other.concern === concern && distance(other.at, at) < samePlaceMetres);
-    if (same) same.reports.push(item);
-    else found.push({ reports: [item], concern, at });
+    const same = found.find((other) => distance(other.at, at) < samePlaceMetres);
+    // Of one place the worst is told; what is less there is in the list beside the picture.
+    if (!same) found.push({ reports: [item], concern, at });
+    else if (same.concern === concern) same.reports.push(item);
   }
   return found.map(({ reports, concern, at }) => ({
     id: `${concern}:${reports[0].id}`,

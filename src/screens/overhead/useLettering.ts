@@ -12,7 +12,8 @@ interface Options extends Omit<LetteringInput, 'at' | 'perMetre'> {
   readonly sheet: Pick<LetteringInput, 'at' | 'perMetre'>;
   readonly pane: Bounds;
   readonly blocked: readonly Bounds[];
-  readonly leaders: readonly (readonly [Spot, Spot])[];
+  /** Lines besides those of the plan: dimensions and leaders. */
+  readonly crossed: readonly (readonly [Spot, Spot])[];
   /** The deck with what stands around it in metres, and that with its dimensions in pixels. */
   readonly drawn: Bounds;
   readonly drawing: Bounds;
@@ -21,7 +22,7 @@ interface Options extends Omit<LetteringInput, 'at' | 'perMetre'> {
 /** Places the drawing's names; again whenever the plan, the view or what is chosen changes. */
 export function useLettering(options: Options): readonly WrittenLabel[] {
   const face = useTypeface();
-  const { plan, seconds, setupId, chosenId, lengths, touch, sheet, pane, blocked, leaders, drawn, drawing } =
+  const { plan, seconds, setupId, chosenId, lengths, touch, sheet, pane, blocked, crossed, drawn, drawing } =
     options;
   return useMemo(() => {
     // The widths belong to the typeface: the parameter says when they have to be taken anew.
@@ -39,7 +40,7 @@ export function useLettering(options: Options): readonly WrittenLabel[] {
     const skyline = skylineWish({ plan, drawn, drawing, lengths, touch });
     const wishes = skyline ? [...wishesOf(input), skyline] : wishesOf(input);
     const obstacles = obstaclesOf(input, blocked);
-    const lines = [...obstacles.lines, ...leaders.map(([from, to]) => ({ from, to, cost: 2 }))];
+    const lines = [...obstacles.lines, ...crossed.map(([from, to]) => ({ from, to, cost: 2 }))];
     const chosenKeys = new Set([chosenId, setupId === null ? null : keyOf({ type: 'camera', setupId })]);
     const byId = new Map(wishes.map((wish) => [wish.id, wish]));
     return placeLabels(wishes, { ...obstacles, lines }, pane).map((label) => {
@@ -51,7 +52,7 @@ export function useLettering(options: Options): readonly WrittenLabel[] {
         chosen: chosenKeys.has(label.id),
       };
     });
-  }, [face, plan, seconds, setupId, chosenId, lengths, touch, sheet, pane, blocked, leaders, drawn, drawing]);
+  }, [face, plan, seconds, setupId, chosenId, lengths, touch, sheet, pane, blocked, crossed, drawn, drawing]);
 }
 
 /** True once the page's typefaces have come. */

@@ -10,6 +10,7 @@ import type { SheetView } from './useSheetView';
 
 /** Less than this is an unsteady press, not a drag; pixels. */
 const SLACK = { mouse: 4, touch: 8 };
+const DOUBLE_TAP_MS = 350;
 
 type Press =
   | { readonly type: 'pan'; last: Spot; readonly from: Spot; moved: boolean }
@@ -52,6 +53,13 @@ export function useSheetPointers(options: Options) {
     now.current.drag(null);
   };
 
+  const lastTap = useRef(0);
+  /** Two taps of the empty ground are what a double click is to a mouse. */
+  const tap = (when: number): void => {
+    if (when - lastTap.current < DOUBLE_TAP_MS) options.sheet.fitAll();
+    lastTap.current = when;
+  };
+
   const carry = (held: Extract<Press, { type: 'hold' }>): void => {
     if (!held.anchor) return;
     const { sheet } = now.current;
@@ -88,10 +96,14 @@ export function useSheetPointers(options: Options) {
         end(false);
       }
     };
+    // Without this a browser that is behind with its frames takes a drag for a scroll of its own and cancels it.
+    const touch = (event: TouchEvent): void => event.preventDefault();
+    svg.addEventListener('touchstart', touch, { passive: false });
     svg.addEventListener('wheel', wheel, { passive: false });
     window.addEventListener('keydown', key, true);
     window.addEventListener('keyup', key, true);
     return () => {
+      svg.removeEventListener('touchstart', touch);
       svg.removeEventListener('wheel', wheel);
       window.removeEventListener('keydown', key, true);
       window.removeEventListener('keyup', key, true);
@@ -167,8 +179,10 @@ export function useSheetPointers(options: Options) {
       return;
     }
     if (held && !held.moved) {
-      if (held.type === 'pan') options.choose(null);
-      else if (!held.anchor) options.choose(held.target);
+      if (held.type === 'pan') {
+        options.choose(null);
+        if (event.pointerType !== 'mouse') tap(event.timeStamp);
+      } else if (!held.anchor) options.choose(held.target);
     }
     end(true);
   };

@@ -8,6 +8,28 @@ export const OFF_DRAWING = 18;
 /** A figure needs this much room between its ticks, under ten metres and from there on; pixels. */
 const ROOM = { short: 24, long: 30 };
 
+/** The deck's two dimension lines, pixels: names had better not cross them. */
+export function dimensionLines(
+  deck: Bounds,
+  drawn: Bounds,
+  at: (spot: Spot) => Spot,
+): (readonly [Spot, Spot])[] {
+  const [left, top] = at([deck[0], deck[1]]);
+  const [right, bottom] = at([deck[2], deck[3]]);
+  const [outLeft, outTop] = at([drawn[0], drawn[1]]);
+  const [x, y] = [outLeft - OFF_DRAWING, outTop - OFF_DRAWING];
+  return [
+    [
+      [left, y],
+      [right, y],
+    ],
+    [
+      [x, top],
+      [x, bottom],
+    ],
+  ];
+}
+
 /** Where the figures of the deck's two dimensions stand, pixels: nothing else may be lettered there. */
 export function dimensionFigures(deck: Bounds, drawn: Bounds, at: (spot: Spot) => Spot): Bounds[] {
   const [left, top] = at([deck[0], deck[1]]);

@@ -21,7 +21,9 @@ import {
   towards,
 } from '../../../../src/screens/overhead/geometry/spots';
 
-const coordinate = fc.double({ min: -50, max: 50, noNaN: true }).map((value) => Math.round(value * 1000) / 1000 + 0);
+const coordinate = fc
+  .double({ min: -50, max: 50, noNaN: true })
+  .map((value) => Math.round(value * 1000) / 1000 + 0);
 const spot = fc.tuple(coordinate, coordinate);
 const SQUARE: Spot[] = [
   [0, 0],
@@ -145,7 +147,12 @@ describe('furniture', () => {
       { id: 'b', ring: ring(520, 220), width: 110, height: 30 },
     ];
     const drawing: Bounds = [20, 120, 690, 590];
-    const placed = placeNotes(wishes, drawing, [[0, 620, 712, 696]], [0, 0, 712, 696]);
+    const placed = placeNotes(
+      wishes,
+      drawing,
+      { blocked: [[0, 620, 712, 696]], crossed: [] },
+      [0, 0, 712, 696],
+    );
     expect(placed).toHaveLength(2);
     for (const { bounds } of placed) expect(bounds[3]).toBeLessThanOrEqual(120);
     const [from] = placed[0].leader;
