@@ -42,7 +42,7 @@ test('a stand dragged by a metre is a metre farther, and undo brings it back', a
   await page.mouse.move(from.x + metre / 2, from.y, { steps: 3 });
   await page.mouse.move(from.x + metre, from.y, { steps: 3 });
   expect(await page.locator('.readout text').textContent()).toMatch(
-    /^1\.00\u00a0m, \d+\.\d\d\u00a0m from the edge$/,
+    /^1\.00\u00a0m, \d+\.\d\d\u00a0m from the parapet$/,
   );
   await eventually(() => page.locator('.ghost path').count()).toBeGreaterThan(3);
   await screenshot(page, 'overhead-dragging');

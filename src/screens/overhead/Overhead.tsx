@@ -9,7 +9,10 @@ import { Furniture, WIDE_PANE } from './layers/Furniture';
 import { Sheet } from './Sheet';
 import { useSettledSeconds } from './useSettledSeconds';
 import { useSheetView } from './useSheetView';
-import './overhead.css';
+import './styles/ground.css';
+import './styles/symbols.css';
+import './styles/lettering.css';
+import './styles/furniture.css';
 
 /** Room for dimensions and findings around the deck, and for the furniture below it; pixels. */
 const WIDE: Margins = { left: 44, top: 78, right: 28, bottom: 118 };

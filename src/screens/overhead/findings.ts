@@ -72,7 +72,8 @@ const OUTSIDE = {
 } as const;
 
 function detailOf(item: ItemReport, concern: Concern, lengths: LengthSystem): string {
-  if (item.margin) return `${formatLength(item.margin.metres, lengths)} ${OUTSIDE[item.margin.edge]}`;
+  if (concern === 'close' && item.margin)
+    return `${formatLength(item.margin.metres, lengths)} ${OUTSIDE[item.margin.edge]}`;
   const share = concern === 'mirrored' ? item.mirroredShare : item.share;
   return share > 0 ? `${formatShare(share)} of the frame` : '';
 }

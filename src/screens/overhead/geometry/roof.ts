@@ -1,7 +1,7 @@
 import type { Piece } from '../../../core/plan/schema/pieces';
 import type { Plan } from '../../../core/plan/schema/plan';
 import { segmentsOf } from './runs';
-import { type Bounds, boundsOf, distance, nearestOnSegment, type Spot } from './spots';
+import { type Bounds, between, boundsOf, distance, nearestOnSegment, type Spot } from './spots';
 
 export type Deck = Extract<Piece, { kind: 'deck' }>;
 export type Parapet = Extract<Piece, { kind: 'parapet' }>;
@@ -55,9 +55,17 @@ export function drawnBounds(plan: Plan): Bounds {
   return edge ?? [left, top, right, bottom];
 }
 
+/** The nearest edge of the roof to a place. */
+export interface NearestEdge {
+  readonly at: Spot;
+  readonly metres: number;
+  readonly of: 'the parapet' | "the deck's edge";
+}
+
 /** The nearest inner face of a parapet, or without parapets the nearest edge of a deck; null when there is neither. */
-export function nearestEdge(plan: Plan, from: Spot): { readonly at: Spot; readonly metres: number } | null {
+export function nearestEdge(plan: Plan, from: Spot): NearestEdge | null {
   const parapets = parapetsOf(plan);
+  const of = parapets.length > 0 ? 'the parapet' : "the deck's edge";
   const segments =
     parapets.length > 0
       ? parapets.flatMap((parapet) =>
@@ -67,17 +75,13 @@ export function nearestEdge(plan: Plan, from: Spot): { readonly at: Spot; readon
           })),
         )
       : decksOf(plan).flatMap((deck) => segmentsOf(deck.outline, true).map((leg) => ({ ...leg, half: 0 })));
-  let nearest: { at: Spot; metres: number } | null = null;
-  for (const { from: a, to: b, half } of segments) {
-    const middle = nearestOnSegment(from, a, b);
+  let nearest: NearestEdge | null = null;
+  for (const leg of segments) {
+    const middle = nearestOnSegment(from, leg.from, leg.to);
     const whole = distance(from, middle);
-    const metres = Math.max(0, whole - half);
+    const metres = Math.max(0, whole - leg.half);
     if (nearest && metres >= nearest.metres) continue;
-    const share = whole > 0 ? metres / whole : 0;
-    nearest = {
-      metres,
-      at: [from[0] + (middle[0] - from[0]) * share, from[1] + (middle[1] - from[1]) * share],
-    };
+    nearest = { metres, of, at: between(from, middle, whole > 0 ? metres / whole : 0) };
   }
   return nearest;
 }

@@ -15,7 +15,7 @@ interface OutlineProps {
 
 /** Least and largest radius of a ring around a thing; a larger thing has its own outline drawn over, pixels. */
 const RING_FROM = 15;
-const RING_TO = 46;
+const RING_TO = 110;
 
 /** What is chosen, focused or pointed at: a ring around a small thing, the outline of a large one. */
 export function AroundThing({ footprint, at, kind }: OutlineProps) {
@@ -44,7 +44,7 @@ export function Readout({ plan, from, to, lengths, at, pane, touch }: ReadoutPro
   const moved = Math.hypot(to[0] - from[0], to[1] - from[1]);
   const edge = nearestEdge(plan, to);
   const { line, ticks } = slantDimension(old, now);
-  const away = edge ? `${formatLength(edge.metres, lengths)} from the edge` : '';
+  const away = edge ? `${formatLength(edge.metres, lengths)} from ${edge.of}` : '';
   const words = away === '' ? formatLength(moved, lengths) : `${formatLength(moved, lengths)}, ${away}`;
   const width = textWidth(words, 'strong', touch) + 18;
   // Above the hand, so that a finger does not cover it.

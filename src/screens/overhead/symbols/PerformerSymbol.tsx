@@ -12,7 +12,7 @@ export function PerformerSymbol({ performer }: { readonly performer: Performer }
       <ellipse className="skull" rx={broad} ry={long} />
       <path
         className="nose"
-        d={`M${-broad * 0.7} ${-long * 0.7}L0 ${-long * 2.2}L${broad * 0.7} ${-long * 0.7}Z`}
+        d={`M${-broad * 0.7} ${-long * 0.7}L0 ${-long * 1.8}L${broad * 0.7} ${-long * 0.7}Z`}
       />
     </>
   );
