@@ -180,6 +180,7 @@ describe('an upright mirror', () => {
     // The image spans ±0.5 and −0.1 to beyond the sheet's top. The bars stand 2 cm before the sheet, so a ray that has been
     // reflected clears them up to 0.96 / 4.02 = 0.2388: what is left is ±0.2388 by −0.1 to 0.2388.
     const edge = 0.96 / 4.02;
+    const pieces = [pane, box('crate', [0, 0.5, 2.5], [10, 20, 1])];
     const crate = itemIn({ pieces, from }, 'crate');
     isNear(crate.mirroredShare, (2 * edge * (0.1 + edge)) / FRAME);
     isThere(crate.mirroredExtent?.[0], 0.5 - edge / 2);
