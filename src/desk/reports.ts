@@ -106,7 +106,13 @@ export function startReports(): void {
 
   const askInstant = (): void => {
     const { seconds, gesture } = liveStore.getState();
-    instant.ask({ plan: livePlan(), seconds, all: gesture !== null });
+    const { plan } = planStore.getState();
+    // The others are wanted while they change under a hand, and until the night is read.
+    instant.ask({
+      plan: livePlan(),
+      seconds,
+      all: gesture !== null || reportStore.getState().forPlan !== plan,
+    });
   };
   const askNight = (): void => {
     nightWorker.giveUp();

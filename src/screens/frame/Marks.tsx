@@ -107,6 +107,8 @@ export function Marks(props: {
   readonly report: SetupReport;
   readonly box: Box;
   readonly selectedId: string | null;
+  /** Where no label may lie. */
+  readonly kept: readonly Box[];
 }) {
   const { report, box, selectedId } = props;
   const lengths = useSession((state) => state.lengths);
@@ -126,7 +128,7 @@ export function Marks(props: {
       height: LABEL_HEIGHT,
     })),
     box,
-    close.map((mark) => mark.box),
+    [...props.kept, ...close.map((mark) => mark.box)],
   );
   const chosen = report.items.find((item) => item.id === selectedId && concernOf(item) === null);
   return (

@@ -9,6 +9,13 @@ import { FrameLines } from './FrameLines';
 import { Marks } from './Marks';
 import { type Box, frameIn } from './pictureBox';
 
+/** Where the page says why there is no picture. */
+const lowerPart = (box: Box): Box => ({
+  ...box,
+  top: box.top + box.height * 0.55,
+  height: box.height * 0.45,
+});
+
 /**
  * The area of the picture: transparent, so that what the stage draws under the page shows through, with the
  * frame line, the guides and the findings over it. Its aspect is the delivery's, and the delivered frame takes the
@@ -25,6 +32,8 @@ export function Picture({ setup }: { readonly setup: Setup }) {
   const { width, height } = useElementSize(element);
   const box: Box = frameIn(width, height, LOOK_AROUND);
 
+  const unlit = refused !== null || !ready;
+
   const register = (found: HTMLElement | null): (() => void) => {
     setElement(found);
     viewStore.getState().setFrameElement(found);
@@ -35,7 +44,7 @@ export function Picture({ setup }: { readonly setup: Setup }) {
   return (
     <div className="picture-area">
       <figure
-        className={ready && refused === null ? 'picture' : 'picture unlit'}
+        className={unlit ? 'picture unlit' : 'picture'}
         ref={keptRegister}
         style={{
           aspectRatio: setup.delivery,
@@ -51,7 +60,9 @@ export function Picture({ setup }: { readonly setup: Setup }) {
             aria-label={`What setup ${letterOf(plan, setup.id)} sees, ${setup.label}, with its frame line`}
           >
             <FrameLines width={width} height={height} box={box} aspect={setup.delivery} guides={guides} />
-            {report ? <Marks report={report} box={box} selectedId={selectedId} /> : null}
+            {report ? (
+              <Marks report={report} box={box} selectedId={selectedId} kept={unlit ? [lowerPart(box)] : []} />
+            ) : null}
           </svg>
         ) : null}
       </figure>

@@ -2,33 +2,37 @@ import { useMemo } from 'react';
 import type { SetupReport } from '../../core/report/types';
 import { useLive, useReports } from '../../desk/hooks';
 
-/** The reports to show now, in the order that they came, and what they are about. */
-export interface ShownReports {
-  readonly setups: readonly SetupReport[];
-  /** True while something is dragged: then they are of one instant, not of the whole span. */
-  readonly instant: boolean;
-}
+/** True of a report of one instant, which says nothing about the rest of the move. */
+export const isInstant = ({ seconds: [from, to] }: SetupReport): boolean => from === to;
 
-/** While dragging, each setup at its instant; else each over its span, the fresh ones before those of the plan before. */
-export function useShownReports(): ShownReports {
+/**
+ * The reports to show now. While something is dragged, each setup at its instant; else each over its span where that
+ * is read already, at its instant where not, and of the plan before the last edit where there is neither.
+ */
+export function useShownReports(): readonly SetupReport[] {
   const dragging = useLive((state) => state.gesture !== null);
   const live = useReports((state) => state.live);
   const partial = useReports((state) => state.partial);
   const night = useReports((state) => state.night);
   return useMemo(() => {
-    if (dragging && live) return { setups: live, instant: true };
-    const older = (night?.setups ?? []).filter((setup) => !partial.has(setup.id));
-    return { setups: [...partial.values(), ...older], instant: false };
+    const fresh = [...partial.values()];
+    const instants = live ?? [];
+    const lists = dragging ? [instants, fresh] : [fresh, instants];
+    const shown = new Map<string, SetupReport>();
+    for (const setup of [...lists.flat(), ...(night?.setups ?? [])]) {
+      if (!shown.has(setup.id)) shown.set(setup.id, setup);
+    }
+    return [...shown.values()];
   }, [dragging, live, partial, night]);
 }
 
-/** The report to show of one setup; null before it is known. */
+/** The report to show of one setup; null before it is known. `instant` tells that it is of one instant. */
 export function useSetupReport(setupId: string | null): {
   readonly report: SetupReport | null;
   readonly instant: boolean;
 } {
-  const { setups, instant } = useShownReports();
-  return { report: setups.find((setup) => setup.id === setupId) ?? null, instant };
+  const report = useShownReports().find((setup) => setup.id === setupId) ?? null;
+  return { report, instant: report !== null && isInstant(report) };
 }
 
 /** The chosen setup at the instant of the clock, for what is drawn over the picture. */

@@ -73,7 +73,7 @@ export function Findings() {
   const plan = useLivePlan();
   const setup = useChosenSetup();
   const { report, instant } = useSetupReport(setup?.id ?? null);
-  const at = useLive((state) => (instant ? state.seconds : 0));
+  const dragging = useLive((state) => state.gesture !== null);
   const [all, setAll] = useState(false);
   if (!setup) return <p className="q">No setup yet, so nothing is in frame.</p>;
   const letter = letterOf(plan, setup.id);
@@ -85,7 +85,8 @@ export function Findings() {
     <>
       <h3>
         Setup {letter},{' '}
-        {instant ? `at ${formatSeconds(at)}` : `at its worst over ${formatSeconds(to - from)}`}
+        {instant ? `at ${formatSeconds(from)}` : `at its worst over ${formatSeconds(to - from)}`}
+        {instant && !dragging ? ', the move being read' : ''}
       </h3>
       {findings.length > 0 ? (
         <FindingList items={findings} setup={report} />

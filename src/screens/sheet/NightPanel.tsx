@@ -9,7 +9,7 @@ import { useShownReports } from '../report/useSetupReports';
 /** With nothing chosen, the whole night: in how many setups all is well, and which items stand in the way where. */
 export function NightPanel() {
   const plan = useLivePlan();
-  const { setups } = useShownReports();
+  const setups = useShownReports();
   const notices = useReports((state) => state.night?.notices ?? null);
   if (plan.setups.length === 0) return null;
   if (setups.length === 0) return <h3>The night, being read</h3>;

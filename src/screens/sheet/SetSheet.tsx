@@ -68,7 +68,7 @@ export function SetSheet() {
     () => itemsOf(plan).toSorted((a, b) => ORDER.indexOf(a.section) - ORDER.indexOf(b.section)),
     [plan],
   );
-  const { setups: reports } = useShownReports();
+  const reports = useShownReports();
   const worst = useMemo(() => worstByItem(reports), [reports]);
   const wanted = search.trim().toLowerCase();
   const found = items.filter(

@@ -53,7 +53,7 @@ export function Standing({ item }: { readonly item: Item }) {
   const plan = useLivePlan();
   const lengths = useSession((state) => state.lengths);
   const chosen = useSession((state) => state.setupId);
-  const { setups } = useShownReports();
+  const setups = useShownReports();
   const rows = plan.setups.flatMap(({ id }): Row[] => {
     const setup = setups.find((each) => each.id === id);
     const found = setup?.items.find((each) => each.id === item.record.id);
