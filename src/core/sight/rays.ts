@@ -127,7 +127,7 @@ function eachMeeting(part: StagePart, ray: Ray, visit: (distance: number) => voi
  * Whether a solid other than `target` stands in the ray's way before `distance`. `likely` are tried first: a good
  * guess saves asking everything else.
  */
-export function isBlocked(
+function isBlocked(
   stage: SightStage,
   ray: Ray,
   distance: number,

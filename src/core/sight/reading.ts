@@ -7,8 +7,9 @@ import { instantsOf } from './frames';
 import { type Look, look, scratchFor } from './look';
 import { type Outside, outsideOf } from './margin';
 import type { MirrorView } from './mirrors';
+import { groupsOf } from './rects';
 import { type SightStage, stageOf } from './stage';
-import { mayEnter, motionBetween, rectOf } from './sweep';
+import { mayEnter, motionBetween } from './sweep';
 import { ASKED, INSIDE, type ItemTally, MIRRORED, note, SHOWS, tallyFor } from './tally';
 import { findThin } from './thin';
 
@@ -134,14 +135,12 @@ export function* readSetup(
 
   function ask(frame: number, which: ReadonlySet<number>): void {
     const now = at(frame);
-    const rect = rectOf(now.stage, which, now.camera, scratch.grid, mirrors);
-    if (!rect) {
-      for (const item of which) tallies[item].states[frame] = ASKED;
-      return;
+    for (const item of which) tallies[item].states[frame] = ASKED;
+    for (const { items: asked, rect } of groupsOf(now.stage, which, now.camera, scratch.grid, mirrors)) {
+      const seen = look(now.stage, now.camera, scratch, { rect });
+      findThin(seen, asked);
+      for (const item of asked) note(tallies[item], seen, item, frame);
     }
-    const seen = look(now.stage, now.camera, scratch, { rect });
-    findThin(seen, which);
-    for (const item of which) note(tallies[item], seen, item, frame);
   }
 
   /** Climbs from the largest share found so far to the frame where it is largest nearby. */

@@ -2,10 +2,8 @@ import { keyAt } from '../optics/pose';
 import { cameraFromWorld } from '../optics/project';
 import type { Camera } from '../optics/types';
 import type { CameraKey, Setup } from '../plan/schema/setup';
-import type { Grid } from './grid';
 import { pyramidOf } from './margin';
 import type { MirrorView } from './mirrors';
-import type { PixelRect } from './scan';
 import type { SightStage, StagePart } from './stage';
 
 /** How much a camera moves and turns between two instants: path length in metres, turn in radians, at most. */
@@ -52,7 +50,7 @@ function travelOf(before: StagePart, after: StagePart): number {
 /** A limb may swing on its way: its real path is taken to be at most this much longer than the straight one. */
 const SWING_METRES = 0.25;
 
-function reflected(
+export function reflected(
   centre: readonly [number, number, number],
   mirror: MirrorView,
 ): readonly [number, number, number] {
@@ -107,51 +105,4 @@ export function mayEnter(
     }
   }
   return false;
-}
-
-/** Pixels around a ball's picture, conservative; null when it is wholly behind the camera. */
-function boxOfBall(
-  centre: readonly [number, number, number],
-  radius: number,
-  camera: Camera,
-  grid: Grid,
-): PixelRect | null {
-  const [x, y, z] = cameraFromWorld(camera.pose, centre);
-  if (z + radius <= 0) return null;
-  if (z - radius <= 0.05) return { left: 0, top: 0, right: grid.width, bottom: grid.height };
-  const span = (middle: number) => [
-    Math.min((middle - radius) / (z - radius), (middle - radius) / (z + radius)),
-    Math.max((middle + radius) / (z - radius), (middle + radius) / (z + radius)),
-  ];
-  const [left, right] = span(x);
-  const [top, bottom] = span(-y);
-  return {
-    left: Math.max(0, Math.floor(grid.axisX + left * grid.perTangentX) - 2),
-    top: Math.max(0, Math.floor(grid.axisY + top * grid.perTangentY) - 2),
-    right: Math.min(grid.width, Math.ceil(grid.axisX + right * grid.perTangentX) + 2),
-    bottom: Math.min(grid.height, Math.ceil(grid.axisY + bottom * grid.perTangentY) + 2),
-  };
-}
-
-/** The rectangle of pixels that some items, and their images in the mirrors, can touch; null when none can. */
-export function rectOf(
-  stage: SightStage,
-  items: ReadonlySet<number>,
-  camera: Camera,
-  grid: Grid,
-  mirrors: readonly MirrorView[],
-): PixelRect | null {
-  let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const part of stage.parts) {
-    if (!items.has(part.item)) continue;
-    for (const centre of [part.centre, ...mirrors.map((mirror) => reflected(part.centre, mirror))]) {
-      const box = boxOfBall(centre, part.radius, camera, grid);
-      if (!box || box.left >= box.right || box.top >= box.bottom) continue;
-      left = Math.min(left, box.left);
-      top = Math.min(top, box.top);
-      right = Math.max(right, box.right);
-      bottom = Math.max(bottom, box.bottom);
-    }
-  }
-  return left < right && top < bottom ? { left, top, right, bottom } : null;
 }

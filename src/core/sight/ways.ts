@@ -1,6 +1,6 @@
 import type { Look } from './look';
 import type { MirrorView } from './mirrors';
-import { isBlocked, meets, type Ray, showsAlong } from './rays';
+import { meets, type Ray, showsAlong } from './rays';
 import type { ScreenMatrix } from './screenFromWorld';
 import type { StagePart } from './stage';
 
@@ -100,8 +100,9 @@ export function isSeenAt(way: Way, part: StagePart, x: number, y: number): boole
   const { seen, mirror } = way;
   const ray = rayThrough(way, x, y);
   if (!mirror) return showsAlong(seen.stage, ray, part, null, partsAround(seen, seen.buffer.owner, x, y));
+  // The mirror's face is what this pixel shows: nothing stands before it.
   const distance = meets(mirror.part, ray);
-  if (!(distance < Infinity) || isBlocked(seen.stage, ray, distance, mirror.part, null, [])) return false;
+  if (!(distance < Infinity)) return false;
   const { normal } = mirror;
   const d = ray.direction;
   const turn = 2 * (d[0] * normal[0] + d[1] * normal[1] + d[2] * normal[2]);

@@ -1,0 +1,129 @@
+import { cameraFromWorld } from '../optics/project';
+import type { Camera } from '../optics/types';
+import { solidOf } from './closed';
+import type { Grid } from './grid';
+import type { MirrorView } from './mirrors';
+import type { PixelRect } from './scan';
+import type { SightStage, StagePart } from './stage';
+import { reflected } from './sweep';
+
+/** Corners nearer than this to the eye's plane, metres, have no useful picture. */
+const TOO_NEAR_METRES = 0.05;
+/** Pixels that a rectangle is grown by, for rounding. */
+const SLACK_PIXELS = 2;
+
+type Place = readonly [number, number, number];
+
+/** The eight corners of a part's box, in the world. */
+function cornersOf({ shape, worldFromPart: m }: StagePart): Place[] {
+  const { low, high } = solidOf(shape);
+  const corners: Place[] = [];
+  for (let k = 0; k < 8; k += 1) {
+    const x = k & 1 ? high[0] : low[0];
+    const y = k & 2 ? high[1] : low[1];
+    const z = k & 4 ? high[2] : low[2];
+    corners.push(
+      m
+        ? [
+            m[0] * x + m[1] * y + m[2] * z + m[3],
+            m[4] * x + m[5] * y + m[6] * z + m[7],
+            m[8] * x + m[9] * y + m[10] * z + m[11],
+          ]
+        : [x, y, z],
+    );
+  }
+  return corners;
+}
+
+/** The rectangle around the picture of some corners; null when none of what they hold can be in frame. */
+function rectAround(corners: readonly Place[], camera: Camera, grid: Grid): PixelRect | null {
+  let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
+  const across = { left: grid.axisX / grid.perTangentX, up: grid.axisY / grid.perTangentY };
+  // One bit for each side of the pyramid, and for behind: all corners beyond one of them, and nothing can show.
+  let beyondAll = 31;
+  let isAcross = false;
+  for (const corner of corners) {
+    const [x, y, z] = cameraFromWorld(camera.pose, corner);
+    beyondAll &=
+      (x > z * across.left ? 1 : 0) |
+      (x < -z * across.left ? 2 : 0) |
+      (y > z * across.up ? 4 : 0) |
+      (y < -z * across.up ? 8 : 0) |
+      (z < 0 ? 16 : 0);
+    if (z < TOO_NEAR_METRES) {
+      isAcross = true;
+      continue;
+    }
+    const column = grid.axisX + (x / z) * grid.perTangentX;
+    const row = grid.axisY - (y / z) * grid.perTangentY;
+    left = Math.min(left, column);
+    right = Math.max(right, column);
+    top = Math.min(top, row);
+    bottom = Math.max(bottom, row);
+  }
+  if (beyondAll !== 0) return null;
+  if (isAcross) return { left: 0, top: 0, right: grid.width, bottom: grid.height };
+  const rect = {
+    left: Math.max(0, Math.floor(left) - SLACK_PIXELS),
+    top: Math.max(0, Math.floor(top) - SLACK_PIXELS),
+    right: Math.min(grid.width, Math.ceil(right) + SLACK_PIXELS),
+    bottom: Math.min(grid.height, Math.ceil(bottom) + SLACK_PIXELS),
+  };
+  return rect.left < rect.right && rect.top < rect.bottom ? rect : null;
+}
+
+const areaOf = (rect: PixelRect): number => (rect.right - rect.left) * (rect.bottom - rect.top);
+
+const unionOf = (a: PixelRect, b: PixelRect): PixelRect => ({
+  left: Math.min(a.left, b.left),
+  top: Math.min(a.top, b.top),
+  right: Math.max(a.right, b.right),
+  bottom: Math.max(a.bottom, b.bottom),
+});
+
+/** Items to be asked together, and the pixels that they and their images can touch. */
+export interface Group {
+  readonly items: ReadonlySet<number>;
+  readonly rect: PixelRect;
+}
+
+/** A look costs about this many pixels before it has drawn one: near things are asked together. */
+const LOOK_PIXELS = 12000;
+
+/**
+ * Sorts items into groups whose rectangles are worth asking apart. Items that cannot touch the frame are in none.
+ */
+export function groupsOf(
+  stage: SightStage,
+  items: ReadonlySet<number>,
+  camera: Camera,
+  grid: Grid,
+  mirrors: readonly MirrorView[],
+): readonly Group[] {
+  const groups: { items: Set<number>; rect: PixelRect }[] = [];
+  for (const item of items) {
+    let rect: PixelRect | null = null;
+    for (let k = stage.firstPart[item]; k < stage.firstPart[item + 1]; k += 1) {
+      const corners = cornersOf(stage.parts[k]);
+      for (const seen of [
+        corners,
+        ...mirrors.map((mirror) => corners.map((corner) => reflected(corner, mirror))),
+      ]) {
+        const around = rectAround(seen, camera, grid);
+        if (around) rect = rect ? unionOf(rect, around) : around;
+      }
+    }
+    if (!rect) continue;
+    let merged = { items: new Set([item]), rect };
+    // Take in every group that is cheaper asked together, until none is.
+    for (let k = 0; k < groups.length; k += 1) {
+      const together = unionOf(groups[k].rect, merged.rect);
+      if (areaOf(together) > areaOf(groups[k].rect) + areaOf(merged.rect) + LOOK_PIXELS) continue;
+      merged = { items: new Set([...groups[k].items, ...merged.items]), rect: together };
+      groups.splice(k, 1);
+      k = -1;
+    }
+    groups.push(merged);
+  }
+  return groups;
+}
