@@ -21,9 +21,15 @@ export function migrate(
     return failure([fault('The plan', quoteFound(document), 'an object that starts with {"standclear": 1')]);
   }
   let current: Record<string, unknown> = { ...document };
-  const version = current['standclear'];
+  const version = current.standclear;
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
-    return failure([fault('standclear', quoteFound(version), `the version of the plan, 1 to ${newest}`)]);
+    return failure([
+      fault(
+        'standclear',
+        quoteFound(version),
+        newest === 1 ? 'the version of the plan, 1' : `the version of the plan, 1 to ${newest}`,
+      ),
+    ]);
   }
   if (version > newest) {
     return failure([

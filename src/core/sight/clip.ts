@@ -1,7 +1,7 @@
 /** Nothing nearer to the entrance pupil than this is seen, metres along the axis. */
 export const NEAREST_METRES = 0.01;
-/** How far in front of a mirror something has to be to be seen in it, metres. */
-const MIRROR_GAP_METRES = 1e-6;
+/** What is no farther than this from a mirror's plane lies in it, metres. */
+export const MIRROR_GAP_METRES = 1e-6;
 
 const first: number[] = [];
 const second: number[] = [];
@@ -44,6 +44,6 @@ export function clipTriangle(corners: Float64Array, guard: number, bySide: boole
   keepSide(second, first, 0, 1, guard, 0, 0);
   keepSide(first, second, 0, -1, guard, 0, 0);
   if (!bySide) return second;
-  keepSide(second, first, 0, 0, 0, 1, MIRROR_GAP_METRES);
+  keepSide(second, first, 0, 0, 0, 1, 0);
   return first;
 }

@@ -48,6 +48,12 @@ export function scratchFor(camera: Camera, longSide?: number): Scratch {
   return { grid, buffer: bufferFor(grid), mirrorBuffer: bufferFor(grid) };
 }
 
+/**
+ * What stands on a mirror and its image meet in one line. Rounded corners may leave a crack there, finer than a
+ * hundredth of a pixel, through which far things would show for a frame; setting the mirror back this much shuts it.
+ */
+const MIRROR_RECEDES_PIXELS = 0.02;
+
 const wholeRect = (grid: Grid): PixelRect => ({ left: 0, top: 0, right: grid.width, bottom: grid.height });
 
 /** The part of a rectangle that an item's box lies in. */
@@ -88,7 +94,8 @@ export function look(stage: SightStage, camera: Camera, scratch: Scratch, option
     solid.part = part.index;
     solid.item = part.item;
     solid.alone = 0;
-    drawShape(part.shape, partScreen(screen, part), rect, null, facingOf(part, eye, 'front'), solid);
+    const recede = part.shape.mirror ? MIRROR_RECEDES_PIXELS : 0;
+    drawShape(part.shape, partScreen(screen, part), rect, null, facingOf(part, eye, 'front'), solid, recede);
     alone[part.item] += solid.alone;
   }
   countOwners(buffer, rect, weights, itemOfPart, direct);

@@ -1,5 +1,5 @@
 import type { PartShape } from '../form/types';
-import { clipTriangle, NEAREST_METRES } from './clip';
+import { clipTriangle, MIRROR_GAP_METRES, NEAREST_METRES } from './clip';
 import type { ScreenMatrix } from './screenFromWorld';
 
 /** Receives the pixels of a triangle, row by row: x0 ≤ x ≤ x1, the inverse depth at x0 and its step to the right. */
@@ -30,6 +30,13 @@ const HALF_PIXEL = SUBPIXELS / 2;
 /** Beyond this many pixels a corner is clipped: edge products then stay far below 2^53. */
 export const GUARD_PIXELS = 16384;
 
+/** What is wrong with a corner: too near or too far off screen; not before a mirror; behind it. */
+const OFF_SCREEN = 1;
+const NOT_BEFORE = 2;
+const BEHIND = 4;
+
+/** Of the call of drawShape in hand, see there. */
+let recede = 0;
 let room = 0;
 let homogeneousX = new Float64Array(0);
 let homogeneousY = new Float64Array(0);
@@ -72,11 +79,11 @@ function transformCorners(shape: PartShape, m: ScreenMatrix, keep: HalfSpace | n
     if (keep) {
       const side = keep.normal[0] * x + keep.normal[1] * y + keep.normal[2] * z - keep.offset;
       sides[k] = side;
-      if (side <= 0) flag = 2;
+      flag = side <= MIRROR_GAP_METRES ? (side < -MIRROR_GAP_METRES ? NOT_BEFORE | BEHIND : NOT_BEFORE) : 0;
     }
     const guard = GUARD_PIXELS * w;
     if (w < NEAREST_METRES || hx < -guard || hx > guard || hy < -guard || hy > guard) {
-      outside[k] = flag | 1;
+      outside[k] = flag | OFF_SCREEN;
       continue;
     }
     outside[k] = flag;
@@ -89,7 +96,8 @@ function transformCorners(shape: PartShape, m: ScreenMatrix, keep: HalfSpace | n
 
 /**
  * Scan-converts a shape into a sink: the triangles of the asked facing, pixels whose centres lie inside by the top-left
- * rule, corners rounded to 1/256 pixel. `m` is screen from part.
+ * rule, corners rounded to 1/256 pixel. `m` is screen from part. `recedePixels` sets the surface back by what it
+ * would be farther away that much of a pixel off.
  */
 export function drawShape(
   shape: PartShape,
@@ -98,7 +106,9 @@ export function drawShape(
   keep: HalfSpace | null,
   facing: Facing,
   sink: SpanSink,
+  recedePixels = 0,
 ): void {
+  recede = recedePixels;
   // Screen y runs down: an outward face, counter-clockwise from outside, has negative area there.
   const wanted = facing === 'both' ? 0 : facing === 'front' ? -1 : 1;
   transformCorners(shape, m, keep);
@@ -107,8 +117,10 @@ export function drawShape(
     const a = indices[k];
     const b = indices[k + 1];
     const c = indices[k + 2];
-    const flags = outside[a] | outside[b] | outside[c];
-    if (flags === 0) {
+    // Nothing of it stands before the mirror.
+    if ((outside[a] & outside[b] & outside[c] & NOT_BEFORE) !== 0) continue;
+    // A corner on the mirror's plane is its own image: left alone, an object and its image share that edge exactly.
+    if (((outside[a] | outside[b] | outside[c]) & (OFF_SCREEN | BEHIND)) === 0) {
       drawTriangle(
         snappedX[a],
         snappedY[a],
@@ -123,7 +135,7 @@ export function drawShape(
         rect,
         sink,
       );
-    } else if ((outside[a] & outside[b] & outside[c] & 2) === 0) {
+    } else {
       drawClipped(a, b, c, keep !== null, wanted, rect, sink);
     }
   }
@@ -228,7 +240,8 @@ function drawTriangle(
     acY = cy - ay;
   const stepX = (((bz - az) * acY - (cz - az) * abY) / area) * SUBPIXELS;
   const stepY = (((cz - az) * abX - (bz - az) * acX) / area) * SUBPIXELS;
-  let start = az + ((px - ax) * stepX + (py - ay) * stepY) / SUBPIXELS;
+  let start =
+    az + ((px - ax) * stepX + (py - ay) * stepY) / SUBPIXELS - recede * (Math.abs(stepX) + Math.abs(stepY));
 
   const widest = right - left;
   for (let row = top; row <= bottom; row += 1) {
