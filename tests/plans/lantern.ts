@@ -6,7 +6,7 @@ import type { Plan } from '../../src/core/plan/schema/plan';
 export function lanternPlan(distortion: Distortion | null): Plan {
   const parsed = parsePlan({
     standclear: 1,
-    title: 'Lantern',
+    title: distortion ? 'Lantern, bent' : 'Lantern',
     notes: '',
     place: {
       label: 'Nowhere',

@@ -78,7 +78,6 @@ export class StageDriver {
     selectedId: string | null,
   ): void {
     const { plan, seconds, quality, pixelRatio } = moment;
-    walk.placeFor(plan);
     walk.setAspect(pane.width / pane.height);
     const inputs = [plan, seconds, setup, quality, walk.version, selectedId];
     const painted = this.painting('walk', sizesOf(pane, pixelRatio, quality), inputs, (targets) => {

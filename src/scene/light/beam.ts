@@ -1,16 +1,37 @@
 export const radians = (degrees: number): number => (degrees * Math.PI) / 180;
 
+/** How far beyond the field angle a lamp's spill is still drawn, in field angles. */
+export const SPILL = 1.35;
+
 /**
- * A spot light's cone for a lamp's beam and field angles (full, degrees): the light ends at the field angle and is
- * half as strong at the beam angle. three lets the intensity rise by a smooth step between the cosines of `angle` and
- * of `angle × (1 − penumbra)`; a smooth step is a half in the middle between the two. Radians.
+ * How strong a lamp is off its axis, 0..1 of the peak: a half at half the beam angle, a tenth at half the field angle
+ * (full angles, degrees), as head classes are published. Between and beyond by 2^−u^p, u = (1 − cos θ) ÷ (1 − cos of
+ * half the beam angle), the power p chosen so that both hold; our own choice of curve, for lack of the lamp's own.
  */
-export function shapeOfBeam(
+export function beamShare(beamDegrees: number, fieldDegrees: number, cosine: number): number {
+  const half = Math.max(1e-6, 1 - Math.cos(radians(beamDegrees) / 2));
+  const tenth = Math.max(half * 1.05, 1 - Math.cos(radians(fieldDegrees) / 2));
+  const power = Math.log(Math.log2(10)) / Math.log(tenth / half);
+  return 2 ** -(((1 - Math.min(1, cosine)) / half) ** power);
+}
+
+/** three's cone of a spot light, into whose two cosines the field and the beam angle go for {@link SPOT_BEAM}. */
+export function coneOf(
   beamDegrees: number,
   fieldDegrees: number,
 ): { readonly angle: number; readonly penumbra: number } {
   const angle = Math.min(Math.PI / 2, radians(fieldDegrees) / 2);
-  const half = Math.min(angle * 0.999, radians(beamDegrees) / 2);
-  const inner = Math.acos(Math.min(1, 2 * Math.cos(half) - Math.cos(angle)));
-  return { angle, penumbra: Math.min(1, Math.max(0.01, 1 - inner / angle)) };
+  return { angle, penumbra: Math.min(1, Math.max(0, 1 - radians(beamDegrees) / 2 / angle)) };
 }
+
+/** {@link beamShare} in place of three's smooth step between the two cosines of a cone. */
+export const SPOT_BEAM = /* glsl */ `
+float getSpotAttenuation( const in float coneCosine, const in float penumbraCosine, const in float angleCosine ) {
+  float middle = max(1e-6, 1.0 - penumbraCosine);
+  float tenth = max(middle * 1.05, 1.0 - coneCosine);
+  float off = 1.0 - angleCosine;
+  if (off > tenth * 1.8) return 0.0;
+  float fade = 1.0 - smoothstep(1.4, 1.8, off / tenth);
+  return exp2(-pow(off / middle, 1.2005 / log(tenth / middle))) * fade;
+}
+`;

@@ -2,7 +2,7 @@ import { Group, HemisphereLight, PointLight, SpotLight, Vector3 } from 'three';
 import type { LampForm } from '../../core/form/types';
 import type { GlowUniforms } from '../materials/glowMaterial';
 import { BRIGHTEST } from '../materials/glowMaterial';
-import { radians, shapeOfBeam } from './beam';
+import { beamShare, coneOf, radians, SPILL } from './beam';
 import { gathered } from './gathered';
 import { colourOfLamp } from './kelvin';
 import { SKY_LUX } from './sky';
@@ -11,6 +11,8 @@ import { SKY_LUX } from './sky';
 const SPOT_STEP = 4;
 const POINT_STEP = 4;
 const MOST_SPOTS = 16;
+/** Half the widest angle that a shadow map takes in. */
+const WIDEST_SHADOW = radians(75);
 /** Wider than this, a lamp shines all round. */
 const ROUND_DEGREES = 175;
 
@@ -118,15 +120,13 @@ export class LampRig {
 
 const axis = new Vector3();
 
-/** Illuminance of a lamp at a point that faces it, lux, were nothing in the way; half at half the beam angle. */
+/** Illuminance of a lamp at a point that faces it, lux, were nothing in the way. */
 export function luxAt(lamp: LampForm, point: readonly [number, number, number]): number {
   axis.set(point[0] - lamp.position[0], point[1] - lamp.position[1], point[2] - lamp.position[2]);
   const metres = Math.max(0.5, axis.length());
   const cosine =
     (axis.x * lamp.direction[0] + axis.y * lamp.direction[1] + axis.z * lamp.direction[2]) / metres;
-  const angle = Math.acos(Math.min(1, Math.max(-1, cosine)));
-  const half = radians(lamp.beamDegrees) / 2;
-  return (lamp.peakCandela / metres ** 2) * 2 ** -((angle / half) ** 2);
+  return (lamp.peakCandela / metres ** 2) * beamShare(lamp.beamDegrees, lamp.fieldDegrees, cosine);
 }
 
 function setSpot(light: SpotLight, lamp: LampForm | null): boolean {
@@ -135,7 +135,7 @@ function setSpot(light: SpotLight, lamp: LampForm | null): boolean {
     light.intensity = 0;
     return was > 0;
   }
-  const { angle, penumbra } = shapeOfBeam(lamp.beamDegrees, lamp.fieldDegrees);
+  const { angle, penumbra } = coneOf(lamp.beamDegrees, lamp.fieldDegrees);
   const [x, y, z] = lamp.position;
   const [dx, dy, dz] = lamp.direction;
   const moved =
@@ -153,6 +153,8 @@ function setSpot(light: SpotLight, lamp: LampForm | null): boolean {
   light.target.position.set(x + dx, y + dy, z + dz);
   light.angle = angle;
   light.penumbra = penumbra;
+  // The shadow reaches as far as the spill, up to what one flat map can hold.
+  light.shadow.focus = Math.min(SPILL, WIDEST_SHADOW / angle);
   return moved;
 }
 

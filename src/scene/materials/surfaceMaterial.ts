@@ -7,6 +7,7 @@ import {
   ShaderChunk,
   Vector2,
 } from 'three';
+import { SPOT_BEAM } from '../light/beam';
 import { SKY_UNIFORMS } from '../light/sky';
 import {
   CLOTH_LIGHT,
@@ -81,6 +82,7 @@ export function makeSurface(spec: SurfaceSpec): MeshStandardMaterial {
       .replace('#include <map_fragment>', surfaceOf(spec))
       .replace('#include <roughnessmap_fragment>', 'float roughnessFactor = clamp(surface.rough, 0.04, 1.0);')
       .replace('#include <normal_fragment_maps>', 'normal = raised(-vViewPosition, normal, surface.relief);')
+      .replace('#include <lights_pars_begin>', LAMPS)
       .replace('#include <lights_physical_pars_fragment>', shading(lets > 0, wet !== undefined))
       // Wet, the sky comes with the mirror's picture.
       .replace('#include <lights_fragment_end>', `#include <lights_fragment_end>\n${wet ? '' : SKY_SHINE}`)
@@ -99,6 +101,9 @@ function surfaceOf({ wet, wire }: SurfaceSpec): string {
     diffuseColor.rgb = surface.albedo;
     ${wire ? WIRE_OPACITY : ''}`;
 }
+
+/** three's lights, with the beam that head classes are published by. */
+const LAMPS = ShaderChunk.lights_pars_begin.replace(/float getSpotAttenuation\([^}]*}/, SPOT_BEAM);
 
 /** three's shading, with the light through cloths, and with water's own Fresnel in place of Schlick's where it is wet. */
 function shading(cloth: boolean, wet: boolean): string {

@@ -13,7 +13,7 @@ export class WalkRound {
   readonly camera = new PerspectiveCamera(42, 1, 0.1, 4000);
   private readonly controls: OrbitControls;
   private element: HTMLElement | null = null;
-  private placedFor: string | null = null;
+  private placedFor: number | null = null;
   /** Grows with every change of the camera. */
   version = 0;
 
@@ -43,13 +43,15 @@ export class WalkRound {
     this.element = element;
     if (!element) return;
     this.controls.connect(element);
+    // Its keys need a focus to come to.
+    if (element.tabIndex < 0) element.tabIndex = 0;
     element.addEventListener('keydown', this.onKey);
   }
 
-  /** Stands back from the action once for each plan that is opened. */
-  placeFor(plan: Plan): void {
-    if (this.placedFor === plan.title || plan.pieces.length === 0) return;
-    this.placedFor = plan.title;
+  /** Stands back from the action, once for each document that is opened. */
+  placeFor(plan: Plan, documentNumber: number): void {
+    if (this.placedFor === documentNumber) return;
+    this.placedFor = documentNumber;
     const [x, , z] = middleOfAction(plan);
     const back = Math.min(40, Math.max(9, deckReach(plan) * 0.85));
     this.controls.target.set(x, 1, z);
@@ -78,7 +80,9 @@ export class WalkRound {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
     const act = event.shiftKey ? this.steps[event.key] : this.turns[event.key];
     if (!act) return;
+    // Elsewhere on the page the arrows move what is selected.
     event.preventDefault();
+    event.stopPropagation();
     act();
     this.controls.update();
   };

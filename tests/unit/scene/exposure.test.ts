@@ -1,0 +1,26 @@
+import { expect, test } from 'vitest';
+import { exposureOf, greyLuminance } from '../../../src/scene/picture/exposure';
+import { smallRoof } from '../smallRoof';
+
+const setup = smallRoof().setups[0];
+
+test('middle grey is the luminance that a meter with K = 12.5 asks for', () => {
+  // T2.8, ISO 800, 1/48 s: 12.5 × 7.84 × 48 / 800.
+  expect(
+    greyLuminance({ ...setup, stop: 2.8, iso: 800, shutterDegrees: 180, framesPerSecond: 24, ndStops: 0 }),
+  ).toBeCloseTo(5.88, 6);
+  // EV 0 at ISO 100 (1 s at f/1) is 0.125 cd/m².
+  expect(
+    greyLuminance({ ...setup, stop: 1, iso: 100, shutterDegrees: 360, framesPerSecond: 1, ndStops: 0 }),
+  ).toBeCloseTo(0.125, 9);
+});
+
+test('a stop more light for a stop of anything', () => {
+  const base = { ...setup, stop: 4, iso: 400, shutterDegrees: 180, framesPerSecond: 24, ndStops: 1 };
+  const grey = exposureOf(base).perCandela;
+  expect(exposureOf({ ...base, iso: 800 }).perCandela).toBeCloseTo(2 * grey, 9);
+  expect(exposureOf({ ...base, stop: 4 * Math.SQRT2 }).perCandela).toBeCloseTo(grey / 2, 9);
+  expect(exposureOf({ ...base, shutterDegrees: 90 }).perCandela).toBeCloseTo(grey / 2, 9);
+  expect(exposureOf({ ...base, framesPerSecond: 48 }).perCandela).toBeCloseTo(grey / 2, 9);
+  expect(exposureOf({ ...base, ndStops: 2 }).perCandela).toBeCloseTo(grey / 2, 9);
+});

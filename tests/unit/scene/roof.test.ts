@@ -1,0 +1,70 @@
+import { expect, test } from 'vitest';
+import { ShapeBuilder } from '../../../src/core/form/build/shapeBuilder';
+import { formsAt } from '../../../src/core/form/formsAt';
+import { mirrorHeightUnder } from '../../../src/scene/drive/mirrorHeight';
+import { Geometries } from '../../../src/scene/roof/geometries';
+import { facetsOf } from '../../../src/scene/roof/normals';
+import { DEMO, readPlan } from '../../plans/readPlan';
+
+const column = (smooth: boolean) =>
+  new ShapeBuilder().cone([0, 0, 0], [0, 2, 0], 0.5, 0.5, 8).finish({ substance: 'metal', smooth });
+
+test('a round column is shaded round about, and its caps stay flat', () => {
+  const { positions, normals } = facetsOf(column(true));
+  for (let k = 0; k < positions.length; k += 3) {
+    const [x, y, z] = [normals[k], normals[k + 1], normals[k + 2]];
+    expect(Math.hypot(x, y, z)).toBeCloseTo(1, 5);
+    if (Math.abs(y) > 0.01) expect(Math.abs(y)).toBeCloseTo(1, 5);
+    // Away from the axis; the two triangles of a side pull it a little to the side of their shared diagonal.
+    else expect((x * positions[k] + z * positions[k + 2]) / 0.5).toBeGreaterThan(0.98);
+  }
+});
+
+test('an edged column keeps its facets', () => {
+  const { positions, normals } = facetsOf(column(false));
+  for (let t = 0; t < positions.length; t += 9)
+    expect([...normals.slice(t, t + 3)]).toEqual([...normals.slice(t + 6, t + 9)]);
+});
+
+test('one shape has one geometry, and a sweep gives back what is no longer asked for', () => {
+  const geometries = new Geometries();
+  const [first, second] = [column(true), column(false)];
+  const kept = geometries.of(first);
+  geometries.of(second);
+  expect(geometries.of(first)).toBe(kept);
+  geometries.sweep();
+  expect(geometries.count).toBe(2);
+  geometries.of(first);
+  geometries.sweep();
+  expect(geometries.count).toBe(1);
+  expect(geometries.of(first)).toBe(kept);
+});
+
+test('the demo at two instants: what stands still keeps its shapes, so its geometries are kept too', () => {
+  const plan = readPlan(DEMO);
+  const [early, late] = [formsAt(plan, 0), formsAt(plan, 8)];
+  const shapes = new Set(early.flatMap(({ parts }) => parts.map(({ shape }) => shape)));
+  const standing = late.filter(({ section }) => section === 'piece');
+  for (const { parts } of standing) for (const { shape } of parts) expect(shapes.has(shape)).toBe(true);
+});
+
+test('a camera mirrors in the deck that it stands over, and in none when the deck is dry', () => {
+  const demo = readPlan(DEMO);
+  const low = demo.pieces.find(({ kind }) => kind === 'deck');
+  if (low?.kind !== 'deck') throw new Error('the demo has a deck');
+  const corner = (x: number, z: number): [number, number] => [x, z];
+  const high = {
+    ...low,
+    id: 'terrace',
+    topMetres: 2,
+    outline: [corner(100, 100), corner(104, 100), corner(104, 104), corner(100, 104)],
+  };
+  const plan = { ...demo, ground: { ...demo.ground, wetness: 'puddled' as const }, pieces: [low, high] };
+  const [x, z] = [0, 1].map(
+    (axis) => low.outline.reduce((sum, spot) => sum + spot[axis], 0) / low.outline.length,
+  );
+  expect(mirrorHeightUnder(plan, [x, 5, z])).toBe(low.topMetres);
+  expect(mirrorHeightUnder(plan, [102, 5, 102])).toBe(2);
+  expect(mirrorHeightUnder(plan, [102, 1.5, 102])).toBe(low.topMetres);
+  expect(mirrorHeightUnder({ ...plan, ground: { ...plan.ground, wetness: 'damp' } }, [x, 5, z])).toBeNull();
+});
