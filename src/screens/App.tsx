@@ -1,4 +1,4 @@
-import { type ReactNode, useEffect } from 'react';
+import { useEffect } from 'react';
 import { useSession } from '../desk/hooks';
 import { FramePane } from './frame/FramePane';
 import { Header } from './header/Header';
@@ -6,6 +6,7 @@ import { GlyphSprite } from './parts/GlyphSprite';
 import { IconSprite } from './parts/IconSprite';
 import { useOutcomes } from './report/useOutcomes';
 import { RoofPane } from './roof/RoofPane';
+import { StageUnderneath } from './StageUnderneath';
 import { Sheet } from './sheet/Sheet';
 import { ShortcutSheet } from './shortcuts/ShortcutSheet';
 import { useShortcuts } from './shortcuts/useShortcuts';
@@ -17,7 +18,7 @@ import { useReadyMark } from './useReadyMark';
 import './styles/index.css';
 
 /** The page: the roof at the left, the frame above right, the sheet below it, the strip along the foot. */
-export function App({ stage }: { readonly stage: ReactNode }) {
+export function App() {
   const theme = useSession((state) => state.theme);
   useEffect(() => {
     document.documentElement.dataset.theme = theme;
@@ -30,7 +31,7 @@ export function App({ stage }: { readonly stage: ReactNode }) {
     <>
       <IconSprite />
       <GlyphSprite />
-      {stage}
+      <StageUnderneath />
       <div className="desk">
         <Header />
         <main>

@@ -2,6 +2,8 @@ import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { parsePlanText } from '../../src/core/plan/parse';
+import { serialisePlan } from '../../src/core/plan/serialise';
+import { EMPTY_PLAN } from '../../src/desk/emptyPlan';
 import { openPage, screenshot } from './harness';
 
 const AXE = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
@@ -65,6 +67,13 @@ test('a setup from the strip, the time of its move, an item and its numbers, the
   for (let press = 0; press < 6; press += 1) await page.keyboard.press('ArrowRight');
   expect(await clock.textContent()).not.toBe(atStart);
 
+  await page.locator('.scrub .clock').click();
+  const beforePlay = (await clock.textContent()) ?? '';
+  await page.locator('.desk').press('Space');
+  await page.locator('.scrub .clock b').filter({ hasNotText: beforePlay }).waitFor();
+  await page.locator('.desk').press('Space');
+  expect(await page.getByRole('button', { name: 'Play' }).isVisible()).toBe(true);
+
   await page.getByRole('tab', { name: 'Set' }).click();
   await page.getByRole('searchbox', { name: 'find' }).fill('stand 1');
   await page.locator('.things button', { hasText: 'stand' }).first().click();
@@ -116,6 +125,17 @@ test('a broken file is refused with a sentence, a good one is saved as it reads'
   await page.locator('.toast', { hasText: 'Other night is open.' }).waitFor();
   await page.locator('.toast', { hasText: 'Other night' }).getByRole('button', { name: 'Undo' }).click();
   expect(await plan.textContent()).toBe(title);
+});
+
+test('an empty plan says the next act, and the act can be undone', async () => {
+  const page = await openPage({ width: 1440, height: 900 });
+  await dropFile(page, 'empty.plan.json', serialisePlan(EMPTY_PLAN));
+  await page.getByText('No setup yet.').waitFor();
+  await page.getByRole('button', { name: 'Place a camera' }).first().click();
+  await page.locator('.strip .card').waitFor();
+  expect(await page.locator('.frame-pane h2').textContent()).toContain('A');
+  await page.locator('.desk').press('Control+z');
+  await page.getByText('No setup yet.').waitFor();
 });
 
 test.each(['night', 'day'] as const)('a phone by %s holds everything in its width', async (theme) => {

@@ -22,7 +22,7 @@ export function NightPanel() {
       <h3>The night, all setups</h3>
       <p className={wellSetups.length === setups.length ? 'figure verd' : 'figure'}>
         {wellSetups.length} of {setups.length}
-        <small> setups have nothing in the way</small>
+        <small>setups have nothing in the way</small>
       </p>
       <ul className="rows standing">
         {troubles.map(({ worst, troubledIds }) => (

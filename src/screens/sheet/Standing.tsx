@@ -24,7 +24,7 @@ function Answer({ rows, of }: { readonly rows: readonly Row[]; readonly of: numb
     return (
       <p className="figure">
         {troubled.length} of {of}
-        <small>{missing ? ' setups do not show it' : ' setups have it in the way'}</small>
+        <small>{missing ? 'setups do not show it' : 'setups have it in the way'}</small>
       </p>
     );
   }
@@ -33,13 +33,13 @@ function Answer({ rows, of }: { readonly rows: readonly Row[]; readonly of: numb
   if (!clear)
     return (
       <p className="figure">
-        As wished<small> in all setups</small>
+        As wished<small>in all setups</small>
       </p>
     );
   return (
     <p className="figure verd">
       {margins.length > 0 ? formatLength(Math.min(...margins), lengths, { decimals: 1 }) : 'Clear'}
-      <small>{margins.length > 0 ? ' or more, clear in all setups' : ' in all setups'}</small>
+      <small>{margins.length > 0 ? 'or more, clear in all setups' : 'in all setups'}</small>
     </p>
   );
 }
