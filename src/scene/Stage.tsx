@@ -29,6 +29,7 @@ export function Stage() {
       <Canvas
         frameloop="demand"
         dpr={[1, 2]}
+        resize={{ scroll: false }}
         shadows={{ type: PCFShadowMap }}
         gl={{ antialias: false, alpha: true, powerPreference: 'high-performance' }}
         style={{ pointerEvents: 'none' }}

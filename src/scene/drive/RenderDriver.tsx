@@ -76,9 +76,12 @@ export function RenderDriver() {
     const walkPane = walkElement && roofView === 'walk round' ? paneOf(walkElement, canvas) : null;
     if (walkPane) {
       walk.placeFor(plan, planStore.getState().documentNumber);
-      if (walk.settle()) invalidate();
-      driver.showWalk(moment, setup, walk, walkPane, selectedId);
-    }
+      const isMoving = walk.settle();
+      if (isMoving) invalidate();
+      // Where pictures are dear, one in motion is drawn coarse, and fine once it rests.
+      const ratio = isMoving && pictureQuality === 'light' ? pixelRatio / 2 : pixelRatio;
+      driver.showWalk({ ...moment, pixelRatio: ratio }, setup, walk, walkPane, selectedId);
+    } else driver.forgetWalk();
 
     // Thumbnails come one by one, once the hand rests; the end of a move or a drag calls for them again.
     if (thumbElements.size > 0 && !playing && gesture === null) {

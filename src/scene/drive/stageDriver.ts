@@ -94,6 +94,12 @@ export class StageDriver {
     this.painter.show(pane, painted.development);
   }
 
+  /** Gives back what the walk-round's picture holds on the card, while it is not shown. */
+  forgetWalk(): void {
+    this.painted.get('walk')?.targets.dispose();
+    this.painted.delete('walk');
+  }
+
   /** Copies the first thumbnail that is out of date onto its canvas; false when all are up to date. */
   printNextThumb(moment: Moment, canvases: ReadonlyMap<string, HTMLCanvasElement>): boolean {
     const { plan, quality } = moment;

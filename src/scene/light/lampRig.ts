@@ -2,7 +2,7 @@ import { Group, HemisphereLight, PointLight, SpotLight, Vector3 } from 'three';
 import type { LampForm } from '../../core/form/types';
 import type { GlowUniforms } from '../materials/glowMaterial';
 import { BRIGHTEST } from '../materials/glowMaterial';
-import { beamShare, coneOf, radians, SPILL } from './beam';
+import { beamPower, beamShare, coneOf, radians, SPILL } from './beam';
 import { gathered } from './gathered';
 import { colourOfLamp } from './kelvin';
 import { SKY_LUX } from './sky';
@@ -165,6 +165,7 @@ export function setGlow(glow: GlowUniforms, lamp: LampForm): void {
   const area = isRound ? (Math.PI / 4) * Math.max(width, depth) * height : (Math.PI / 4) * width * height;
   const luminance = Math.min(BRIGHTEST, lamp.peakCandela / Math.max(1e-4, area));
   glow.shine.value.set(...colourOfLamp(lamp)).multiplyScalar(luminance);
-  const [x, y, z] = lamp.direction;
-  glow.beam.value.set(x, y, z, isRound ? 0 : radians(lamp.beamDegrees) / 2);
+  glow.axis.value.set(...lamp.direction);
+  const half = isRound ? 0 : 1 - Math.cos(radians(lamp.beamDegrees) / 2);
+  glow.beam.value.set(half, beamPower(lamp.beamDegrees, lamp.fieldDegrees));
 }

@@ -32,6 +32,7 @@ vec3 raised(vec3 place, vec3 facing, float relief) {
   vec3 first = cross(acrossY, facing);
   vec3 second = cross(facing, acrossX);
   float area = dot(acrossX, first);
+  if (abs(area) < 1e-12) return facing;
   vec3 slope = sign(area) * (dFdx(relief) * first + dFdy(relief) * second);
   return normalize(abs(area) * facing - slope);
 }

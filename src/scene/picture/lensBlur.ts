@@ -40,6 +40,8 @@ const SPLIT = /* glsl */ `
     for (int k = 0; k < 4; k++) {
       vec2 at = vAt + texel * vec2(float(k & 1) - 0.5, float(k >> 1) - 0.5);
       vec3 light = texture2D(view, at).rgb;
+      /* One pixel that is no number would black out every level above it. */
+      if (any(isnan(light)) || any(isinf(light))) light = vec3(0.0);
       sum += light * min(1.0, brightest / max(max(light.r, light.g), max(light.b, 1e-3)));
       nearest = min(nearest, texture2D(depths, at).x);
     }
