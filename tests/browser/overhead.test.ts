@@ -144,6 +144,40 @@ test('a finger drags a stand, and two fingers zoom', async () => {
   await eventually(() => pixelsPerMetre(page)).toBeGreaterThan(metre * 1.9);
 });
 
+test('on a phone a finger on the empty roof scrolls the page, and on a stand it drags', async () => {
+  const page = await openPage({ width: 390, height: 844, touch: true, theme: 'day' });
+  const board = page.locator('.overhead');
+  await board.scrollIntoViewIfNeeded();
+  const stand = standOf(page, 'Lamp stand 4');
+  const session = await page.context().newCDPSession(page);
+  const drag = async (from: { x: number; y: number }, by: number): Promise<void> => {
+    const send = (type: 'touchStart' | 'touchMove' | 'touchEnd', dy: number) =>
+      session.send('Input.dispatchTouchEvent', {
+        type,
+        touchPoints: type === 'touchEnd' ? [] : [{ x: from.x, y: from.y + dy, id: 0 }],
+      });
+    await send('touchStart', 0);
+    for (const share of [0.25, 0.5, 0.75, 1]) await send('touchMove', by * share);
+    await send('touchEnd', by);
+  };
+  const top = async (): Promise<number> => (await board.boundingBox())?.y ?? Number.NaN;
+  const before = await top();
+  const box = await board.boundingBox();
+  if (!box) throw new Error('the overhead is not on the page');
+  // Beside the roof, where nothing stands.
+  await drag({ x: box.x + box.width - 60, y: box.y + 30 }, 150);
+  await eventually(async () => Math.abs((await top()) - before)).toBeGreaterThan(40);
+
+  await board.scrollIntoViewIfNeeded();
+  const from = await middleOf(stand);
+  const resting = await top();
+  await drag(from, 40);
+  await eventually(async () => (await middleOf(stand)).y - (await top()) - from.y + resting).toBeGreaterThan(
+    25,
+  );
+  await screenshot(page, 'overhead-phone');
+});
+
 test.each(['night', 'day'] as const)('names never overlap, by %s', async (theme) => {
   const page = await openPage({ width: 1440, height: 900, theme });
   const boxes = await page.locator('.lettering text').evaluateAll((texts) =>

@@ -138,7 +138,9 @@ export function Sheet({ committed, plan, drawn, sheet, seconds, setupId, report,
     },
     [svg],
   );
-  const pointers = useSheetPointers({ sheet, svg, hit, choose, drag: setDragged });
+  // In the column of a phone the whole roof lets the page scroll; once it is zoomed, the finger pans it.
+  const scrolls = sheet.fitted && width < WIDE_PANE;
+  const pointers = useSheetPointers({ sheet, svg, scrolls, hit, choose, drag: setDragged });
 
   const onKeyDown = (event: KeyboardEvent<SVGSVGElement>): void => {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
@@ -157,7 +159,7 @@ export function Sheet({ committed, plan, drawn, sheet, seconds, setupId, report,
   return (
     <svg
       ref={setSvg}
-      className={`sheet-drawing ${dragged ? 'dragging' : hovered ? 'over' : ''} concern-${open}`}
+      className={`sheet-drawing ${scrolls ? 'scrolls ' : ''}${dragged ? 'dragging' : hovered ? 'over' : ''} concern-${open}`}
       width={width}
       height={height}
       {...AS_GROUP}

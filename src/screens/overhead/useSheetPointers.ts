@@ -27,6 +27,8 @@ type Press =
 interface Options {
   readonly sheet: SheetView;
   readonly svg: SVGSVGElement | null;
+  /** Whether a finger on the empty ground scrolls the page instead of panning the sheet. */
+  readonly scrolls: boolean;
   readonly hit: (at: Spot, touch: boolean) => HitShape<Target> | null;
   readonly choose: (target: Target | null) => void;
   readonly drag: (target: Target | null) => void;
@@ -97,7 +99,12 @@ export function useSheetPointers(options: Options) {
       }
     };
     // Without this a browser that is behind with its frames takes a drag for a scroll of its own and cancels it.
-    const touch = (event: TouchEvent): void => event.preventDefault();
+    const touch = (event: TouchEvent): void => {
+      const [finger] = event.touches;
+      const { scrolls, hit } = now.current;
+      const leavesIt = scrolls && event.touches.length === 1 && !hit(spotIn(svg, finger), true);
+      if (!leavesIt) event.preventDefault();
+    };
     svg.addEventListener('touchstart', touch, { passive: false });
     svg.addEventListener('wheel', wheel, { passive: false });
     window.addEventListener('keydown', key, true);

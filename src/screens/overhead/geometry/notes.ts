@@ -18,8 +18,8 @@ export interface PlacedNote {
 
 const STEP = 8;
 const CLEARANCE = 6;
-/** A leader that costs this much leads nowhere: the ring stands alone. */
-const UNFIT = 420;
+/** A leader that costs this share of the pane's longer side leads nowhere: the ring stands alone. */
+const UNFIT_SHARE = 0.6;
 
 /**
  * Gives each note the place outside `drawing` with the shortest leader that crosses no other note, and rather none of
@@ -32,6 +32,7 @@ export function placeNotes(
   pane: Bounds,
 ): PlacedNote[] {
   const placed: PlacedNote[] = [];
+  const unfit = UNFIT_SHARE * Math.max(pane[2] - pane[0], pane[3] - pane[1]);
   for (const wish of wishes) {
     let best: PlacedNote | null = null;
     let shortest = Number.POSITIVE_INFINITY;
@@ -52,14 +53,14 @@ export function placeNotes(
       const figures = crossed.filter((figure) => lengthWithin(leader[0], leader[1], figure) > 0).length;
       const length =
         Math.hypot(leader[1][0] - leader[0][0], leader[1][1] - leader[0][1]) +
-        lengthWithin(leader[0], leader[1], drawing) / 2 +
-        crossings * UNFIT +
+        lengthWithin(leader[0], leader[1], drawing) / 1.5 +
+        crossings * unfit +
         figures * 120;
       if (length >= shortest) continue;
       shortest = length;
       best = { id: wish.id, bounds, leader };
     }
-    if (best && shortest < UNFIT) placed.push(best);
+    if (best && shortest < unfit) placed.push(best);
   }
   return placed;
 }
