@@ -1,0 +1,100 @@
+import { parsePlan } from '../../../src/core/plan/parse';
+import type { Plan } from '../../../src/core/plan/schema/plan';
+import { smallRoofDocument } from '../../unit/smallRoof';
+import { dice } from './randomForms';
+
+/** A plan from a plain document; throws with what is wrong in it. */
+export function planFrom(document: object): Plan {
+  const parsed = parsePlan(document);
+  if (!parsed.ok) throw new Error(parsed.faults.map((fault) => fault.sentence).join('\n'));
+  return parsed.value;
+}
+
+/**
+ * A small roof with things that have a wish, two performers who walk, and one camera that travels and pans,
+ * now gently, now in a whip: two to three seconds of action.
+ */
+export function movingPlan(seed: number): Plan {
+  const roll = dice(seed + 31337);
+  const base = smallRoofDocument();
+  const [setup] = base.setups;
+  const seconds = Math.round(roll(2, 3) * 24) / 24;
+  const spot = (): [number, number] => [roll(-7, 7), roll(-6, 6)];
+  const stand = (k: number) => {
+    const [x, z] = spot();
+    return {
+      id: `stand-${k}`,
+      label: `Stand ${k}`,
+      kind: 'stand',
+      stand: 'tall',
+      at: [x, 0, z],
+      headingDegrees: roll(0, 360),
+      heightMetres: roll(1.5, 3.8),
+    };
+  };
+  const crate = (k: number) => {
+    const [x, z] = spot();
+    return {
+      id: `crate-${k}`,
+      label: `Crate ${k}`,
+      kind: 'box',
+      wish: k % 3 === 0 ? 'either' : 'keep out',
+      at: [x, roll(0, 1) < 0.3 ? roll(1, 3) : 0, z],
+      headingDegrees: roll(0, 360),
+      size: [roll(0.2, 2), roll(0.3, 2.2), roll(0.2, 1)],
+      material: 'timber',
+    };
+  };
+  const performer = (k: number) => {
+    const mark = (beat: string) => ({
+      id: `p${k}-${beat}`,
+      beat,
+      at: spot(),
+      headingDegrees: roll(0, 360),
+      stance: 'stand',
+      holdSeconds: beat === 'start' ? roll(0, 0.4) : 0,
+    });
+    return {
+      ...base.cast[0],
+      id: `performer-${k}`,
+      label: `Performer ${k}`,
+      wish: 'must show',
+      marks: [mark('start'), mark('end')],
+    };
+  };
+  const whips = seed % 3 === 0;
+  let [x, z] = spot();
+  // Towards the middle of the roof, more or less; a whip turns past it.
+  let heading = (Math.atan2(-x, z) * 180) / Math.PI + roll(-30, 30);
+  const keys = [0, roll(0.3, 0.7) * seconds, seconds].map((atSeconds) => {
+    heading += roll(-1, 1) * (whips ? 150 : 30);
+    [x, z] = [x + roll(-1.5, 1.5), z + roll(-1.5, 1.5)];
+    return {
+      atSeconds,
+      position: [x, roll(0.4, 2.2), z],
+      headingDegrees: heading,
+      tiltDegrees: roll(-25, 8),
+      rollDegrees: roll(-5, 5),
+    };
+  });
+  return planFrom({
+    ...base,
+    ground: { surface: 'concrete', wetness: seed % 4 === 0 ? 'dry' : 'wet down' },
+    pieces: [...base.pieces, ...[1, 2, 3, 4].map(crate)],
+    cast: [1, 2].map(performer),
+    gear: [1, 2, 3, 4].map(stand),
+    beats: [
+      { id: 'start', label: 'Start', atSeconds: 0 },
+      { id: 'end', label: 'End', atSeconds: seconds },
+    ],
+    setups: [
+      {
+        ...setup,
+        lens: seed % 2 === 0 ? 'wide' : 'long',
+        delivery: seed % 5 === 0 ? 16 / 9 : 2.39,
+        span: { from: 'start', to: 'end' },
+        move: { ease: seed % 2 === 0 ? 'eased' : 'linear', keys },
+      },
+    ],
+  });
+}
