@@ -1,20 +1,31 @@
-import { useEffect } from 'react';
+import { useEffect, useState } from 'react';
 import { useStore } from 'zustand';
 import { type Toast, toastStore } from '../../desk/toastStore';
 
-/** Long enough to read 24 words and act; a warning stays until it is put away or replaced. */
-const STAYS_MS = 7000;
+/** Long enough to read 24 words. A warning stays until it is put away or replaced. */
+const READ_MS = 7000;
+/** Long enough to read, think again and act. */
+const ACT_MS = 20_000;
 
 function ToastLine({ toast }: { readonly toast: Toast }) {
   const { dismiss } = toastStore.getState();
   const { id, tone, action } = toast;
+  // Under a pointer or with the focus in it, a toast waits.
+  const [held, setHeld] = useState(false);
+  const staysMs = action ? ACT_MS : READ_MS;
   useEffect(() => {
-    if (tone === 'warn') return;
-    const timer = setTimeout(() => toastStore.getState().dismiss(id), STAYS_MS);
+    if (tone === 'warn' || held) return;
+    const timer = setTimeout(() => toastStore.getState().dismiss(id), staysMs);
     return () => clearTimeout(timer);
-  }, [id, tone]);
+  }, [id, tone, held, staysMs]);
   return (
-    <li className={tone === 'warn' ? 'toast warn' : 'toast'}>
+    <li
+      className={tone === 'warn' ? 'toast warn' : 'toast'}
+      onPointerEnter={() => setHeld(true)}
+      onPointerLeave={() => setHeld(false)}
+      onFocus={() => setHeld(true)}
+      onBlur={() => setHeld(false)}
+    >
       <p role={tone === 'warn' ? 'alert' : 'status'}>{toast.sentence}</p>
       {action ? (
         <button
