@@ -168,6 +168,8 @@ test('on a phone a finger on the empty roof scrolls the page, and on a stand it 
   await drag({ x: box.x + box.width - 60, y: box.y + 30 }, 150);
   await eventually(async () => Math.abs((await top()) - before)).toBeGreaterThan(40);
 
+  expect(await page.getByRole('button', { name: 'Fit' }).count()).toBe(0);
+
   await board.scrollIntoViewIfNeeded();
   const from = await middleOf(stand);
   const resting = await top();

@@ -164,6 +164,7 @@ export function useSheetPointers(options: Options) {
     shift.current = event.shiftKey;
     // What does not let itself be moved lets the sheet be moved instead.
     if (held.type === 'pan' || !held.anchor) {
+      if (held.type === 'pan' && options.scrolls && event.pointerType !== 'mouse') return;
       options.sheet.pan([at[0] - held.last[0], at[1] - held.last[1]]);
       held.last = at;
       return;
