@@ -86,7 +86,9 @@ function TitleBlock({
   const hasDeck = decksOf(plan).length > 0;
   return (
     <dl className="titleblock">
-      <div>{plan.title}, the roof</div>
+      <div>
+        <dt className="vh">title</dt> <dd>{plan.title}, the roof</dd>
+      </div>
       <div>
         <dt>deck</dt> <dd>{hasDeck ? sizes(right - left, bottom - top, lengths) : 'none yet'}</dd>
       </div>
