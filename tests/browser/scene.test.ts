@@ -1,4 +1,5 @@
 import type { Page } from 'playwright-core';
+import { PNG } from 'pngjs';
 import { expect, test } from 'vitest';
 import { lampsAt } from '../../src/core/form/lamps';
 import { cameraAt } from '../../src/core/optics/camera';
@@ -79,6 +80,24 @@ test('what core/optics projects is where the picture shows it, over a move, thro
       expect(Math.abs(seen.y - expected.y) * picture.height).toBeLessThan(1.5);
     }
   }
+});
+
+test('the walk-round is drawn beside the frame and turns by the arrow keys', async () => {
+  const page = await openPage({ width: 1280, height: 720 });
+  await page.getByText('walk round', { exact: true }).click();
+  const walk = page.getByRole('region', { name: 'Walk round the roof' });
+  await untilStill(page);
+  await walk.focus();
+  const first = PNG.sync.read(await walk.screenshot());
+  expect(meanBrightness(first)).toBeGreaterThan(0.05);
+  for (let press = 0; press < 4; press += 1) await page.keyboard.press('ArrowLeft');
+  await untilStill(page);
+  const turned = PNG.sync.read(await walk.screenshot());
+  const differing = Array.from({ length: first.width * first.height }, (_, k) => k).filter(
+    (k) => Math.abs(brightness(first, k) - brightness(turned, k)) > 0.05,
+  );
+  expect(differing.length / (first.width * first.height)).toBeGreaterThan(0.1);
+  await screenshot(page, 'scene-walk-round');
 });
 
 test('a card that drops the picture says so, and the picture comes back', async () => {

@@ -12,6 +12,8 @@ import { watchStage } from './watchStage';
 
 /** Thumbnails wait this long for the hand to rest, milliseconds. */
 const THUMB_PATIENCE = 220;
+/** A hand that turns the walk-round rests when nothing has moved for this long, milliseconds. */
+const REST_PATIENCE = 150;
 
 interface Works {
   readonly driver: StageDriver;
@@ -76,10 +78,13 @@ export function RenderDriver() {
     const walkPane = walkElement && roofView === 'walk round' ? paneOf(walkElement, canvas) : null;
     if (walkPane) {
       walk.placeFor(plan, planStore.getState().documentNumber);
+      const isDear = pictureQuality === 'light';
+      walk.setDamped(!isDear);
       const isMoving = walk.settle();
-      if (isMoving) invalidate();
       // Where pictures are dear, one in motion is drawn coarse, and fine once it rests.
-      const ratio = isMoving && pictureQuality === 'light' ? pixelRatio / 2 : pixelRatio;
+      if (isMoving && isDear) wakeLater(invalidate, performance.now() + REST_PATIENCE);
+      else if (isMoving) invalidate();
+      const ratio = isMoving && isDear ? pixelRatio / 2 : pixelRatio;
       driver.showWalk({ ...moment, pixelRatio: ratio }, setup, walk, walkPane, selectedId);
     } else driver.forgetWalk();
 
@@ -99,16 +104,15 @@ export function RenderDriver() {
   return null;
 }
 
-let waking: ReturnType<typeof setTimeout> | null = null;
+let waking: { readonly timer: ReturnType<typeof setTimeout>; readonly at: number } | null = null;
 
-/** One more frame when the thumbnails' patience is over. */
+/** One more frame when the last patience is over. */
 function wakeLater(invalidate: () => void, at: number): void {
-  if (waking !== null) clearTimeout(waking);
-  waking = setTimeout(
-    () => {
-      waking = null;
-      invalidate();
-    },
-    Math.max(30, at - performance.now()),
-  );
+  if (waking && waking.at >= at) return;
+  if (waking) clearTimeout(waking.timer);
+  const wake = () => {
+    waking = null;
+    invalidate();
+  };
+  waking = { timer: setTimeout(wake, Math.max(0, at - performance.now())), at };
 }

@@ -14,13 +14,13 @@ export class WalkRound {
   private readonly controls: OrbitControls;
   private element: HTMLElement | null = null;
   private placedFor: number | null = null;
+  private settledVersion = 0;
   /** Grows with every change of the camera. */
   version = 0;
 
   constructor(private readonly onChange: () => void) {
     this.camera.layers.enable(HELPER_LAYER);
     this.controls = new OrbitControls(this.camera);
-    this.controls.enableDamping = !matchMedia('(prefers-reduced-motion: reduce)').matches;
     this.controls.dampingFactor = 0.12;
     this.controls.minDistance = 1;
     this.controls.maxDistance = 160;
@@ -60,9 +60,17 @@ export class WalkRound {
     this.version += 1;
   }
 
-  /** One step of the damping; true while the camera still moves. */
+  /** Whether a turn runs out softly: not where a frame is slow, nor for who asks for less motion. */
+  setDamped(isDamped: boolean): void {
+    this.controls.enableDamping = isDamped && !matchMedia('(prefers-reduced-motion: reduce)').matches;
+  }
+
+  /** One step of the damping; true when the camera has moved since the step before. */
   settle(): boolean {
-    return this.controls.update();
+    this.controls.update();
+    const hasMoved = this.version !== this.settledVersion;
+    this.settledVersion = this.version;
+    return hasMoved;
   }
 
   setAspect(aspect: number): void {
