@@ -5,9 +5,10 @@ import type { Plan } from '../../../src/core/plan/schema/plan';
 import { reportOf } from '../../../src/core/report/report';
 import { runsOf } from '../../../src/core/sight/frames';
 import { look, scratchFor } from '../../../src/core/sight/look';
+import { outsideOf } from '../../../src/core/sight/margin';
 import { type Reading, readSetup } from '../../../src/core/sight/reading';
 import { stageOf } from '../../../src/core/sight/stage';
-import { type ItemTally, MIRRORED, note, SHOWS, tallyFor } from '../../../src/core/sight/tally';
+import { INSIDE, type ItemTally, MIRRORED, note, SHOWS, tallyFor } from '../../../src/core/sight/tally';
 import { findThin } from '../../../src/core/sight/thin';
 import { smallRoofDocument } from '../../unit/smallRoof';
 import { movingPlan, planFrom } from './movingPlans';
@@ -17,6 +18,8 @@ const PLANS = 12;
 const QUARTER = 6;
 /** Most that the largest share over a move may fall short of the true one, of the frame. */
 const CEILING = 0.0005;
+/** Most that the nearest approach may be told too far: it is looked for by quarters, and frame by frame around the best. */
+const NEAREST_CEILING_METRES = 0.05;
 
 function readingOf(plan: Plan): Reading {
   const [setup] = plan.setups;
@@ -95,6 +98,27 @@ describe('a reading of a move against every frame asked in full', () => {
     }
     expect(wrong).toEqual([]);
     expect(runs).toBeGreaterThan(20);
+  });
+
+  it('tells how near to the frame an item comes that never enters it, within 5 cm', () => {
+    let outside = 0;
+    for (const { seed, reading, truth } of comparisons()) {
+      for (const { id, item } of wished(reading)) {
+        if (truth[item].states.some((state) => (state & INSIDE) !== 0)) continue;
+        const metres = Array.from(reading.instants.keys()).flatMap((frame) => {
+          const now = reading.at(frame);
+          const found = outsideOf(now.stage, item, now.camera);
+          return found === null ? [] : [found === 'inside' ? 0 : found.metres];
+        });
+        const told = reading.nearest[item]?.outside.metres ?? Infinity;
+        const real = Math.min(Infinity, ...metres);
+        outside += 1;
+        if (told === real) continue;
+        expect(told, `plan ${seed}, ${id}`).toBeGreaterThanOrEqual(real);
+        expect(told - real, `plan ${seed}, ${id}`).toBeLessThan(NEAREST_CEILING_METRES);
+      }
+    }
+    expect(outside).toBeGreaterThan(10);
   });
 
   // Known to be wrong: the climb starts from the largest share of the quarters alone and misses a higher top elsewhere,
