@@ -28,7 +28,7 @@ const FRAGMENT = /* glsl */ `
     vec2 along = abs(facing.y) > 0.7 ? vPlace.xz : vec2(dot(vPlace.xz, vec2(-facing.z, facing.x)), vPlace.y);
     float blotch = 0.6 + 0.5 * texture2D(noiseMap, along / vec2(23.0, 41.0)).r + 0.25 * texture2D(noiseMap, along / 5.0).g;
     float street = exp(-max(0.0, vPlace.y + 20.0) / 14.0);
-    vec3 lux = mix(fromStreet, fromSky, 0.5 + 0.5 * facing.y) + 4.0 * fromStreet * street * (1.0 - abs(facing.y));
+    vec3 lux = mix(fromStreet, fromSky, 0.5 + 0.5 * facing.y) + (1.6 + 5.0 * street) * fromStreet * (1.0 - abs(facing.y));
     gl_FragColor = vec4(reflectance * blotch * lux / 3.14159265, 1.0);
     #include <fog_fragment>
   }`;

@@ -57,7 +57,10 @@ const FRAGMENT = /* glsl */ `
     vec2 at = source(vAt);
     vec3 light = texture2D(view, at).rgb;
     if (lensOn > 0.5) {
-      vec4 soft = texture2D(blurred, at);
+      /* Each pixel was gathered with its own turn of the taps: four neighbours together hide that. */
+      vec2 apart = 0.75 / vec2(textureSize(blurred, 0));
+      vec4 soft = 0.25 * (texture2D(blurred, at + apart) + texture2D(blurred, at - apart) +
+        texture2D(blurred, at + vec2(apart.x, -apart.y)) + texture2D(blurred, at + vec2(-apart.x, apart.y)));
       light = mix(light, soft.rgb, soft.a);
     }
     if (glowShare > 0.0) {
