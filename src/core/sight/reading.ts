@@ -10,11 +10,14 @@ import type { MirrorView } from './mirrors';
 import { groupsOf } from './rects';
 import { type SightStage, stageOf } from './stage';
 import { mayEnter, motionBetween } from './sweep';
-import { ASKED, INSIDE, type ItemTally, MIRRORED, note, SHOWS, tallyFor } from './tally';
+import { ASKED, INSIDE, type ItemTally, note, tallyFor } from './tally';
 import { findThin } from './thin';
 
 /** Frames between two instants that are always asked: a quarter of a second. */
 const COARSE_FRAMES = 6;
+
+/** A low point this much farther than the lowest is still worth a closer look, metres. */
+const NEAR_BEST_METRES = 0.3;
 
 /** How far outside the frame an item is at its nearest, and when. */
 export interface Nearest {
@@ -54,8 +57,8 @@ function isSame(a: Instant, b: Instant): boolean {
 
 /**
  * Reads one setup over a span of the action's clock: which items show, when, how much. Asked fully every quarter of
- * a second; in between, every 1/24 s, only the items whose answer may change, in the pixels that they can touch.
- * An item that shows at both ends of a quarter of a second is taken to show in between.
+ * a second; in between, every 1/24 s, the items that have a wish and may be in frame, in the pixels that they can touch.
+ * What has no wish is asked in between only where its state changes.
  * Yields the done share, 0..1, so that a caller can report progress, pause or give up.
  */
 export function* readSetup(
@@ -110,13 +113,9 @@ export function* readSetup(
     const motion = motionBetween(setup.move, instants[from], instants[to]);
     const open = new Set<number>();
     for (let item = 0; item < items; item += 1) {
-      const a = tallies[item].states[from];
-      const b = tallies[item].states[to];
-      // The same at both ends: what shows is taken to go on, and of what has no wish nothing less is asked.
+      // Of what has no wish nothing is asked in between when both ends are the same.
       const isSettled =
-        a === b &&
-        (stage.forms[item].wish === 'either' ||
-          ((a & SHOWS) !== 0 && ((a & MIRRORED) !== 0 || mirrors.length === 0)));
+        stage.forms[item].wish === 'either' && tallies[item].states[from] === tallies[item].states[to];
       if (isSettled) continue;
       if (mayEnter(at(from).stage, at(to).stage, item, at(from).camera, motion, mirrors)) open.add(item);
     }
@@ -143,25 +142,6 @@ export function* readSetup(
     }
   }
 
-  /** Climbs from the largest share found so far to the frame where it is largest nearby. */
-  function climb(item: number): void {
-    const tally = tallies[item];
-    for (const peak of [tally.share, tally.mirrored]) {
-      if (peak.frame < 0) continue;
-      for (const step of [-1, 1]) {
-        let frame = peak.frame + step;
-        while (frame >= 0 && frame < frames && (tally.states[frame] & ASKED) === 0) {
-          ask(frame, new Set([item]));
-          if (peak.frame !== frame) break;
-          frame += step;
-        }
-      }
-    }
-  }
-
-  for (let item = 0; item < items; item += 1) {
-    if (stage.forms[item].wish !== 'either' && frames > 1) climb(item);
-  }
   yield 0.9;
 
   const nearest = stage.forms.map((_, item) => nearestOf(item));
@@ -170,32 +150,35 @@ export function* readSetup(
 
   /** The least distance outside the frame over the span; null when inside at some frame, or always behind. */
   function nearestOf(item: number): Nearest | null {
-    const { states } = tallies[item];
-    if (states.some((state) => (state & INSIDE) !== 0)) return null;
+    if (tallies[item].states.some((state) => (state & INSIDE) !== 0)) return null;
     let best: Nearest | null = null;
-    const tryFrame = (frame: number): boolean => {
+    const distanceAt = (frame: number): number => {
       const now = at(frame);
       const outside = outsideOf(now.stage, item, now.camera);
-      if (outside === null) return true;
+      if (outside === null) return Infinity;
       // Inside by less than any pixel centre and any ray: at the frame line, to all intents.
       const found: Outside =
         outside === 'inside' ? { metres: 0, frameWidths: 0, edge: best?.outside.edge ?? 'right' } : outside;
-      if (best && found.metres >= best.outside.metres) return false;
-      best = { outside: found, frame };
-      return true;
+      if (!best || found.metres < best.outside.metres) best = { outside: found, frame };
+      return found.metres;
     };
-    let earlier: Instant | null = null;
-    for (const frame of coarse) {
-      if (earlier && isSame(earlier, at(frame))) continue;
-      earlier = at(frame);
-      tryFrame(frame);
+    const distances: number[] = [];
+    for (const [index, frame] of coarse.entries()) {
+      const isStill = index > 0 && isSame(at(coarse[index - 1]), at(frame));
+      distances.push(isStill ? distances[index - 1] : distanceAt(frame));
     }
-    const pivot = (best as Nearest | null)?.frame ?? -1;
-    if (pivot >= 0 && frames > 1) {
+    // From every quarter that is nearer than those beside it, on to the frames around it.
+    for (const [index, frame] of coarse.entries()) {
+      const here = distances[index];
+      const isLow = here <= (distances[index - 1] ?? Infinity) && here <= (distances[index + 1] ?? Infinity);
+      const least: number = (best as Nearest | null)?.outside.metres ?? Infinity;
+      if (!isLow || here > least + NEAR_BEST_METRES) continue;
       for (const step of [-1, 1]) {
-        for (let k = 1; k < COARSE_FRAMES; k += 1) {
-          const frame = pivot + step * k;
-          if (frame < 0 || frame >= frames || isSame(at(frame), at(frame - step)) || !tryFrame(frame)) break;
+        for (let k = frame + step, last = here; k >= 0 && k < frames; k += step) {
+          if (isSame(at(k), at(k - step))) break;
+          const next = distanceAt(k);
+          if (next > last || Math.abs(k - frame) >= COARSE_FRAMES) break;
+          last = next;
         }
       }
     }
