@@ -33,9 +33,12 @@ const FRAGMENT = /* glsl */ `
     #include <fog_fragment>
   }`;
 
+const WEATHERED = new Color('#8d8377');
+
 /** Buildings beyond the roof, which no lamp of the set reaches: a far cheaper shading for a large part of the picture. */
 export function makeSkyline(colour: string, noise: IUniform): ShaderMaterial {
-  const reflectance = new Color(colour);
+  // Even soot-black render gives back a tenth: without it a street-lit wall would be a hole in the night.
+  const reflectance = new Color(colour).lerp(WEATHERED, 0.45);
   return new ShaderMaterial({
     uniforms: {
       ...UniformsUtils.clone(UniformsLib.fog),

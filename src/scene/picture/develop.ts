@@ -51,6 +51,13 @@ const FRAGMENT = /* glsl */ `
     return t * vec2(1.0, -1.0) / drawn * 0.5 + 0.5;
   }
 
+  /* A level of the view, smoothed over its own pixels: one alone would show them as squares. */
+  vec3 veilOf(vec2 at, float level) {
+    vec2 apart = 0.6 * exp2(level) / vec2(textureSize(glow, 0));
+    return 0.25 * (textureLod(glow, at + apart, level).rgb + textureLod(glow, at - apart, level).rgb +
+      textureLod(glow, at + vec2(apart.x, -apart.y), level).rgb + textureLod(glow, at + vec2(-apart.x, apart.y), level).rgb);
+  }
+
   float grain(vec2 at) { return fract(52.9829189 * fract(dot(at, vec2(0.06711056, 0.00583715)))); }
 
   void main() {
@@ -64,7 +71,7 @@ const FRAGMENT = /* glsl */ `
       light = mix(light, soft.rgb, soft.a);
     }
     if (glowShare > 0.0) {
-      vec3 veil = 0.5 * textureLod(glow, at, 2.0).rgb + 0.3 * textureLod(glow, at, 3.5).rgb + 0.2 * textureLod(glow, at, 5.0).rgb;
+      vec3 veil = 0.5 * veilOf(at, 2.0) + 0.3 * veilOf(at, 3.5) + 0.2 * veilOf(at, 5.0);
       light = mix(light, veil, glowShare);
     }
     vec3 value = max(light * gains * perCandela, 0.0);
