@@ -1,44 +1,61 @@
 import { BufferAttribute, BufferGeometry } from 'three';
 import type { PartShape } from '../../core/form/types';
-import { facetsOf } from './normals';
+import { type Facets, facetsOf } from './normals';
+
+interface Kept {
+  readonly shapes: readonly PartShape[];
+  readonly geometry: BufferGeometry;
+}
 
 /**
- * One geometry per shape, for as long as something draws it. Shapes are shared and immutable, so the same object
- * always gets the same geometry; what no mesh has used between two sweeps gives its memory on the card back.
+ * One geometry for each list of shapes, for as long as something draws it. Shapes are shared and immutable, so the
+ * same shapes always get the same geometry.
  */
 export class Geometries {
-  private readonly kept = new Map<PartShape, BufferGeometry>();
-  private used = new Set<PartShape>();
+  /** By the first shape of the list. */
+  private readonly kept = new Map<PartShape, readonly Kept[]>();
 
-  of(shape: PartShape): BufferGeometry {
-    this.used.add(shape);
-    const found = this.kept.get(shape);
-    if (found) return found;
-    const { positions, normals } = facetsOf(shape);
-    const geometry = new BufferGeometry();
-    geometry.setAttribute('position', new BufferAttribute(positions, 3));
-    geometry.setAttribute('normal', new BufferAttribute(normals, 3));
-    geometry.computeBoundingSphere();
-    this.kept.set(shape, geometry);
+  of(shapes: readonly PartShape[]): BufferGeometry {
+    const alike = this.kept.get(shapes[0]) ?? [];
+    const found = alike.find((entry) => isSame(entry.shapes, shapes));
+    if (found) return found.geometry;
+    const geometry = geometryOf(shapes.map(facetsOf));
+    this.kept.set(shapes[0], [...alike, { shapes, geometry }]);
     return geometry;
   }
 
   get count(): number {
-    return this.kept.size;
+    return [...this.kept.values()].reduce((sum, entries) => sum + entries.length, 0);
   }
 
-  /** Disposes of what was not asked for since the last sweep. */
-  sweep(): void {
-    for (const [shape, geometry] of this.kept) {
-      if (this.used.has(shape)) continue;
-      geometry.dispose();
-      this.kept.delete(shape);
+  /** Disposes of all but what is drawn now. */
+  sweep(drawn: ReadonlySet<BufferGeometry>): void {
+    for (const [first, entries] of this.kept) {
+      const left = entries.filter(({ geometry }) => drawn.has(geometry));
+      for (const entry of entries) if (!left.includes(entry)) entry.geometry.dispose();
+      if (left.length > 0) this.kept.set(first, left);
+      else this.kept.delete(first);
     }
-    this.used = new Set();
   }
+}
 
-  dispose(): void {
-    this.used = new Set();
-    this.sweep();
+const isSame = (a: readonly PartShape[], b: readonly PartShape[]): boolean =>
+  a.length === b.length && a.every((shape, k) => shape === b[k]);
+
+function geometryOf(all: readonly Facets[]): BufferGeometry {
+  const geometry = new BufferGeometry();
+  for (const [name, of] of [
+    ['position', 'positions'],
+    ['normal', 'normals'],
+  ] as const) {
+    const values = new Float32Array(all.reduce((sum, facets) => sum + facets[of].length, 0));
+    let at = 0;
+    for (const facets of all) {
+      values.set(facets[of], at);
+      at += facets[of].length;
+    }
+    geometry.setAttribute(name, new BufferAttribute(values, 3));
   }
+  geometry.computeBoundingSphere();
+  return geometry;
 }

@@ -1,10 +1,11 @@
 import { Box3, Group, type Material, Mesh, Vector3 } from 'three';
-import type { ItemForm, PartShape, PlacedPart } from '../../core/form/types';
+import type { ItemForm, PartShape } from '../../core/form/types';
 import type { Item } from '../../core/plan/items';
 import { itemsOf } from '../../core/plan/items';
 import type { Plan } from '../../core/plan/schema/plan';
 import type { MaterialLibrary } from '../materials/library';
 import type { Wire } from '../materials/surfaceMaterial';
+import { batchesOf } from './batches';
 import { Geometries } from './geometries';
 
 /** Light goes through these, or comes from them: no shadow. */
@@ -24,13 +25,15 @@ const middle = new Vector3();
 const BACKGROUND: ReadonlySet<string> = new Set(['skyline block']);
 
 /**
- * The meshes of the set, one for each part of each item, kept in step with core/form outside React: a drag or a walk
+ * The meshes of the set, one for the parts of an item that look alike and move as one, kept in step with core/form outside React: a drag or a walk
  * changes shapes and places up to sixty times a second, and nothing of it is anyone's state.
  */
 export class RoofSet {
   readonly group = new Group();
   private readonly geometries = new Geometries();
   private readonly meshes = new Map<string, Mesh>();
+  /** The parts that each item's meshes show. */
+  private readonly posed = new Map<string, ItemForm['parts']>();
   private knownPlan: Plan | null = null;
   private records = new Map<string, Item>();
 
@@ -44,20 +47,24 @@ export class RoofSet {
   /** Brings every mesh to the forms of an instant. True when any shape or place differs from before. */
   pose(plan: Plan, forms: readonly ItemForm[]): boolean {
     if (plan !== this.knownPlan) {
+      // The same item may be made of something else on another ground.
+      if (plan.ground !== this.knownPlan?.ground) this.posed.clear();
       this.knownPlan = plan;
       this.records = new Map(itemsOf(plan).map((item) => [item.record.id, item]));
     }
     let changed = false;
-    const stale = new Set(this.meshes.keys());
+    const gone = new Set(this.posed.keys());
     for (const form of forms) {
-      for (let index = 0; index < form.parts.length; index += 1) {
-        const key = `${form.id}/${index}`;
-        stale.delete(key);
-        if (this.posePart(key, form, form.parts[index], plan)) changed = true;
-      }
+      gone.delete(form.id);
+      if (this.posed.get(form.id) === form.parts) continue;
+      this.posed.set(form.id, form.parts);
+      if (this.poseItem(form, plan)) changed = true;
     }
-    for (const key of stale) this.drop(key);
-    return changed || stale.size > 0;
+    for (const itemId of gone) {
+      this.posed.delete(itemId);
+      this.dropFrom(itemId, 0);
+    }
+    return changed || gone.size > 0;
   }
 
   /**
@@ -86,31 +93,36 @@ export class RoofSet {
 
   /** Gives back the memory of shapes that have gone. */
   sweep(): void {
-    this.geometries.sweep();
+    this.geometries.sweep(new Set(Array.from(this.meshes.values(), ({ geometry }) => geometry)));
   }
 
   dispose(): void {
-    for (const key of [...this.meshes.keys()]) this.drop(key);
-    this.geometries.dispose();
+    for (const itemId of this.posed.keys()) this.dropFrom(itemId, 0);
+    this.posed.clear();
+    this.sweep();
   }
 
-  private posePart(key: string, form: ItemForm, part: PlacedPart, plan: Plan): boolean {
-    const { shape, worldFromPart } = part;
-    const geometry = this.geometries.of(shape);
-    const material = this.materials.of(shape, {
+  private poseItem(form: ItemForm, plan: Plan): boolean {
+    const context = {
       itemId: form.id,
       ground: plan.ground,
       wire: this.wireOf(form.id),
       isBackground: BACKGROUND.has(form.kind),
+    };
+    const batches = batchesOf(form.parts);
+    let changed = this.dropFrom(form.id, batches.length);
+    batches.forEach(({ shapes, worldFromPart }, index) => {
+      const geometry = this.geometries.of(shapes);
+      const material = this.materials.of(shapes[0], context);
+      const mesh = this.meshes.get(`${form.id}/${index}`) ?? this.add(`${form.id}/${index}`);
+      if (mesh.geometry !== geometry || mesh.material !== material) {
+        mesh.geometry = geometry;
+        this.dress(mesh, form, shapes[0], material);
+        changed = true;
+      }
+      if (place(mesh, worldFromPart)) changed = true;
     });
-    const mesh = this.meshes.get(key) ?? this.add(key);
-    let changed = false;
-    if (mesh.geometry !== geometry || mesh.material !== material) {
-      mesh.geometry = geometry;
-      this.dress(mesh, form, shape, material);
-      changed = true;
-    }
-    return place(mesh, worldFromPart) || changed;
+    return changed;
   }
 
   private dress(mesh: Mesh, form: ItemForm, shape: PartShape, material: Material): void {
@@ -130,12 +142,16 @@ export class RoofSet {
     return mesh;
   }
 
-  private drop(key: string): void {
-    const mesh = this.meshes.get(key);
-    if (!mesh) return;
-    this.group.remove(mesh);
-    this.decks.delete(mesh);
-    this.meshes.delete(key);
+  /** Takes an item's meshes away from a number on; true when there were any. */
+  private dropFrom(itemId: string, from: number): boolean {
+    for (let index = from; ; index += 1) {
+      const key = `${itemId}/${index}`;
+      const mesh = this.meshes.get(key);
+      if (!mesh) return index > from;
+      this.group.remove(mesh);
+      this.decks.delete(mesh);
+      this.meshes.delete(key);
+    }
   }
 
   /** The record's own wire; a shape only knows how open its mesh is. */

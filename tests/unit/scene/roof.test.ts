@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { ShapeBuilder } from '../../../src/core/form/build/shapeBuilder';
 import { formsAt } from '../../../src/core/form/formsAt';
 import { mirrorHeightUnder } from '../../../src/scene/drive/mirrorHeight';
+import { batchesOf } from '../../../src/scene/roof/batches';
 import { Geometries } from '../../../src/scene/roof/geometries';
 import { facetsOf } from '../../../src/scene/roof/normals';
 import { DEMO, readPlan } from '../../plans/readPlan';
@@ -26,18 +27,37 @@ test('an edged column keeps its facets', () => {
     expect([...normals.slice(t, t + 3)]).toEqual([...normals.slice(t + 6, t + 9)]);
 });
 
-test('one shape has one geometry, and a sweep gives back what is no longer asked for', () => {
+test('the same shapes have one geometry, and a sweep gives back what is no longer drawn', () => {
   const geometries = new Geometries();
   const [first, second] = [column(true), column(false)];
-  const kept = geometries.of(first);
-  geometries.of(second);
-  expect(geometries.of(first)).toBe(kept);
-  geometries.sweep();
-  expect(geometries.count).toBe(2);
-  geometries.of(first);
-  geometries.sweep();
+  const kept = geometries.of([first]);
+  const both = geometries.of([first, second]);
+  expect(geometries.of([first])).toBe(kept);
+  expect(geometries.of([first, second])).toBe(both);
+  const corners = kept.getAttribute('position').count;
+  expect(both.getAttribute('position').count).toBe(2 * corners);
+  geometries.sweep(new Set([kept]));
   expect(geometries.count).toBe(1);
-  expect(geometries.of(first)).toBe(kept);
+  expect(geometries.of([first])).toBe(kept);
+});
+
+test('parts that look alike and move as one are drawn in one go, the others apart', () => {
+  const turned = [1, 0, 0, 2, 0, 1, 0, 0, 0, 0, 1, 0];
+  const part = (name: string, smooth: boolean, worldFromPart: number[] | null) => ({
+    name,
+    shape: column(smooth),
+    worldFromPart,
+  });
+  const parts = [
+    part('a', true, null),
+    part('b', true, null),
+    part('c', false, null),
+    part('d', true, turned),
+  ];
+  const batches = batchesOf(parts);
+  expect(batches.map(({ shapes }) => shapes.length)).toEqual([2, 1, 1]);
+  expect(batches[2].worldFromPart).toBe(turned);
+  expect(batchesOf(parts)).toBe(batches);
 });
 
 test('the demo at two instants: what stands still keeps its shapes, so its geometries are kept too', () => {
