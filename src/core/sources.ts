@@ -87,6 +87,12 @@ export const SOURCES = {
     where: 'no publication',
     seen: 'common practice, no source',
   },
+  'van-der-corput': {
+    title:
+      'J. G. van der Corput: Verteilungsfunktionen, 1935: the radical inverse as an evenly spread sequence',
+    where: 'Proceedings of the Koninklijke Akademie van Wetenschappen te Amsterdam 38',
+    seen: 'memory',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceKey = keyof typeof SOURCES;

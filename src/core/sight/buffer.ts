@@ -30,10 +30,10 @@ export function bufferFor(grid: Grid): ItemBuffer {
 
 /** Empties the rectangle. */
 export function wipe(buffer: ItemBuffer, rect: PixelRect): void {
-  const { width } = buffer;
-  for (let row = rect.top; row < rect.bottom; row += 1) {
-    const from = row * width + rect.left;
-    const to = row * width + rect.right;
+  const { height } = buffer;
+  for (let column = rect.left; column < rect.right; column += 1) {
+    const from = column * height + rect.top;
+    const to = column * height + rect.bottom;
     buffer.nearness.fill(0, from, to);
     buffer.owner.fill(0, from, to);
     buffer.stamp.fill(0, from, to);
@@ -57,17 +57,17 @@ export class SolidSink implements SpanSink {
 
   constructor(
     private readonly buffer: ItemBuffer,
-    private readonly weights: Uint8Array | null,
+    private readonly weights: Uint8Array,
     private readonly mask: Mask | null,
   ) {}
 
-  span(row: number, x0: number, x1: number, inverseDepth: number, step: number): void {
-    const { nearness, owner, stamp, width } = this.buffer;
+  span(column: number, y0: number, y1: number, inverseDepth: number, step: number): void {
+    const { nearness, owner, stamp, height } = this.buffer;
     const { weights, mask } = this;
     const mark = this.item + 1;
     const tag = this.part + 1;
-    const from = row * width + x0;
-    const to = row * width + x1;
+    const from = column * height + y0;
+    const to = column * height + y1;
     let near = inverseDepth;
     if (mask) {
       const wanted = mask.part + 1;
@@ -80,26 +80,14 @@ export class SolidSink implements SpanSink {
       return;
     }
     let alone = 0;
-    if (weights) {
-      for (let at = from; at <= to; at += 1, near += step) {
-        if (near > nearness[at]) {
-          nearness[at] = near;
-          owner[at] = tag;
-        }
-        if (stamp[at] === mark) continue;
-        stamp[at] = mark;
-        alone += weights[at];
+    for (let at = from; at <= to; at += 1, near += step) {
+      if (near > nearness[at]) {
+        nearness[at] = near;
+        owner[at] = tag;
       }
-    } else {
-      for (let at = from; at <= to; at += 1, near += step) {
-        if (near > nearness[at]) {
-          nearness[at] = near;
-          owner[at] = tag;
-        }
-        if (stamp[at] === mark) continue;
-        stamp[at] = mark;
-        alone += 1;
-      }
+      if (stamp[at] === mark) continue;
+      stamp[at] = mark;
+      alone += weights[at];
     }
     this.alone += alone;
   }
@@ -111,11 +99,11 @@ export class MarkSink implements SpanSink {
 
   constructor(
     private readonly stamp: Int32Array,
-    private readonly width: number,
+    private readonly height: number,
   ) {}
 
-  span(row: number, x0: number, x1: number): void {
-    this.stamp.fill(this.mark, row * this.width + x0, row * this.width + x1 + 1);
+  span(column: number, y0: number, y1: number): void {
+    this.stamp.fill(this.mark, column * this.height + y0, column * this.height + y1 + 1);
   }
 }
 
@@ -127,10 +115,10 @@ export class PaneSink implements SpanSink {
     private readonly part: number,
   ) {}
 
-  span(row: number, x0: number, x1: number, inverseDepth: number, step: number): void {
-    const { nearness, width } = this.buffer;
+  span(column: number, y0: number, y1: number, inverseDepth: number, step: number): void {
+    const { nearness, height } = this.buffer;
     let near = inverseDepth;
-    for (let at = row * width + x0; at <= row * width + x1; at += 1, near += step) {
+    for (let at = column * height + y0; at <= column * height + y1; at += 1, near += step) {
       if (near > nearness[at]) this.target[at] = this.part + 1;
     }
   }

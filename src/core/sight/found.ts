@@ -21,32 +21,27 @@ export const emptyFound = (stage: SightStage): Found => ({
 export function countOwners(
   buffer: ItemBuffer,
   rect: PixelRect,
-  weights: Uint8Array | null,
+  weights: Uint8Array,
   itemOfPart: Int32Array,
   found: Found,
 ): void {
-  const { owner, width } = buffer;
-  for (let row = rect.top; row < rect.bottom; row += 1) {
-    const base = row * width;
-    let x = rect.left;
-    while (x < rect.right) {
-      const tag = owner[base + x];
-      const from = x;
+  const { owner, height } = buffer;
+  for (let column = rect.left; column < rect.right; column += 1) {
+    const base = column * height;
+    let y = rect.top;
+    while (y < rect.bottom) {
+      const tag = owner[base + y];
+      const from = y;
       let pixels = 0;
-      if (weights) {
-        while (x < rect.right && owner[base + x] === tag) {
-          pixels += weights[base + x];
-          x += 1;
-        }
-      } else {
-        while (x < rect.right && owner[base + x] === tag) x += 1;
-        pixels = x - from;
+      while (y < rect.bottom && owner[base + y] === tag) {
+        pixels += weights[base + y];
+        y += 1;
       }
       if (tag === 0 || pixels === 0) continue;
       const item = itemOfPart[tag - 1];
       found.partPixels[tag - 1] += pixels;
       found.itemPixels[item] += pixels;
-      growBox(found.boxes, item, from, x - 1, row);
+      growBox(found.boxes, item, column, from, y - 1);
     }
   }
 }

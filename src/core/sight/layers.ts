@@ -1,13 +1,13 @@
 import type { ItemBuffer } from './buffer';
 import type { SpanSink } from './scan';
 
-/** Grows a box [left, top, right, bottom] in pixels at `at` in a list of boxes, right and bottom outside. */
-export function growBox(boxes: Float64Array, at: number, x0: number, x1: number, row: number): void {
+/** Grows box `at` of a list, [left, top, right, bottom] in pixels, right and bottom outside, by y0 … y1 of a column. */
+export function growBox(boxes: Float64Array, at: number, column: number, y0: number, y1: number): void {
   const k = at * 4;
-  if (x0 < boxes[k]) boxes[k] = x0;
-  if (row < boxes[k + 1]) boxes[k + 1] = row;
-  if (x1 + 1 > boxes[k + 2]) boxes[k + 2] = x1 + 1;
-  if (row + 1 > boxes[k + 3]) boxes[k + 3] = row + 1;
+  if (column < boxes[k]) boxes[k] = column;
+  if (y0 < boxes[k + 1]) boxes[k + 1] = y0;
+  if (column + 1 > boxes[k + 2]) boxes[k + 2] = column + 1;
+  if (y1 + 1 > boxes[k + 3]) boxes[k + 3] = y1 + 1;
 }
 
 /** Fresh boxes that hold nothing yet. */
@@ -30,7 +30,7 @@ export class PorousSink implements SpanSink {
   through: Float64Array | null = null;
   constructor(
     private readonly buffer: ItemBuffer,
-    private readonly weights: Uint8Array | null,
+    private readonly weights: Uint8Array,
     private readonly mask: { readonly owner: Int32Array; readonly part: number } | null,
     private readonly itemOfPart: Int32Array,
     private readonly partPixels: Float64Array,
@@ -38,15 +38,15 @@ export class PorousSink implements SpanSink {
     private readonly boxes: Float64Array,
   ) {}
 
-  span(row: number, x0: number, x1: number, inverseDepth: number, step: number): void {
-    const { nearness, owner, stamp, layerPart, layerItem, width } = this.buffer;
+  span(column: number, y0: number, y1: number, inverseDepth: number, step: number): void {
+    const { nearness, owner, stamp, layerPart, layerItem, height } = this.buffer;
     const partMark = this.part + 1;
     const itemMark = this.item + 1;
-    const base = row * width;
+    const base = column * height;
     let near = inverseDepth;
-    for (let at = base + x0; at <= base + x1; at += 1, near += step) {
+    for (let at = base + y0; at <= base + y1; at += 1, near += step) {
       if (this.mask && this.mask.owner[at] !== this.mask.part + 1) continue;
-      const weight = this.weights ? this.weights[at] : 1;
+      const weight = this.weights[at];
       if (stamp[at] !== itemMark) {
         stamp[at] = itemMark;
         this.alone += weight;
@@ -59,7 +59,7 @@ export class PorousSink implements SpanSink {
       const behind = owner[at] === 0 ? -1 : this.itemOfPart[owner[at] - 1];
       if (behind === this.item) continue;
       this.itemPixels[this.item] += weight;
-      if (weight > 0) growBox(this.boxes, this.item, at - base, at - base, row);
+      if (weight > 0) growBox(this.boxes, this.item, column, at - base, at - base);
       if (behind >= 0 && this.through) this.through[behind] += weight;
     }
   }
@@ -73,16 +73,16 @@ export class CoverSink implements SpanSink {
 
   constructor(
     private readonly buffer: ItemBuffer,
-    private readonly weights: Uint8Array | null,
+    private readonly weights: Uint8Array,
     private readonly itemOfPart: Int32Array,
     readonly coverers: Float64Array,
   ) {}
 
-  span(row: number, x0: number, x1: number, inverseDepth: number, step: number): void {
-    const { nearness, owner, stamp, width } = this.buffer;
-    const base = row * width;
+  span(column: number, y0: number, y1: number, inverseDepth: number, step: number): void {
+    const { nearness, owner, stamp, height } = this.buffer;
+    const base = column * height;
     let near = inverseDepth;
-    for (let at = base + x0; at <= base + x1; at += 1, near += step) {
+    for (let at = base + y0; at <= base + y1; at += 1, near += step) {
       if (stamp[at] === this.mark) continue;
       const tag = owner[at];
       const before = tag === 0 ? -1 : this.itemOfPart[tag - 1];
@@ -91,7 +91,7 @@ export class CoverSink implements SpanSink {
         continue;
       }
       stamp[at] = this.mark;
-      if (before >= 0 && before !== this.item) this.coverers[before] += this.weights ? this.weights[at] : 1;
+      if (before >= 0 && before !== this.item) this.coverers[before] += this.weights[at];
     }
   }
 }

@@ -101,7 +101,7 @@ export function look(stage: SightStage, camera: Camera, scratch: Scratch, option
   countOwners(buffer, rect, weights, itemOfPart, direct);
   const layers = inView.filter((part) => part.shape.openness !== null);
   if (layers.length > 0) {
-    const mark = new MarkSink(buffer.stamp, buffer.width);
+    const mark = new MarkSink(buffer.stamp, buffer.height);
     const sink = new PorousSink(
       buffer,
       weights,

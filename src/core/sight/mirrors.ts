@@ -50,7 +50,7 @@ export function drawMirror(
   stage: SightStage,
   view: MirrorView,
   rect: PixelRect,
-  weights: Uint8Array | null,
+  weights: Uint8Array,
   buffer: ItemBuffer,
   itemOfPart: Int32Array,
   found: Found,

@@ -1,10 +1,11 @@
 import type { PartShape } from '../form/types';
 import { clipTriangle, MIRROR_GAP_METRES, NEAREST_METRES } from './clip';
+import { SAMPLE_HEIGHTS, SUBPIXELS } from './grid';
 import type { ScreenMatrix } from './screenFromWorld';
 
-/** Receives the pixels of a triangle, row by row: x0 ≤ x ≤ x1, the inverse depth at x0 and its step to the right. */
+/** Receives the pixels of a triangle, column by column: y0 ≤ y ≤ y1, the inverse depth at y0 and its step downwards. */
 export interface SpanSink {
-  span(row: number, x0: number, x1: number, inverseDepth: number, step: number): void;
+  span(column: number, y0: number, y1: number, inverseDepth: number, step: number): void;
 }
 
 /** A rectangle of pixels, right and bottom outside. */
@@ -24,8 +25,6 @@ export interface HalfSpace {
 /** Which triangles to draw, by how their corners run on screen: outward faces seen directly, or in a mirror; or all. */
 export type Facing = 'front' | 'mirrored front' | 'both';
 
-/** Positions are rounded to this fraction of a pixel, so that edge tests are exact whole-number arithmetic. */
-const SUBPIXELS = 256;
 const HALF_PIXEL = SUBPIXELS / 2;
 /** Beyond this many pixels a corner is clipped: edge products then stay far below 2^53. */
 export const GUARD_PIXELS = 16384;
@@ -95,7 +94,7 @@ function transformCorners(shape: PartShape, m: ScreenMatrix, keep: HalfSpace | n
 }
 
 /**
- * Scan-converts a shape into a sink: the triangles of the asked facing, pixels whose centres lie inside by the top-left
+ * Scan-converts a shape into a sink: the triangles of the asked facing, pixels whose samples lie inside by the top-left
  * rule, corners rounded to 1/256 pixel. `m` is screen from part. `recedePixels` sets the surface back by what it
  * would be farther away that much of a pixel off.
  */
@@ -211,59 +210,64 @@ function drawTriangle(
   const highY = Math.max(ay, by, cy);
   const lowX = Math.min(ax, bx, cx);
   const highX = Math.max(ax, bx, cx);
-  const top = Math.max(rect.top, Math.ceil((lowY - HALF_PIXEL) / SUBPIXELS));
-  const bottom = Math.min(rect.bottom - 1, Math.floor((highY - HALF_PIXEL) / SUBPIXELS));
+  // Samples lie anywhere in a pixel's height, and in the middle of its width.
+  const top = Math.max(rect.top, Math.floor(lowY / SUBPIXELS));
+  const bottom = Math.min(rect.bottom - 1, Math.floor(highY / SUBPIXELS));
   const left = Math.max(rect.left, Math.ceil((lowX - HALF_PIXEL) / SUBPIXELS));
   const right = Math.min(rect.right - 1, Math.floor((highX - HALF_PIXEL) / SUBPIXELS));
   if (top > bottom || left > right) return;
 
-  // Edge functions, ≥ 0 inside, as values at (left, top) and whole-number steps per pixel.
+  // Edge functions, ≥ 0 inside, at the top of the first pixel; whole-number steps per pixel down and to the right.
   const px = left * SUBPIXELS + HALF_PIXEL;
-  const py = top * SUBPIXELS + HALF_PIXEL;
-  const abX = bx - ax,
-    abY = by - ay,
-    bcX = cx - bx,
-    bcY = cy - by,
-    caX = ax - cx,
-    caY = ay - cy;
+  const py = top * SUBPIXELS;
+  const abX = bx - ax;
+  const abY = by - ay;
+  const bcX = cx - bx;
+  const bcY = cy - by;
+  const caX = ax - cx;
+  const caY = ay - cy;
   let e0 = abX * (py - ay) - abY * (px - ax) - edgeBias(abX, abY);
   let e1 = bcX * (py - by) - bcY * (px - bx) - edgeBias(bcX, bcY);
   let e2 = caX * (py - cy) - caY * (px - cx) - edgeBias(caX, caY);
-  const s0 = -abY * SUBPIXELS,
-    s1 = -bcY * SUBPIXELS,
-    s2 = -caY * SUBPIXELS;
-  const r0 = abX * SUBPIXELS,
-    r1 = bcX * SUBPIXELS,
-    r2 = caX * SUBPIXELS;
+  const down0 = abX * SUBPIXELS;
+  const down1 = bcX * SUBPIXELS;
+  const down2 = caX * SUBPIXELS;
+  const right0 = -abY * SUBPIXELS;
+  const right1 = -bcY * SUBPIXELS;
+  const right2 = -caY * SUBPIXELS;
 
-  const acX = cx - ax,
-    acY = cy - ay;
+  const acX = cx - ax;
+  const acY = cy - ay;
   const stepX = (((bz - az) * acY - (cz - az) * abY) / area) * SUBPIXELS;
   const stepY = (((cz - az) * abX - (bz - az) * acX) / area) * SUBPIXELS;
   let start =
     az + ((px - ax) * stepX + (py - ay) * stepY) / SUBPIXELS - recede * (Math.abs(stepX) + Math.abs(stepY));
 
-  const widest = right - left;
-  for (let row = top; row <= bottom; row += 1) {
-    // The pixels of this row where all three edge functions are ≥ 0, by solving each for x.
-    let x0 = 0;
-    let x1 = widest;
-    if (s0 > 0) {
-      if (e0 < 0) x0 = Math.max(x0, Math.ceil(-e0 / s0));
-    } else if (s0 < 0) x1 = e0 < 0 ? -1 : Math.min(x1, Math.floor(e0 / -s0));
-    else if (e0 < 0) x1 = -1;
-    if (s1 > 0) {
-      if (e1 < 0) x0 = Math.max(x0, Math.ceil(-e1 / s1));
-    } else if (s1 < 0) x1 = e1 < 0 ? -1 : Math.min(x1, Math.floor(e1 / -s1));
-    else if (e1 < 0) x1 = -1;
-    if (s2 > 0) {
-      if (e2 < 0) x0 = Math.max(x0, Math.ceil(-e2 / s2));
-    } else if (s2 < 0) x1 = e2 < 0 ? -1 : Math.min(x1, Math.floor(e2 / -s2));
-    else if (e2 < 0) x1 = -1;
-    if (x0 <= x1) sink.span(row, left + x0, left + x1, start + x0 * stepX, stepX);
-    e0 += r0;
-    e1 += r1;
-    e2 += r2;
-    start += stepY;
+  const tallest = bottom - top;
+  for (let column = left; column <= right; column += 1) {
+    // The samples of this column where all three edge functions are ≥ 0, by solving each for y.
+    const height = SAMPLE_HEIGHTS[column % SUBPIXELS];
+    const f0 = e0 + abX * height;
+    const f1 = e1 + bcX * height;
+    const f2 = e2 + caX * height;
+    let y0 = 0;
+    let y1 = tallest;
+    if (down0 > 0) {
+      if (f0 < 0) y0 = Math.max(y0, Math.ceil(-f0 / down0));
+    } else if (down0 < 0) y1 = f0 < 0 ? -1 : Math.min(y1, Math.floor(f0 / -down0));
+    else if (f0 < 0) y1 = -1;
+    if (down1 > 0) {
+      if (f1 < 0) y0 = Math.max(y0, Math.ceil(-f1 / down1));
+    } else if (down1 < 0) y1 = f1 < 0 ? -1 : Math.min(y1, Math.floor(f1 / -down1));
+    else if (f1 < 0) y1 = -1;
+    if (down2 > 0) {
+      if (f2 < 0) y0 = Math.max(y0, Math.ceil(-f2 / down2));
+    } else if (down2 < 0) y1 = f2 < 0 ? -1 : Math.min(y1, Math.floor(f2 / -down2));
+    else if (f2 < 0) y1 = -1;
+    if (y0 <= y1) sink.span(column, top + y0, top + y1, start + (y0 + height / SUBPIXELS) * stepY, stepY);
+    e0 += right0;
+    e1 += right1;
+    e2 += right2;
+    start += stepX;
   }
 }

@@ -207,7 +207,7 @@ export function findThin(seen: Look, items?: ReadonlySet<number>): void {
       if (finding.pixels === 0 || (way.mirror && finding.pixels < LEAST_IMAGE_PIXELS)) continue;
       found.partPixels[part.index] += finding.pixels;
       found.itemPixels[part.item] += finding.pixels;
-      for (const [x, y] of finding.places) growBox(found.boxes, part.item, x, x, y);
+      for (const [x, y] of finding.places) growBox(found.boxes, part.item, x, y, y);
     }
   }
 }

@@ -41,8 +41,8 @@ export function inFrame({ seen, mirror }: Way, x: number, y: number): boolean {
   if (!(x >= rect.left && x <= rect.right && y >= rect.top && y <= rect.bottom)) return false;
   const column = Math.min(Math.floor(x), rect.right - 1);
   const row = Math.min(Math.floor(y), rect.bottom - 1);
-  const at = row * grid.width + column;
-  if (grid.weights && grid.weights[at] === 0) return false;
+  const at = column * grid.height + row;
+  if (grid.weights[at] === 0) return false;
   return !mirror || mirror.face[at] === mirror.part.index + 1;
 }
 
@@ -60,7 +60,7 @@ export function standingOf({ seen, mirror }: Way, { x, y, nearness }: Spot): 'op
   let isSeam = false;
   for (let r = Math.max(rect.top, row - 1); r <= Math.min(rect.bottom - 1, row + 1); r += 1) {
     for (let c = Math.max(rect.left, column - 1); c <= Math.min(rect.right - 1, column + 1); c += 1) {
-      const at = r * grid.width + c;
+      const at = c * grid.height + r;
       if (!(buffer.nearness[at] > limit)) return 'open';
       if (first < 0) first = buffer.owner[at];
       if (buffer.owner[at] !== first || seen.stage.parts[buffer.owner[at] - 1].shape.tubes.length > 0)
@@ -88,7 +88,7 @@ function partsAround(seen: Look, owner: Int32Array, x: number, y: number): reado
   for (let row = Math.floor(y - 0.5); row <= Math.floor(y + 0.5); row += 1) {
     for (let column = Math.floor(x - 0.5); column <= Math.floor(x + 0.5); column += 1) {
       if (row < rect.top || row >= rect.bottom || column < rect.left || column >= rect.right) continue;
-      const tag = owner[row * grid.width + column];
+      const tag = owner[column * grid.height + row];
       if (tag > 0 && !around.includes(stage.parts[tag - 1])) around.push(stage.parts[tag - 1]);
     }
   }
