@@ -16,10 +16,10 @@ const LIGHTS = 'KHR_lights_punctual';
  * The plan at one instant as a binary glTF 2.0 file, metres, y up, in the plan's own coordinates.
  *
  * Each part is a node `ITEM:PART` with extras `{item, part, openness?}`; `openness`, 0..1, is there for a porous layer,
- * and a deck that mirrors has `reflecting: true`. Each setup is a camera node named by its id with extras
- * `{setup, seconds, focalMm, squeeze, gateMm: [w, h]}`: the pose at the instant, held within the setup's span, and
- * the angles of the delivered frame, distortion left out. Lamps are lights of KHR_lights_punctual, named `ITEM:lamp`.
- * The same plan and instant give the same bytes everywhere.
+ * and what mirrors (a wet deck, a mirror, a pane of glass) has `reflecting: true`. Each setup is a camera node named by
+ * its id with extras `{setup, seconds, focalMm, squeeze, gateMm: [w, h]}`: the pose at the instant, held within the
+ * setup's span, and the angles of the delivered frame, distortion left out. Lamps are lights of KHR_lights_punctual,
+ * named `ITEM:lamp`. The same plan and instant give the same bytes everywhere.
  * @param seconds on the action's clock, finite
  */
 export function planToGlb(plan: Plan, seconds: number): Uint8Array {
@@ -97,6 +97,6 @@ function extrasOf(form: ItemForm, part: string, placed: readonly PlacedPart[]): 
     item: form.id,
     part,
     ...(openness === null ? {} : { openness }),
-    ...(form.kind === 'deck' && placed.some((each) => each.shape.mirror) ? { reflecting: true } : {}),
+    ...(placed.some((each) => each.shape.mirror) ? { reflecting: true } : {}),
   };
 }

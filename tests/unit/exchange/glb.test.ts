@@ -15,6 +15,7 @@ import { lampsAt } from '../../../src/core/form/lamps';
 import type { PlacedPart } from '../../../src/core/form/types';
 import { cameraAt } from '../../../src/core/optics/camera';
 import { projectPoint } from '../../../src/core/optics/project';
+import type { Piece } from '../../../src/core/plan/schema/pieces';
 import { planToGlb } from '../../../src/exchange/glb';
 import { smallRoof } from '../smallRoof';
 
@@ -104,9 +105,26 @@ describe('parts', () => {
     expect(material.opacity).toBeCloseTo(1 - (mesh?.shape.openness ?? 0), 6);
   });
 
-  test('say which deck mirrors', () => {
-    const reflecting = nodes.filter(({ userData }) => userData.reflecting === true);
-    expect(reflecting.map(({ userData }) => userData.item)).toEqual(['deck']);
+  test('say which of them mirror: a wet deck, a mirror and a pane of glass', async () => {
+    const panes = (['mirror', 'glass'] as const).map(
+      (finish): Piece => ({
+        id: finish,
+        label: finish,
+        kind: 'pane',
+        at: [1, 0, 1],
+        headingDegrees: 0,
+        widthMetres: 0.6,
+        heightMetres: 1.7,
+        finish,
+      }),
+    );
+    const glb = planToGlb({ ...plan, pieces: [...plan.pieces, ...panes] }, SECONDS);
+    const file = await new GLTFLoader().parseAsync(glb.buffer as ArrayBuffer, '');
+    const reflecting: string[] = [];
+    file.scene.traverse(({ userData }) => {
+      if (userData.reflecting === true) reflecting.push(`${userData.item}:${userData.part}`);
+    });
+    expect(reflecting).toEqual(['deck:top', 'mirror:sheet', 'glass:sheet']);
   });
 });
 

@@ -8,6 +8,8 @@ import { addCase, addScreen, CASE_DEPTH, caseHeight } from './screen';
 
 const TUBE_RADIUS = 0.014;
 const SHELF = 0.02;
+/** How far the uprights reach above the top shelf, so that their ends and the shelf are not in one plane. */
+const UPRIGHT_ABOVE = 0.004;
 const LARGEST_SCREEN = 0.61;
 
 /**
@@ -40,7 +42,7 @@ export function cartParts(cart: GearOf<'cart'>): PlacedPart[] {
     );
   });
   const shelves = ownPart('shelves', { substance: 'dark metal', smooth: false }, (builder) => {
-    for (const y of [wheel * 2.2, height * 0.55, height - SHELF / 2]) {
+    for (const y of [wheel * 2.2, height * 0.55, height - UPRIGHT_ABOVE - SHELF / 2]) {
       builder.box([0, y, 0], [width - 2 * tube, SHELF, depth - 2 * tube]);
     }
   });
@@ -69,7 +71,7 @@ export function cartParts(cart: GearOf<'cart'>): PlacedPart[] {
   const monitors = ownPart('monitors', { substance: 'dark metal' }, (builder) => {
     for (const middle of middles) {
       addCase(builder, middle, diagonal);
-      addRod(builder, [middle[0], height, 0], [middle[0], height + 0.08, 0], 0.016, 6);
+      addRod(builder, [middle[0], height - SHELF, 0], [middle[0], height + 0.08, 0], 0.016, 6);
     }
   });
   const screens = ownPart('screens', { substance: 'screen', smooth: false }, (builder) => {

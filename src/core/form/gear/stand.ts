@@ -15,6 +15,8 @@ const SPIGOT_LENGTH = 0.08;
 /** How far a riser sits in the tube below it. */
 const OVERLAP = 0.06;
 const COLLAR_LENGTH = 0.05;
+/** How far the collar of a riser reaches over its end, and that of the legs stands out from it. */
+const COLLAR_PROUD = 0.002;
 /** Below this collar the legs lie low and bend down to their feet, and need no braces. */
 const LOW_COLLAR = 0.4;
 
@@ -40,7 +42,7 @@ function legs(standClass: StandClass, collar: number): OwnPart[] {
   const ways = [0, 120, 240].map((heading) => directionOf(heading));
   const at = (way: Vec3, out: number, height: number): Vec3 => add(scale(way, out), [0, height, 0]);
   const tubes = ownPart('legs', { substance: 'metal' }, (builder) => {
-    addCollar(builder, [0, collar, 0], hub);
+    addCollar(builder, [0, collar, 0], hub + COLLAR_PROUD);
     for (const way of ways) {
       const [root, foot] = [at(way, hub, collar), at(way, reach, footHeight)];
       addPipe(
@@ -54,7 +56,7 @@ function legs(standClass: StandClass, collar: number): OwnPart[] {
         addRod(builder, inner, outer, thickness * 0.6, 6);
       }
     }
-    if (!isLow) addCollar(builder, [0, columnFoot(collar) + 0.03, 0], hub);
+    if (!isLow) addCollar(builder, [0, columnFoot(collar) + 0.03, 0], hub + COLLAR_PROUD);
   });
   const feet = ownPart('legs', { substance: 'rubber' }, (builder) => {
     for (const way of ways) {
@@ -104,7 +106,7 @@ function column(standClass: StandClass, height: number, collar: number): OwnPart
   });
   const knobs = ownPart('column', { substance: 'dark metal' }, (builder) => {
     for (const { to, radius } of sections) {
-      const at: Vec3 = [0, to - COLLAR_LENGTH / 2, 0];
+      const at: Vec3 = [0, to + COLLAR_PROUD - COLLAR_LENGTH / 2, 0];
       addCollar(builder, at, radius);
       addKnob(builder, at, [0.94, 0, 0.34], radius + 0.004);
     }

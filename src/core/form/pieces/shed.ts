@@ -11,6 +11,10 @@ const ROOF_METRES = 0.05;
 const POST_METRES = 0.07;
 const RAIL_METRES = 0.05;
 const BOARD_METRES = 0.02;
+/** How far boards stand back from the faces of the posts, so that no two parts have faces in one plane. */
+const BOARD_BACK_METRES = 0.004;
+/** How far the mesh stands back from the front of the posts; it lies on the front of the rails. */
+const MESH_BACK_METRES = 0.005;
 const FLOOR_METRES = 0.45;
 const BAY_METRES = 1.5;
 const NEST_METRES = 0.6;
@@ -23,6 +27,8 @@ interface Measures {
   /** Thickness of posts, boards and roof: the common ones, less in a small shed. */
   readonly post: number;
   readonly board: number;
+  readonly boardBack: number;
+  readonly meshBack: number;
   readonly roof: number;
   readonly floor: number;
   /** Height of the roof's underside at a depth z: it falls from front to back. */
@@ -42,6 +48,8 @@ function measure(shed: PieceOf<'shed'>): Measures {
     overhang,
     post: Math.min(POST_METRES, small * 0.1),
     board: Math.min(BOARD_METRES, small * 0.03),
+    boardBack: Math.min(BOARD_BACK_METRES, small * 0.006),
+    meshBack: Math.min(MESH_BACK_METRES, small * 0.007),
     roof,
     floor: Math.min(FLOOR_METRES, height * 0.2),
     under: (z) => height - roof - slope * (z - front),
@@ -51,8 +59,8 @@ function measure(shed: PieceOf<'shed'>): Measures {
 /**
  * A timber shed, such as a pigeon loft, its floor raised: `frame` of posts and rails, `boards` (floor, sides,
  * back, and the front where it is boarded), `mesh` across the front where it has one, `shelves` and `nest boxes`
- * along the back, and a `roof` that falls to the back. The record's width and depth are those of the frame, its
- * height reaches to the roof's front edge.
+ * along the back, and a `roof` that falls to the back. The record's width and depth are those of the frame, in which
+ * boards and mesh stand back a few millimetres; its height reaches to the roof's front edge.
  */
 export function shedParts(shed: PieceOf<'shed'>): readonly PlacedPart[] {
   const m = measure(shed);
@@ -85,8 +93,15 @@ function buildFrame(builder: ShapeBuilder, m: Measures, isMesh: boolean): void {
   const { post } = m;
   const [x, z] = [m.width / 2 - post / 2, m.depth / 2 - post / 2];
   const upright = (atX: number, atZ: number) => {
-    const high = m.under(atZ) + m.roof / 2;
-    builder.box([atX, high / 2, atZ], [post, high, post]);
+    const [front, back] = [atZ - post / 2, atZ + post / 2];
+    // Cut along the roof, which they carry without reaching into it.
+    const outline = [
+      [front, 0],
+      [back, 0],
+      [back, m.under(back)],
+      [front, m.under(front)],
+    ] as const;
+    prism(builder, outline, atX - post / 2, atX + post / 2, ACROSS);
   };
   for (const side of [-x, x]) for (const end of [-z, z]) upright(side, end);
   const rail = post * (RAIL_METRES / POST_METRES);
@@ -102,25 +117,29 @@ function buildFrame(builder: ShapeBuilder, m: Measures, isMesh: boolean): void {
 }
 
 function buildBoards(builder: ShapeBuilder, m: Measures, isBoarded: boolean): void {
-  const { board, floor } = m;
-  const [halfWidth, halfDepth] = [m.width / 2, m.depth / 2];
+  const { board, boardBack, floor } = m;
+  const [halfWidth, halfDepth] = [m.width / 2 - boardBack, m.depth / 2 - boardBack];
+  // Boards end inside the roof, where the posts do not reach.
+  const boardTop = (z: number) => m.under(z) + m.roof / 2;
   const sides = [
     [-halfDepth, floor],
     [halfDepth, floor],
-    [halfDepth, m.under(halfDepth)],
-    [-halfDepth, m.under(-halfDepth)],
+    [halfDepth, boardTop(halfDepth)],
+    [-halfDepth, boardTop(-halfDepth)],
   ] as const;
   prism(builder, sides, -halfWidth, board - halfWidth, ACROSS);
   prism(builder, sides, halfWidth - board, halfWidth, ACROSS);
   // Back, front and floor end inside the side boards, so that no light leaks and no edge is shared.
-  const inner = m.width - board;
+  const inner = 2 * halfWidth - board;
   const panel = (z: number) => {
     const low = floor - board * 0.5;
-    const high = Math.min(m.under(z - board / 2), m.under(z + board / 2));
+    const high = boardTop(z);
     builder.box([0, (low + high) / 2, z], [inner, high - low, board]);
   };
-  panel(halfDepth - board);
-  if (isBoarded) panel(board - halfDepth);
+  // Far enough out to cover the rails.
+  const middle = halfDepth - boardBack - board / 2;
+  panel(middle);
+  if (isBoarded) panel(-middle);
   builder.box([0, floor - board * 0.4, 0], [inner * 0.999, board, m.depth - 2 * board]);
 }
 
@@ -168,7 +187,8 @@ function buildRoof(builder: ShapeBuilder, m: Measures): void {
 }
 
 function buildMesh(builder: ShapeBuilder, m: Measures): void {
-  const z = -m.depth / 2;
-  const [half, high] = [m.width / 2, m.under(z)];
+  const z = m.meshBack - m.depth / 2;
+  // Its edges are inside the corner posts.
+  const [half, high] = [m.width / 2 - m.post / 2, m.under(z)];
   builder.quad([half, m.floor, z], [-half, m.floor, z], [-half, high, z], [half, high, z]);
 }

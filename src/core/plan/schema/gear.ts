@@ -54,7 +54,7 @@ export const head = v.strictObject({
 });
 
 const cloth = { ...common, place: carried, headingDegrees, tiltDegrees, size: clothSize };
-/** Opaque black cloth in a wire frame; the frame's normal points along the heading. */
+/** Opaque black cloth in a wire frame; the frame's normal points along heading and tilt. */
 export const flag = v.strictObject({ ...cloth, kind: v.literal('flag') });
 /** Diffusion stretched in tubing. */
 export const frame = v.strictObject({ ...cloth, kind: v.literal('frame'), transmission: share });
@@ -68,7 +68,7 @@ export const flicker = v.strictObject({
   depth: share,
 });
 
-/** A lamp that belongs to the place. `size` is the size of what glows. */
+/** A lamp that belongs to the place. Its size is that of its class; `tint` colours what glows. */
 export const practical = v.strictObject({
   ...common,
   ...standing,
