@@ -46,9 +46,9 @@ export class RoofSet {
 
   /** Brings every mesh to the forms of an instant. True when any shape or place differs from before. */
   pose(plan: Plan, forms: readonly ItemForm[]): boolean {
+    // On another ground the same parts may be made of something else.
+    const isRegrounded = plan.ground !== this.knownPlan?.ground;
     if (plan !== this.knownPlan) {
-      // The same item may be made of something else on another ground.
-      if (plan.ground !== this.knownPlan?.ground) this.posed.clear();
       this.knownPlan = plan;
       this.records = new Map(itemsOf(plan).map((item) => [item.record.id, item]));
     }
@@ -56,7 +56,7 @@ export class RoofSet {
     const gone = new Set(this.posed.keys());
     for (const form of forms) {
       gone.delete(form.id);
-      if (this.posed.get(form.id) === form.parts) continue;
+      if (this.posed.get(form.id) === form.parts && !isRegrounded) continue;
       this.posed.set(form.id, form.parts);
       if (this.poseItem(form, plan)) changed = true;
     }

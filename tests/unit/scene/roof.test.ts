@@ -2,9 +2,12 @@ import { expect, test } from 'vitest';
 import { ShapeBuilder } from '../../../src/core/form/build/shapeBuilder';
 import { formsAt } from '../../../src/core/form/formsAt';
 import { mirrorHeightUnder } from '../../../src/scene/drive/mirrorHeight';
+import { MaterialLibrary } from '../../../src/scene/materials/library';
 import { batchesOf } from '../../../src/scene/roof/batches';
 import { Geometries } from '../../../src/scene/roof/geometries';
 import { facetsOf } from '../../../src/scene/roof/normals';
+import { RoofSet } from '../../../src/scene/roof/roofSet';
+import { lanternPlan } from '../../plans/lantern';
 import { DEMO, readPlan } from '../../plans/readPlan';
 
 const column = (smooth: boolean) =>
@@ -66,6 +69,19 @@ test('the demo at two instants: what stands still keeps its shapes, so its geome
   const shapes = new Set(early.flatMap(({ parts }) => parts.map(({ shape }) => shape)));
   const standing = late.filter(({ section }) => section === 'piece');
   for (const { parts } of standing) for (const { shape } of parts) expect(shapes.has(shape)).toBe(true);
+});
+
+test('another plan on another ground takes the first one away whole', () => {
+  const roof = new RoofSet(new MaterialLibrary());
+  const demo = readPlan(DEMO);
+  const lantern = lanternPlan(null);
+  roof.pose(demo, formsAt(demo, 0));
+  roof.pose(lantern, formsAt(lantern, 0));
+  const items = new Set(roof.group.children.map(({ name }) => name.split('/')[0]));
+  expect([...items].sort()).toEqual(['deck', 'lantern']);
+  expect(roof.pose(lantern, formsAt(lantern, 0))).toBe(false);
+  expect(roof.pose(demo, formsAt(demo, 0))).toBe(true);
+  expect(roof.boundsOf('lantern')).toBeNull();
 });
 
 test('a camera mirrors in the deck that it stands over, and in none when the deck is dry', () => {
