@@ -53,11 +53,14 @@ export function generatorParts(generator: GearOf<'generator'>): PlacedPart[] {
   });
   const panel = ownPart('outlets', { substance: 'rubber' }, (builder) => {
     const face = -depth * 0.42;
-    builder.box([width * 0.02, low + height * 0.3, face], [width * 0.6, height * 0.32, depth * 0.1]);
+    // Clear of the wheel beside it.
+    const [bottom, top] = [Math.max(low + height * 0.14, wheel * 2 + height * 0.01), low + height * 0.46];
+    const middle = (bottom + top) / 2;
+    builder.box([width * 0.02, middle, face], [width * 0.6, top - bottom, depth * 0.1]);
     for (const share of [-0.16, 0, 0.16]) {
       addLathe(
         builder,
-        { at: [width * (share + 0.02), low + height * 0.3, face - depth * 0.05], along: [0, 0, -1] },
+        { at: [width * (share + 0.02), middle, face - depth * 0.05], along: [0, 0, -1] },
         [
           [0, height * 0.07],
           [depth * 0.025, height * 0.07],

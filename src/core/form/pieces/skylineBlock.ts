@@ -8,6 +8,8 @@ import { hashOf, shareOf } from './making/seededHash';
 import { litWindows, WINDOW_COLOURS, type WindowTone } from './making/windows';
 
 const PARAPET_METRES = 0.9;
+/** How far a mast's foot is above the roof: the plant that it may go through has its own foot there. */
+const MAST_CLEAR_METRES = 0.005;
 /** Fronts at night, each a little off the next so that overlapping blocks part. */
 const FRONT_COLOURS = ['#2a2e38', '#33333a', '#26303a', '#37322f'] as const;
 
@@ -56,7 +58,7 @@ function roofParts(block: PieceOf<'skyline block'>, placement: Placement): reado
   if (shareOf(seed, 5) < 0.35) {
     const mast = new ShapeBuilder();
     const tall = Math.min(4 + 5 * shareOf(seed, 6), height);
-    mast.tube([-x, height, -z], [-x, height + tall, -z], Math.min(0.06, small * 0.02));
+    mast.tube([-x, height + MAST_CLEAR_METRES, -z], [-x, height + tall, -z], Math.min(0.06, small * 0.02));
     parts.push(fixed('mast', mast.finish({ substance: 'dark metal', smooth: true }, placement)));
   }
   if (shareOf(seed, 7) < 0.5) {
