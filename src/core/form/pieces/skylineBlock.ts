@@ -8,8 +8,6 @@ import { hashOf, shareOf } from './making/seededHash';
 import { litWindows, WINDOW_COLOURS, type WindowTone } from './making/windows';
 
 const PARAPET_METRES = 0.9;
-/** How far a mast's foot is above the roof: the plant that it may go through has its own foot there. */
-const MAST_CLEAR_METRES = 0.005;
 /** Fronts at night, each a little off the next so that overlapping blocks part. */
 const FRONT_COLOURS = ['#2a2e38', '#33333a', '#26303a', '#37322f'] as const;
 
@@ -58,7 +56,10 @@ function roofParts(block: PieceOf<'skyline block'>, placement: Placement): reado
   if (shareOf(seed, 5) < 0.35) {
     const mast = new ShapeBuilder();
     const tall = Math.min(4 + 5 * shareOf(seed, 6), height);
-    mast.tube([-x, height + MAST_CLEAR_METRES, -z], [-x, height + tall, -z], Math.min(0.06, small * 0.02));
+    // Across the roof from what else stands there; where that is in the middle, beside it.
+    const isBeside = Math.abs(2 * x) < width * 0.2 && Math.abs(2 * z) < depth * 0.2;
+    const mastX = isBeside ? x - Math.sign(x || 1) * width * 0.25 : -x;
+    mast.tube([mastX, height, -z], [mastX, height + tall, -z], Math.min(0.06, small * 0.02));
     parts.push(fixed('mast', mast.finish({ substance: 'dark metal', smooth: true }, placement)));
   }
   if (shareOf(seed, 7) < 0.5) {
