@@ -13,6 +13,7 @@ export default defineConfig({
           name: 'unit',
           include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
           exclude: ['tests/browser/**', 'tests/bench/**', 'tests/fuzz/**'],
+          setupFiles: ['tests/seeds.ts'],
           testTimeout: 60_000,
         },
       },

@@ -3,22 +3,30 @@ import type { PartShape, PlacedPart } from '../../../../src/core/form/types';
 /** Names of the parts that are sheets: open, and counted from both sides. */
 export const SHEETS = /^(top|mesh|cloths|sheet|windows .+)$/;
 
-/** Edges, after welding corners closer than 0.01 mm, that are not used exactly twice. */
+/**
+ * Edges, after welding corners closer than 0.01 mm, that are not walked once each way. Two solids of a part that
+ * happen to share an edge walk it twice each way, which is as closed.
+ */
 export function openEdges({ positions, indices }: PartShape): readonly string[] {
   const keys: string[] = [];
   for (let k = 0; k < positions.length; k += 3) {
     keys.push([0, 1, 2].map((axis) => Math.round(positions[k + axis] * 1e5) + 0).join(' '));
   }
-  const uses = new Map<string, number>();
+  const uses = new Map<string, { there: number; back: number }>();
   for (let k = 0; k < indices.length; k += 3) {
     for (let corner = 0; corner < 3; corner += 1) {
       const a = keys[indices[k + corner]];
       const b = keys[indices[k + ((corner + 1) % 3)]];
       const edge = a < b ? `${a} to ${b}` : `${b} to ${a}`;
-      uses.set(edge, (uses.get(edge) ?? 0) + 1);
+      const use = uses.get(edge) ?? { there: 0, back: 0 };
+      uses.set(edge, use);
+      if (a < b) use.there += 1;
+      else use.back += 1;
     }
   }
-  return [...uses].filter(([, count]) => count !== 2).map(([edge, count]) => `${edge}: ${count}`);
+  return [...uses]
+    .filter(([, { there, back }]) => there !== back)
+    .map(([edge, { there, back }]) => `${edge}: ${there} there, ${back} back`);
 }
 
 /** Volume by the divergence theorem, cubic metres: negative where triangles face inwards. */
