@@ -1,5 +1,6 @@
 import { distort, goodRadius, undistort } from '../optics/distortion';
 import type { FrameShape } from '../optics/types';
+import { hypot } from '../units/steadyMath';
 
 /** Pixels along the frame's longer side: what the numbers of the report are good for. */
 export const LONG_SIDE = 1024;
@@ -46,6 +47,12 @@ export interface Grid {
   readonly frameX: (x: number, y: number) => number;
   readonly frameY: (x: number, y: number) => number;
 }
+
+/** How far the grid's field reaches to each side, and up and down, as tangents. */
+export const reachOf = (grid: Grid): { readonly tanX: number; readonly tanY: number } => ({
+  tanX: grid.axisX / grid.perTangentX,
+  tanY: grid.axisY / grid.perTangentY,
+});
 
 function deliveredSize(aspect: number, longSide: number): readonly [number, number] {
   return aspect >= 1
@@ -114,7 +121,7 @@ function overscanned(
   const drawn = (x: number, y: number, axis: 0 | 1): number => {
     const tangentX = (x - width / 2) / perTangentX;
     const tangentY = (y - height / 2) / perTangentY;
-    const radius = Math.hypot(tangentX, tangentY);
+    const radius = hypot(tangentX, tangentY);
     const kept = radius > limit ? limit / radius : 1;
     return distort(lens, tangentX * kept, tangentY * kept)[axis];
   };

@@ -1,6 +1,7 @@
 import { undistort } from '../optics/distortion';
 import { cameraFromWorld } from '../optics/project';
 import type { Camera, FrameShape } from '../optics/types';
+import { hypot } from '../units/steadyMath';
 import { NEAREST_METRES } from './clip';
 import type { SightStage, StagePart } from './stage';
 
@@ -77,7 +78,7 @@ function leastLength(u0: number, v0: number, u1: number, v1: number): number {
   const dv = v1 - v0;
   const square = du * du + dv * dv;
   const share = square > 0 ? Math.min(1, Math.max(0, -(u0 * du + v0 * dv) / square)) : 0;
-  return Math.hypot(u0 + du * share, v0 + dv * share);
+  return hypot(u0 + du * share, v0 + dv * share);
 }
 
 interface Least {
@@ -161,7 +162,7 @@ function boundOf(
   if (z + r < NEAREST_METRES) return { metres: Infinity, widths: Infinity };
   const outX = Math.max(0, Math.abs(x) - z * tanX - r * Math.sqrt(1 + tanX * tanX));
   const outY = Math.max(0, Math.abs(y) - z * tanY - r * Math.sqrt(1 + tanY * tanY));
-  const metres = Math.hypot(outX, outY);
+  const metres = hypot(outX, outY);
   return { metres, widths: metres / (z + r) / (2 * tanX) };
 }
 

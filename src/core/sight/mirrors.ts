@@ -6,12 +6,16 @@ import { drawShape, type HalfSpace, type PixelRect } from './scan';
 import type { ScreenMatrix } from './screenFromWorld';
 import type { SightStage, StagePart } from './stage';
 
-/** A mirror that is in frame: the part, and screen from reflected world. */
-export interface MirrorView {
-  readonly part: StagePart;
-  readonly screen: ScreenMatrix;
+/** The plane of a mirror in the world: unit normal, out of its face, and a point on it. */
+export interface Mirror {
   readonly normal: readonly number[];
   readonly point: readonly number[];
+}
+
+/** A mirror that is in frame: the part, and screen from reflected world. */
+export interface MirrorView extends Mirror {
+  readonly part: StagePart;
+  readonly screen: ScreenMatrix;
   /** Part number + 1 at every pixel where the mirror's face is in view. */
   readonly face: Int32Array;
   /** Where the eye is behind the mirror. */
@@ -19,15 +23,23 @@ export interface MirrorView {
 }
 
 /** The mirror that a part is, in the world; null when it is none. */
-export function mirrorOf(
-  part: StagePart,
-): { readonly normal: readonly number[]; readonly point: readonly number[] } | null {
+export function mirrorOf(part: StagePart): Mirror | null {
   const { mirror } = part.shape;
   const m = part.worldFromPart;
   if (!mirror || !m) return mirror;
   const turn = (v: readonly number[], share: number) =>
     [0, 4, 8].map((row) => m[row] * v[0] + m[row + 1] * v[1] + m[row + 2] * v[2] + share * m[row + 3]);
   return { normal: turn(mirror.normal, 0), point: turn(mirror.point, 1) };
+}
+
+/** Where the image of a place lies. */
+export function reflected(
+  place: readonly [number, number, number],
+  { normal, point }: Mirror,
+): readonly [number, number, number] {
+  const [a, b, c] = normal;
+  const height = a * (place[0] - point[0]) + b * (place[1] - point[1]) + c * (place[2] - point[2]);
+  return [place[0] - 2 * height * a, place[1] - 2 * height * b, place[2] - 2 * height * c];
 }
 
 /** The positive side of a mirror in a part's own coordinates. */

@@ -6,10 +6,10 @@ import type { Setup } from '../plan/schema/setup';
 import { instantsOf } from './frames';
 import { type Look, look, scratchFor } from './look';
 import { type Outside, outsideOf } from './margin';
-import type { MirrorView } from './mirrors';
+import type { Mirror } from './mirrors';
 import { groupsOf } from './rects';
 import { type SightStage, stageOf } from './stage';
-import { mayEnter, motionBetween } from './sweep';
+import { type Interval, mayEnter, mirrorsIn, motionBetween } from './sweep';
 import { ASKED, INSIDE, type ItemTally, note, tallyFor } from './tally';
 import { findThin } from './thin';
 
@@ -55,6 +55,10 @@ function isSame(a: Instant, b: Instant): boolean {
   });
 }
 
+/** Whether nothing at all moves at any frame of an interval. */
+const isStill = ({ stages, motion }: Interval): boolean =>
+  motion.metres === 0 && motion.radians === 0 && stages.every((stage) => stage === stages[0]);
+
 /**
  * Reads one setup over a span of the action's clock: which items show, when, how much. Asked fully every quarter of
  * a second; in between, every 1/24 s, the items that have a wish and may be in frame, in the pixels that they can touch.
@@ -69,13 +73,12 @@ export function* readSetup(
   const instants = instantsOf(span[0], span[1]);
   const frames = instants.length;
   const known = new Map<number, Instant>();
+  let latest: SightStage | null = null;
   const at = (frame: number): Instant => {
     let instant = known.get(frame);
     if (!instant) {
-      instant = {
-        stage: stageOf(formsAt(plan, instants[frame])),
-        camera: cameraAt(plan, setup, instants[frame]),
-      };
+      latest = stageOf(formsAt(plan, instants[frame]), latest);
+      instant = { stage: latest, camera: cameraAt(plan, setup, instants[frame]) };
       known.set(frame, instant);
     }
     return instant;
@@ -85,7 +88,6 @@ export function* readSetup(
   const items = stage.forms.length;
   const tallies = stage.forms.map(() => tallyFor(frames));
   const all = new Set(stage.forms.keys());
-  let mirrors: readonly MirrorView[] = [];
 
   const coarse: number[] = [];
   for (let frame = 0; frame < frames; frame += COARSE_FRAMES) coarse.push(frame);
@@ -97,7 +99,6 @@ export function* readSetup(
     if (!last || !before || !isSame(before, at(frame))) {
       last = look(at(frame).stage, at(frame).camera, scratch);
       findThin(last);
-      mirrors = mergeMirrors(mirrors, last.mirrors);
     }
     for (let item = 0; item < items; item += 1) note(tallies[item], last, item, frame);
     if (index > 0) refine(coarse[index - 1], frame);
@@ -106,22 +107,28 @@ export function* readSetup(
 
   /** Asks the frames strictly between two asked ones for the items whose answer may change there. */
   function refine(from: number, to: number): void {
-    if (to - from < 2 || isSame(at(from), at(to))) {
+    if (to - from < 2) return;
+    const interval: Interval = {
+      stages: Array.from({ length: to - from + 1 }, (_, k) => at(from + k).stage),
+      camera: at(from).camera,
+      grid: scratch.grid,
+      motion: motionBetween(setup.move, instants[from], instants[to]),
+    };
+    if (isStill(interval)) {
       carry(from, to, all);
       return;
     }
-    const motion = motionBetween(setup.move, instants[from], instants[to]);
+    const mirrors = mirrorsIn(interval);
     const open = new Set<number>();
     for (let item = 0; item < items; item += 1) {
       // Of what has no wish nothing is asked in between when both ends are the same.
       const isSettled =
         stage.forms[item].wish === 'either' && tallies[item].states[from] === tallies[item].states[to];
-      if (isSettled) continue;
-      if (mayEnter(at(from).stage, at(to).stage, item, at(from).camera, motion, mirrors)) open.add(item);
+      if (!isSettled && mayEnter(item, interval, mirrors)) open.add(item);
     }
     const closed = new Set([...all].filter((item) => !open.has(item)));
     carry(from, to, closed);
-    for (let frame = from + 1; frame < to && open.size > 0; frame += 1) ask(frame, open);
+    for (let frame = from + 1; frame < to && open.size > 0; frame += 1) ask(frame, open, mirrors);
   }
 
   /** Frames that were not asked take the state of the asked one before them. */
@@ -132,7 +139,7 @@ export function* readSetup(
     }
   }
 
-  function ask(frame: number, which: ReadonlySet<number>): void {
+  function ask(frame: number, which: ReadonlySet<number>, mirrors: readonly Mirror[]): void {
     const now = at(frame);
     for (const item of which) tallies[item].states[frame] = ASKED;
     for (const { items: asked, rect } of groupsOf(now.stage, which, now.camera, scratch.grid, mirrors)) {
@@ -184,11 +191,4 @@ export function* readSetup(
     }
     return best;
   }
-}
-
-function mergeMirrors(known: readonly MirrorView[], more: readonly MirrorView[]): readonly MirrorView[] {
-  return [
-    ...known,
-    ...more.filter((mirror) => !known.some((other) => other.part.shape === mirror.part.shape)),
-  ];
 }

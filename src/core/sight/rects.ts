@@ -1,11 +1,10 @@
 import { cameraFromWorld } from '../optics/project';
 import type { Camera } from '../optics/types';
 import { solidOf } from './closed';
-import type { Grid } from './grid';
-import type { MirrorView } from './mirrors';
+import { type Grid, reachOf } from './grid';
+import { type Mirror, reflected } from './mirrors';
 import type { PixelRect } from './scan';
 import type { SightStage, StagePart } from './stage';
-import { reflected } from './sweep';
 
 /** Corners nearer than this to the eye's plane, metres, have no useful picture. */
 const TOO_NEAR_METRES = 0.05;
@@ -38,17 +37,17 @@ function cornersOf({ shape, worldFromPart: m }: StagePart): Place[] {
 /** The rectangle around the picture of some corners; null when none of what they hold can be in frame. */
 function rectAround(corners: readonly Place[], camera: Camera, grid: Grid): PixelRect | null {
   let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
-  const across = { left: grid.axisX / grid.perTangentX, up: grid.axisY / grid.perTangentY };
+  const { tanX, tanY } = reachOf(grid);
   // One bit for each side of the pyramid, and for behind: all corners beyond one of them, and nothing can show.
   let beyondAll = 31;
   let isAcross = false;
   for (const corner of corners) {
     const [x, y, z] = cameraFromWorld(camera.pose, corner);
     beyondAll &=
-      (x > z * across.left ? 1 : 0) |
-      (x < -z * across.left ? 2 : 0) |
-      (y > z * across.up ? 4 : 0) |
-      (y < -z * across.up ? 8 : 0) |
+      (x > z * tanX ? 1 : 0) |
+      (x < -z * tanX ? 2 : 0) |
+      (y > z * tanY ? 4 : 0) |
+      (y < -z * tanY ? 8 : 0) |
       (z < 0 ? 16 : 0);
     if (z < TOO_NEAR_METRES) {
       isAcross = true;
@@ -98,7 +97,7 @@ export function groupsOf(
   items: ReadonlySet<number>,
   camera: Camera,
   grid: Grid,
-  mirrors: readonly MirrorView[],
+  mirrors: readonly Mirror[],
 ): readonly Group[] {
   const groups: { items: Set<number>; rect: PixelRect }[] = [];
   for (const item of items) {

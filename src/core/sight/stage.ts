@@ -64,12 +64,22 @@ function placedCentre(ball: Ball, m: readonly number[] | null): readonly [number
   ];
 }
 
-/** Numbers the parts of the forms of one instant. */
-export function stageOf(forms: readonly ItemForm[]): SightStage {
+/**
+ * Numbers the parts of the forms of one instant. What has not changed since `before`, the stage of another instant of
+ * the same plan, is taken over from it; where nothing has, that stage itself comes back.
+ */
+export function stageOf(forms: readonly ItemForm[], before: SightStage | null = null): SightStage {
+  const isSame = (form: ItemForm, item: number) => before?.forms[item] === form;
+  if (before && before.forms.length === forms.length && forms.every(isSame)) return before;
   const parts: StagePart[] = [];
   const firstPart = new Int32Array(forms.length + 1);
   forms.forEach((form, item) => {
     firstPart[item] = parts.length;
+    if (before && isSame(form, item) && before.firstPart[item] === parts.length) {
+      for (let k = before.firstPart[item]; k < before.firstPart[item + 1]; k += 1)
+        parts.push(before.parts[k]);
+      return;
+    }
     for (const { name, shape, worldFromPart } of form.parts) {
       if (shape.indices.length === 0) continue;
       const ball = ballAround(shape);

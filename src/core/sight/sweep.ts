@@ -2,9 +2,10 @@ import { keyAt } from '../optics/pose';
 import { cameraFromWorld } from '../optics/project';
 import type { Camera } from '../optics/types';
 import type { CameraKey, Setup } from '../plan/schema/setup';
-import { pyramidOf } from './margin';
-import type { MirrorView } from './mirrors';
-import type { SightStage, StagePart } from './stage';
+import { hypot } from '../units/steadyMath';
+import { type Grid, reachOf } from './grid';
+import { type Mirror, mirrorOf, reflected } from './mirrors';
+import type { SightStage } from './stage';
 
 /** How much a camera moves and turns between two instants: path length in metres, turn in radians, at most. */
 export interface Motion {
@@ -25,7 +26,7 @@ export function motionBetween(move: Setup['move'], from: number, to: number): Mo
   let degrees = 0;
   for (let k = 1; k < stops.length; k += 1) {
     const [a, b] = [stops[k - 1], stops[k]];
-    metres += Math.hypot(
+    metres += hypot(
       b.position[0] - a.position[0],
       b.position[1] - a.position[1],
       b.position[2] - a.position[2],
@@ -38,38 +39,42 @@ export function motionBetween(move: Setup['move'], from: number, to: number): Mo
   return { metres, radians: degrees * RADIANS };
 }
 
-/** How far a part's middle travels between two instants: the straight way, for parts that move at all. */
-function travelOf(before: StagePart, after: StagePart): number {
-  return Math.hypot(
-    after.centre[0] - before.centre[0],
-    after.centre[1] - before.centre[1],
-    after.centre[2] - before.centre[2],
-  );
+/** What may happen between two asked frames: the stages at these and at all frames between, the camera at the first. */
+export interface Interval {
+  readonly stages: readonly SightStage[];
+  readonly camera: Camera;
+  readonly grid: Grid;
+  readonly motion: Motion;
 }
 
-/** A limb may swing on its way: its real path is taken to be at most this much longer than the straight one. */
-const SWING_METRES = 0.25;
-
-export function reflected(
-  centre: readonly [number, number, number],
-  mirror: MirrorView,
-): readonly [number, number, number] {
-  const { normal, point } = mirror;
-  const height =
-    normal[0] * (centre[0] - point[0]) +
-    normal[1] * (centre[1] - point[1]) +
-    normal[2] * (centre[2] - point[2]);
-  return [
-    centre[0] - 2 * height * normal[0],
-    centre[1] - 2 * height * normal[1],
-    centre[2] - 2 * height * normal[2],
-  ];
+/** How far a part's middle gets from where it is at first, at any frame; 0 for what stands. */
+function travelOf(stages: readonly SightStage[], part: number): number {
+  const first = stages[0].parts[part];
+  if (!first.worldFromPart) return 0;
+  let farthest = 0;
+  for (const stage of stages) {
+    const { centre } = stage.parts[part];
+    const [x, y, z] = [0, 1, 2].map((axis) => centre[axis] - first.centre[axis]);
+    farthest = Math.max(farthest, Math.sqrt(x * x + y * y + z * z));
+  }
+  return farthest;
 }
 
-/** Whether a ball may touch the camera's pyramid. */
-function touchesPyramid(centre: readonly [number, number, number], radius: number, camera: Camera): boolean {
-  const { tanX, tanY } = pyramidOf(camera.frame);
+/** Radius of a ball that holds a part at every frame, around where its middle is at first. */
+function reachOfPart(stages: readonly SightStage[], part: number): number {
+  const radius = stages.reduce((most, stage) => Math.max(most, stage.parts[part].radius), 0);
+  return radius + travelOf(stages, part);
+}
+
+type Place = readonly [number, number, number];
+
+/** Whether a ball may be in the grid's field at any moment: grown by all that the camera may do, at its first pose. */
+function ballMayEnter(centre: Place, reach: number, { camera, grid, motion }: Interval): boolean {
+  const { tanX, tanY } = reachOf(grid);
   const [x, y, z] = cameraFromWorld(camera.pose, centre);
+  const away = Math.sqrt(x * x + y * y + z * z);
+  const moved = reach + motion.metres;
+  const radius = moved + motion.radians * (away + moved);
   return (
     z > -radius &&
     Math.abs(x) - z * tanX <= radius * Math.sqrt(1 + tanX * tanX) &&
@@ -77,32 +82,27 @@ function touchesPyramid(centre: readonly [number, number, number], radius: numbe
   );
 }
 
+/** The mirrors that may be in frame at some frame of the interval. */
+export function mirrorsIn(interval: Interval): readonly Mirror[] {
+  const { stages } = interval;
+  return stages[0].parts.flatMap((part) => {
+    const mirror = mirrorOf(part);
+    return mirror && ballMayEnter(part.centre, reachOfPart(stages, part.index), interval) ? [mirror] : [];
+  });
+}
+
 /**
- * Whether an item may be in frame, directly or in one of the mirrors, at any moment between two instants: the
- * interval test. It may say yes wrongly, never no: the ball around each part, grown by all that the camera and
- * the part may do in between, against the pyramid at the first instant.
+ * Whether an item may be in frame, directly or in one of the mirrors, at any frame of an interval. It may say yes
+ * wrongly, never no: it asks the ball around each part, grown by all that the part does and the camera may do.
  */
-export function mayEnter(
-  before: SightStage,
-  after: SightStage,
-  item: number,
-  camera: Camera,
-  motion: Motion,
-  mirrors: readonly MirrorView[],
-): boolean {
-  for (let k = before.firstPart[item]; k < before.firstPart[item + 1]; k += 1) {
-    const part = before.parts[k];
-    const travel = travelOf(part, after.parts[k]);
-    const swing = part.worldFromPart === null || travel === 0 ? 0 : SWING_METRES;
-    const p = camera.pose.position;
-    const away = Math.hypot(part.centre[0] - p[0], part.centre[1] - p[1], part.centre[2] - p[2]);
-    const reach = part.radius + motion.metres + travel + swing;
-    if (touchesPyramid(part.centre, reach + motion.radians * (away + reach), camera)) return true;
-    for (const mirror of mirrors) {
-      const image = reflected(part.centre, mirror);
-      const far = Math.hypot(image[0] - p[0], image[1] - p[1], image[2] - p[2]);
-      if (touchesPyramid(image, reach + motion.radians * (far + reach), camera)) return true;
-    }
+export function mayEnter(item: number, interval: Interval, mirrors: readonly Mirror[]): boolean {
+  const { stages } = interval;
+  const { firstPart, parts } = stages[0];
+  for (let k = firstPart[item]; k < firstPart[item + 1]; k += 1) {
+    const reach = reachOfPart(stages, k);
+    const { centre } = parts[k];
+    if (ballMayEnter(centre, reach, interval)) return true;
+    if (mirrors.some((mirror) => ballMayEnter(reflected(centre, mirror), reach, interval))) return true;
   }
   return false;
 }

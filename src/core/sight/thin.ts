@@ -1,4 +1,5 @@
 import type { Tube } from '../form/types';
+import { hypot } from '../units/steadyMath';
 import { NEAREST_METRES } from './clip';
 import { mayTouch } from './facing';
 import { growBox } from './layers';
@@ -62,7 +63,7 @@ function* alongTube(
     to = Math.min(to, Math.max(s, t));
   }
   if (from > to) return;
-  const run = Math.hypot(bx - ax, by - ay);
+  const run = hypot(bx - ax, by - ay);
   const steps = Math.min(MOST_STEPS, Math.max(1, Math.ceil((run * (to - from)) / STEP_PIXELS)));
   const acrossX = run > 0 ? -(by - ay) / run : 1;
   const acrossY = run > 0 ? (bx - ax) / run : 0;
@@ -72,7 +73,7 @@ function* alongTube(
     const half =
       tube.radius *
       nearness *
-      Math.hypot(acrossX * way.seen.grid.perTangentX, acrossY * way.seen.grid.perTangentY);
+      hypot(acrossX * way.seen.grid.perTangentX, acrossY * way.seen.grid.perTangentY);
     yield {
       x: ax + (bx - ax) * share,
       y: ay + (by - ay) * share,
