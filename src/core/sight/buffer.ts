@@ -57,7 +57,7 @@ export class SolidSink implements SpanSink {
 
   constructor(
     private readonly buffer: ItemBuffer,
-    private readonly weights: Uint8Array,
+    private readonly weights: Uint16Array,
     private readonly mask: Mask | null,
   ) {}
 

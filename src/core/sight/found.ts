@@ -21,7 +21,7 @@ export const emptyFound = (stage: SightStage): Found => ({
 export function countOwners(
   buffer: ItemBuffer,
   rect: PixelRect,
-  weights: Uint8Array,
+  weights: Uint16Array,
   itemOfPart: Int32Array,
   found: Found,
 ): void {

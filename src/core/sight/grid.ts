@@ -40,7 +40,7 @@ export interface Grid {
   readonly perTangentY: number;
   readonly axisX: number;
   readonly axisY: number;
-  readonly weights: Uint8Array;
+  readonly weights: Uint16Array;
   /** Pixels of the delivered frame. */
   readonly framePixels: number;
   /** From a place on this grid, in pixels, to 0..1 of the delivered frame. */
@@ -73,7 +73,7 @@ export function gridOf(frame: FrameShape, longSide = LONG_SIDE): Grid {
     perTangentY,
     axisX: width / 2,
     axisY: height / 2,
-    weights: new Uint8Array(width * height).fill(1),
+    weights: new Uint16Array(width * height).fill(1),
     framePixels: width * height,
     frameX: (x) => x / width,
     frameY: (_, y) => y / height,
@@ -92,8 +92,8 @@ function overscanned(
   perTangentY: number,
 ): Grid {
   const sources = new Float64Array(frameWidth * frameHeight * 2);
-  let reachX = frame.tanHalfWidth;
-  let reachY = frame.tanHalfHeight;
+  let reachX = 0;
+  let reachY = 0;
   for (let y = 0; y < frameHeight; y += 1) {
     for (let x = 0; x < frameWidth; x += 1) {
       const drawnX = (x + 0.5 - frameWidth / 2) / perTangentX;
@@ -111,7 +111,7 @@ function overscanned(
   reachY = Math.min(reachY, frame.tanHalfHeight * WIDEST_OVERSCAN);
   const width = 2 * Math.ceil(reachX * perTangentX + 1);
   const height = 2 * Math.ceil(reachY * perTangentY + 1);
-  const weights = new Uint8Array(width * height);
+  const weights = new Uint16Array(width * height);
   for (let at = 0; at < sources.length; at += 2) {
     const x = Math.floor(sources[at] * perTangentX + width / 2);
     const y = Math.round(sources[at + 1] * perTangentY + height / 2 - sampleHeight(Math.max(0, x)));

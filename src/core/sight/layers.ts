@@ -30,7 +30,7 @@ export class PorousSink implements SpanSink {
   through: Float64Array | null = null;
   constructor(
     private readonly buffer: ItemBuffer,
-    private readonly weights: Uint8Array,
+    private readonly weights: Uint16Array,
     private readonly mask: { readonly owner: Int32Array; readonly part: number } | null,
     private readonly itemOfPart: Int32Array,
     private readonly partPixels: Float64Array,
@@ -73,7 +73,7 @@ export class CoverSink implements SpanSink {
 
   constructor(
     private readonly buffer: ItemBuffer,
-    private readonly weights: Uint8Array,
+    private readonly weights: Uint16Array,
     private readonly itemOfPart: Int32Array,
     readonly coverers: Float64Array,
   ) {}

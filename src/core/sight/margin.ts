@@ -24,6 +24,34 @@ export function pyramidOf(frame: FrameShape): { readonly tanX: number; readonly 
   return { tanX: right ? right[0] : tanHalfWidth, tanY: below ? below[1] : tanHalfHeight };
 }
 
+/** Places along each side of the frame that are asked how far out the lens looks there. */
+const PLACES_ON_SIDE = 16;
+
+/**
+ * Half-width and half-height, as tangents, of the upright rectangle around all that the frame takes in. The corners of
+ * a barrel reach farther out than the middles of its sides.
+ */
+function aroundFrame(frame: FrameShape): { readonly tanX: number; readonly tanY: number } {
+  const { tanHalfWidth, tanHalfHeight, distortion } = frame;
+  if (!distortion) return { tanX: tanHalfWidth, tanY: tanHalfHeight };
+  let { tanX, tanY } = pyramidOf(frame);
+  for (let k = 0; k <= PLACES_ON_SIDE; k += 1) {
+    const share = (2 * k) / PLACES_ON_SIDE - 1;
+    for (const [x, y] of [
+      [share, 1],
+      [share, -1],
+      [1, share],
+      [-1, share],
+    ]) {
+      const way = undistort(distortion, x * tanHalfWidth, y * tanHalfHeight);
+      if (!way) continue;
+      tanX = Math.max(tanX, Math.abs(way[0]));
+      tanY = Math.max(tanY, Math.abs(way[1]));
+    }
+  }
+  return { tanX, tanY };
+}
+
 /** The part of a polygon where a·x + b·y + c·z ≥ bound. */
 function kept(polygon: Polygon, a: number, b: number, c: number, bound: number): Polygon {
   const result: Polygon = [];
@@ -190,10 +218,11 @@ export function outsideOf(stage: SightStage, item: number, camera: Camera): Outs
 
 /**
  * The least move along the frame's width that takes all of an item out of the frame, metres, positive towards frame
- * right. Only what lies between the frame's top and bottom counts. 0 when nothing of it does.
+ * right. Only what lies between the frame's top and bottom counts. 0 when nothing of it does. For a distorting lens the
+ * frame is taken as the upright rectangle around it, so that the move may be longer than it has to be, never too short.
  */
 export function moveOutOf(stage: SightStage, item: number, camera: Camera): number {
-  const { tanX, tanY } = pyramidOf(camera.frame);
+  const { tanX, tanY } = aroundFrame(camera.frame);
   let toRight = 0;
   let toLeft = 0;
   for (const part of stage.parts.slice(stage.firstPart[item], stage.firstPart[item + 1])) {

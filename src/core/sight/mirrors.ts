@@ -62,7 +62,7 @@ export function drawMirror(
   stage: SightStage,
   view: MirrorView,
   rect: PixelRect,
-  weights: Uint8Array,
+  weights: Uint16Array,
   buffer: ItemBuffer,
   itemOfPart: Int32Array,
   found: Found,
