@@ -5,9 +5,9 @@ import { SKYWARD } from '../materials/chunks.glsl';
  * The night over a town, cd/m²: low cloud lit from below, brightest near the horizon, and what the streets send up.
  * Estimates for a picture, of the size that is common over large towns under cloud; no source.
  */
-const ZENITH = new Vector3(0.07, 0.085, 0.15);
-const HORIZON = new Vector3(0.62, 0.55, 0.62);
-const GROUND = new Vector3(0.13, 0.1, 0.075);
+const ZENITH = new Vector3(0.055, 0.06, 0.105);
+const HORIZON = new Vector3(0.55, 0.42, 0.42);
+const GROUND = new Vector3(0.1, 0.075, 0.055);
 
 /** Shared by the dome and every surface that mirrors it. */
 export const SKY_UNIFORMS: Readonly<Record<string, IUniform<Vector3>>> = {

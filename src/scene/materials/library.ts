@@ -3,18 +3,19 @@ import type { PartShape } from '../../core/form/types';
 import type { Ground } from '../../core/plan/schema/plan';
 import { type DeckView, makeDeckView } from './deckView';
 import { type GlowUniforms, makeGlow } from './glowMaterial';
-import { makeScreen, makeWindow } from './litMaterials';
+import { makeScreen } from './litMaterials';
 import { LOOKS } from './looks';
 import { makeNoise } from './noise';
 import { makeSkyline } from './skylineMaterial';
 import { makeSurface, type Wire } from './surfaceMaterial';
+import { makeWindow } from './windowMaterial';
 
 /** Share of the deck under a film and under standing water, by how the ground is. Estimates by eye, no source. */
 const WET_SHARES: Readonly<Record<Ground['wetness'], readonly [film: number, puddle: number]>> = {
   dry: [0, 0],
   damp: [0.45, 0],
-  'wet down': [0.82, 0.34],
-  puddled: [0.9, 0.52],
+  'wet down': [0.9, 0.34],
+  puddled: [0.95, 0.52],
 };
 
 /** What a part is drawn with beyond its shape. */

@@ -27,17 +27,18 @@ float waterFresnel(float cosIn) {
 struct Wet { float film; float puddle; float slope; };
 
 Wet wetAt(vec2 m) {
+  Wet wet;
   float broad = texture2D(noiseMap, m / 13.0).r;
   float middle = texture2D(noiseMap, m / 4.7 + 0.37).r;
   float fine = texture2D(noiseMap, m / 1.3).g;
-  float level = 0.62 * broad + 0.38 * middle;
-  Wet wet;
   float dry = 1.0 - wetShares.x;
-  wet.film = smoothstep(dry - 0.2, dry + 0.2, level + 0.1 * (fine - 0.5));
+  wet.film = smoothstep(dry - 0.3, dry + 0.2, 0.62 * broad + 0.38 * middle + 0.08 * (fine - 0.5));
+  /* Water levels itself: its shore follows the broad falls of the deck, not its grit. */
+  float hollow = 0.62 * texture2D(noiseMap, m / 13.0, 2.5).r + 0.38 * texture2D(noiseMap, m / 4.7 + 0.37, 2.5).r;
   float shore = 1.0 - wetShares.y;
-  wet.puddle = smoothstep(shore - 0.02, shore + 0.06, level + 0.05 * (fine - 0.5)) * step(0.001, wetShares.y);
+  wet.puddle = smoothstep(shore - 0.04, shore + 0.1, hollow + 0.02 * (fine - 0.5)) * step(0.001, wetShares.y);
   wet.film = max(wet.film, wet.puddle);
-  wet.slope = mix(mix(0.07, 0.022, wet.film * (0.4 + 0.6 * middle)), 0.0015, wet.puddle);
+  wet.slope = mix(mix(0.09, 0.045, wet.film * (0.4 + 0.6 * middle)), 0.0015, sqrt(wet.puddle));
   return wet;
 }
 
@@ -90,7 +91,7 @@ float reflectsHere = lying * mirrorOn * (1.0 - step(0.02, abs(vWorldPlace.y - mi
 if (wet.film * reflectsHere > 0.001) {
   float cosIn = saturate(dot(geometryViewDir, geometryNormal));
   float share = waterFresnel(cosIn) * wet.film;
-  vec3 unlit = totalDiffuse + totalSpecular * (1.0 - wet.puddle) + totalEmissiveRadiance;
+  vec3 unlit = totalDiffuse + totalSpecular * (1.0 - 0.8 * wet.puddle) + totalEmissiveRadiance;
   outgoingLight = unlit * (1.0 - share) + mirrored(vWorldPlace, wet.slope, cosIn) * share;
 }
 `;

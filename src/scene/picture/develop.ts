@@ -6,6 +6,8 @@ import { Sheet } from './sheet';
 /** Contrast of the curve at middle grey, and the picture value that comes out white: six stops above middle grey. */
 const CONTRAST = 1.18;
 const WHITE = 0.18 * 2 ** 6;
+/** Brighter than this a light keeps its hue: clipped channel by channel, every bulb would come out white. */
+const HUE_CEILING = 2.2 * WHITE;
 /** How much of each channel runs into the others where it is bright: film and sensors go pale, they don't go neon. */
 const CROSSTALK = 0.045;
 
@@ -26,6 +28,7 @@ const FRAGMENT = /* glsl */ `
   uniform float perCandela;
   uniform vec3 gains;
   uniform vec3 curve;
+  uniform float hueCeiling;
   uniform float crosstalk;
   /* k1 k2 k3 p1, p2 apart; tangents of half the picture as shown and as drawn. */
   uniform vec4 bending;
@@ -51,11 +54,20 @@ const FRAGMENT = /* glsl */ `
     return t * vec2(1.0, -1.0) / drawn * 0.5 + 0.5;
   }
 
-  /* A level of the view, smoothed over its own pixels: one alone would show them as squares. */
-  vec3 veilOf(vec2 at, float level) {
-    vec2 apart = 0.6 * exp2(level) / vec2(textureSize(glow, 0));
-    return 0.25 * (textureLod(glow, at + apart, level).rgb + textureLod(glow, at - apart, level).rgb +
-      textureLod(glow, at + vec2(apart.x, -apart.y), level).rgb + textureLod(glow, at + vec2(-apart.x, apart.y), level).rgb);
+  /* A level of the view through a cubic spline, in four taps: read plainly, its pixels would show as squares. */
+  vec3 veilOf(vec2 at, int level) {
+    vec2 size = vec2(textureSize(glow, level));
+    vec2 place = at * size - 0.5;
+    vec2 f = fract(place);
+    vec2 last = f * f * f / 6.0;
+    vec2 second = (4.0 - 6.0 * f * f + 3.0 * f * f * f) / 6.0;
+    vec2 left = (1.0 - f) * (1.0 - f) * (1.0 - f) / 6.0 + second;
+    vec2 low = (floor(place) - 0.5 + second / left) / size;
+    vec2 high = (floor(place) + 1.5 + last / (1.0 - left)) / size;
+    float lod = float(level);
+    return mix(
+      mix(textureLod(glow, high, lod).rgb, textureLod(glow, vec2(low.x, high.y), lod).rgb, left.x),
+      mix(textureLod(glow, vec2(high.x, low.y), lod).rgb, textureLod(glow, low, lod).rgb, left.x), left.y);
   }
 
   float grain(vec2 at) { return fract(52.9829189 * fract(dot(at, vec2(0.06711056, 0.00583715)))); }
@@ -64,17 +76,19 @@ const FRAGMENT = /* glsl */ `
     vec2 at = source(vAt);
     vec3 light = texture2D(view, at).rgb;
     if (lensOn > 0.5) {
-      /* Each pixel was gathered with its own turn of the taps: four neighbours together hide that. */
-      vec2 apart = 0.75 / vec2(textureSize(blurred, 0));
-      vec4 soft = 0.25 * (texture2D(blurred, at + apart) + texture2D(blurred, at - apart) +
-        texture2D(blurred, at + vec2(apart.x, -apart.y)) + texture2D(blurred, at + vec2(-apart.x, apart.y)));
+      /* Each pixel was gathered with its own turn of the taps: its neighbours around it together hide that. */
+      vec2 apart = 1.0 / vec2(textureSize(blurred, 0));
+      vec4 soft = vec4(0.0);
+      for (int k = 0; k < 9; k++) soft += texture2D(blurred, at + 1.35 * apart * vec2(float(k % 3 - 1), float(k / 3 - 1)));
+      soft /= 9.0;
       light = mix(light, soft.rgb, soft.a);
     }
     if (glowShare > 0.0) {
-      vec3 veil = 0.5 * veilOf(at, 2.0) + 0.3 * veilOf(at, 3.5) + 0.2 * veilOf(at, 5.0);
+      vec3 veil = 0.5 * veilOf(at, 2) + 0.3 * veilOf(at, 3) + 0.2 * veilOf(at, 5);
       light = mix(light, veil, glowShare);
     }
     vec3 value = max(light * gains * perCandela, 0.0);
+    value *= min(1.0, hueCeiling / max(max(value.r, value.g), max(value.b, 1e-5)));
     mat3 mixing = mat3(1.0 - 2.0 * crosstalk) + crosstalk * mat3(0.0, 1.0, 1.0, 1.0, 0.0, 1.0, 1.0, 1.0, 0.0);
     vec3 powered = pow(mixing * value, vec3(curve.x));
     vec3 print = powered / (powered * curve.y + curve.z);
@@ -117,6 +131,7 @@ export function makeDeveloping() {
       perCandela: { value: 1 },
       gains: { value: new Vector3(1, 1, 1) },
       curve: { value: curve() },
+      hueCeiling: { value: HUE_CEILING },
       crosstalk: { value: CROSSTALK },
       bending: { value: new Vector4() },
       bendingLast: { value: 0 },
