@@ -93,6 +93,12 @@ export const SOURCES = {
     where: 'Proceedings of the Koninklijke Akademie van Wetenschappen te Amsterdam 38',
     seen: 'memory',
   },
+  fdlibm: {
+    title:
+      'Freely Distributable LIBM, Sun Microsystems, 1993: reduction and coefficients of sine, cosine and arc tangent',
+    where: 'netlib.org/fdlibm, k_sin.c, k_cos.c, s_atan.c',
+    seen: 'memory',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceKey = keyof typeof SOURCES;

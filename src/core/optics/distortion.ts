@@ -1,4 +1,5 @@
 import type { Distortion } from '../plan/schema/kit';
+import { hypot } from '../units/steadyMath';
 
 type Pair = readonly [number, number];
 
@@ -51,8 +52,8 @@ export function undistort(lens: Distortion, xDrawn: number, yDrawn: number): Pai
     y -= (xx * ey - xy * ex) / determinant;
   }
   const [xNow, yNow] = distort(lens, x, y);
-  const missed = Math.hypot(xNow - xDrawn, yNow - yDrawn);
-  return missed < 1e-9 && Math.hypot(x, y) <= limit ? [x, y] : null;
+  const missed = hypot(xNow - xDrawn, yNow - yDrawn);
+  return missed < 1e-9 && hypot(x, y) <= limit ? [x, y] : null;
 }
 
 /** Widest tangent that is ever asked of a lens without a turning point: 84 degrees off the axis. */

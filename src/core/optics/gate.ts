@@ -1,3 +1,4 @@
+import { atan } from '../units/steadyMath';
 /** The part of a gate that is delivered, and the tangents of half its angles of view. */
 export interface Extraction {
   /** Used width and height on sensor or film, millimetres. */
@@ -31,7 +32,7 @@ export function extraction(
 }
 
 /** Full angle of view in degrees from the tangent of its half. */
-export const angleDegrees = (tanHalf: number): number => (2 * Math.atan(tanHalf) * 180) / Math.PI;
+export const angleDegrees = (tanHalf: number): number => (2 * atan(tanHalf) * 180) / Math.PI;
 
 /** Width or height of what the frame takes in at a distance from the entrance pupil, in the distance's unit. */
 export const fieldAt = (tanHalf: number, distance: number): number => 2 * tanHalf * distance;

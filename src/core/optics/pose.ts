@@ -1,5 +1,6 @@
 import { add, directionOf, mix, radians, scale, type Vec3 } from '../form/build/vector';
 import type { CameraKey, Setup } from '../plan/schema/setup';
+import { atan2, cos, hypot, sin } from '../units/steadyMath';
 import type { CameraPose } from './types';
 
 /**
@@ -15,13 +16,13 @@ export function poseOf(
   const forward = directionOf(headingDegrees, tiltDegrees);
   const level = directionOf(headingDegrees + 90);
   const upright = directionOf(headingDegrees, tiltDegrees + 90);
-  const cos = Math.cos(radians(rollDegrees));
-  const sin = Math.sin(radians(rollDegrees));
+  const cosine = cos(radians(rollDegrees));
+  const sine = sin(radians(rollDegrees));
   return {
     position,
     forward,
-    right: add(scale(level, cos), scale(upright, -sin)),
-    up: add(scale(upright, cos), scale(level, sin)),
+    right: add(scale(level, cosine), scale(upright, -sine)),
+    up: add(scale(upright, cosine), scale(level, sine)),
   };
 }
 
@@ -35,8 +36,8 @@ export function aimedAt(
   const z = target[2] - position[2];
   const degrees = 180 / Math.PI;
   return {
-    headingDegrees: Math.atan2(x, -z) * degrees,
-    tiltDegrees: Math.atan2(y, Math.hypot(x, z)) * degrees,
+    headingDegrees: atan2(x, -z) * degrees,
+    tiltDegrees: atan2(y, hypot(x, z)) * degrees,
   };
 }
 

@@ -1,4 +1,5 @@
 import { dot, subtract, type Vec3 } from '../form/build/vector';
+import { hypot } from '../units/steadyMath';
 import { distort, goodRadius } from './distortion';
 import type { Camera, CameraPose } from './types';
 
@@ -24,7 +25,7 @@ export function projectPoint(camera: Camera, point: Vec3): Projected | null {
   if (!(depth > 0)) return null;
   const { tanHalfWidth, tanHalfHeight, distortion } = camera.frame;
   const tangents: readonly [number, number] = [x / depth, -y / depth];
-  if (distortion && Math.hypot(tangents[0], tangents[1]) > goodRadius(distortion)) return null;
+  if (distortion && hypot(tangents[0], tangents[1]) > goodRadius(distortion)) return null;
   const [drawnX, drawnY] = distortion ? distort(distortion, tangents[0], tangents[1]) : tangents;
   return { x: 0.5 + drawnX / (2 * tanHalfWidth), y: 0.5 + drawnY / (2 * tanHalfHeight), depth };
 }

@@ -1,3 +1,4 @@
+import { cos, sin } from '../../units/steadyMath';
 import type { Vec3 } from './vector';
 import { radians } from './vector';
 
@@ -11,23 +12,23 @@ export const AT_ORIGIN: Placement = [1, 0, 0, 0, 0, 1, 0, 0, 0, 0, 1, 0];
  * turned to the compass heading (clockwise seen from above), then moved to `at`.
  */
 export function standingAt(at: Vec3, headingDegrees: number): Placement {
-  const cos = Math.cos(radians(headingDegrees));
-  const sin = Math.sin(radians(headingDegrees));
-  return [cos, 0, -sin, at[0], 0, 1, 0, at[1], sin, 0, cos, at[2]];
+  const cosine = cos(radians(headingDegrees));
+  const sine = sin(radians(headingDegrees));
+  return [cosine, 0, -sine, at[0], 0, 1, 0, at[1], sine, 0, cosine, at[2]];
 }
 
 /** A tilt about the own x axis (up-positive for what faces −z), to be applied before a heading. */
 export function tiltedBy(tiltDegrees: number): Placement {
-  const cos = Math.cos(radians(tiltDegrees));
-  const sin = Math.sin(radians(tiltDegrees));
-  return [1, 0, 0, 0, 0, cos, -sin, 0, 0, sin, cos, 0];
+  const cosine = cos(radians(tiltDegrees));
+  const sine = sin(radians(tiltDegrees));
+  return [1, 0, 0, 0, 0, cosine, -sine, 0, 0, sine, cosine, 0];
 }
 
 /** A roll about the own z axis, counter-clockwise as seen from +z. */
 export function rolledBy(rollDegrees: number): Placement {
-  const cos = Math.cos(radians(rollDegrees));
-  const sin = Math.sin(radians(rollDegrees));
-  return [cos, -sin, 0, 0, sin, cos, 0, 0, 0, 0, 1, 0];
+  const cosine = cos(radians(rollDegrees));
+  const sine = sin(radians(rollDegrees));
+  return [cosine, -sine, 0, 0, sine, cosine, 0, 0, 0, 0, 1, 0];
 }
 
 export const movedBy = (by: Vec3): Placement => [1, 0, 0, by[0], 0, 1, 0, by[1], 0, 0, 1, by[2]];

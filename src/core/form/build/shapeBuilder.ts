@@ -1,3 +1,4 @@
+import { atan2, cos, hypot, sin } from '../../units/steadyMath';
 import type { PartShape, Substance, Tube } from '../types';
 import { AT_ORIGIN, moved, type Placement, turned } from './placement';
 import { add, cross, frameAround, mix, scale, subtract, unit, type Vec3 } from './vector';
@@ -87,9 +88,7 @@ export class ShapeBuilder {
       for (let k = 0; k < sides; k += 1) {
         const turn = (2 * Math.PI * k) / sides;
         row.push(
-          this.corner(
-            add(at, add(scale(side, radii[0] * Math.cos(turn)), scale(up, radii[1] * Math.sin(turn)))),
-          ),
+          this.corner(add(at, add(scale(side, radii[0] * cos(turn)), scale(up, radii[1] * sin(turn))))),
         );
       }
       return row;
@@ -120,9 +119,9 @@ export class ShapeBuilder {
   ball(centre: Vec3, radii: Vec3, rings = 6, sides = TUBE_SIDES): this {
     const rows = Array.from({ length: rings + 1 }, (_, k) => {
       const turn = Math.PI * (k / rings);
-      const width = Math.sin(turn);
+      const width = sin(turn);
       return {
-        at: add(centre, [0, -Math.cos(turn) * radii[1], 0]),
+        at: add(centre, [0, -cos(turn) * radii[1], 0]),
         radii: [radii[0] * width, radii[2] * width] as const,
       };
     });
@@ -132,12 +131,25 @@ export class ShapeBuilder {
   /** A straight wall of a thickness between two places, its foot at `base`. */
   slab(from: Vec3, to: Vec3, height: number, thickness: number): this {
     const along = unit(subtract([to[0], 0, to[2]], [from[0], 0, from[2]]));
-    const heading = (Math.atan2(along[0], -along[2]) * 180) / Math.PI;
-    const cos = Math.cos((heading * Math.PI) / 180);
-    const sin = Math.sin((heading * Math.PI) / 180);
+    const heading = (atan2(along[0], -along[2]) * 180) / Math.PI;
+    const cosine = cos((heading * Math.PI) / 180);
+    const sine = sin((heading * Math.PI) / 180);
     const middle = mix(from, to, 0.5);
-    const run = Math.hypot(to[0] - from[0], to[2] - from[2]);
-    const placement: Placement = [cos, 0, -sin, middle[0], 0, 1, 0, middle[1], sin, 0, cos, middle[2]];
+    const run = hypot(to[0] - from[0], to[2] - from[2]);
+    const placement: Placement = [
+      cosine,
+      0,
+      -sine,
+      middle[0],
+      0,
+      1,
+      0,
+      middle[1],
+      sine,
+      0,
+      cosine,
+      middle[2],
+    ];
     return this.box([0, height / 2, 0], [thickness, height, run], placement);
   }
 

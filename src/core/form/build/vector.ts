@@ -1,3 +1,4 @@
+import { cos, sin } from '../../units/steadyMath';
 /** Small vectors as tuples: the shapes are built once and kept, so clarity counts for more than speed here. */
 export type Vec3 = readonly [number, number, number];
 
@@ -35,6 +36,6 @@ export const radians = (degrees: number): number => degrees * RADIANS;
 export function directionOf(headingDegrees: number, tiltDegrees = 0): Vec3 {
   const heading = radians(headingDegrees);
   const tilt = radians(tiltDegrees);
-  const level = Math.cos(tilt);
-  return [Math.sin(heading) * level, Math.sin(tilt), -Math.cos(heading) * level];
+  const level = cos(tilt);
+  return [sin(heading) * level, sin(tilt), -cos(heading) * level];
 }

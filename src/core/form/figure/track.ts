@@ -1,5 +1,6 @@
 import type { Mark, Performer, Stance } from '../../plan/schema/cast';
 import type { Plan } from '../../plan/schema/plan';
+import { atan2, hypot } from '../../units/steadyMath';
 import type { Vec3 } from '../build/vector';
 import { type Gait, STEP_SHARE } from './pose/gait';
 
@@ -43,7 +44,7 @@ const NOWHERE_METRES = 0.001;
 
 function walkBetween(from: Stay, to: Stay, stature: number, stridesBefore: number): Walk {
   const [dx, dz] = [to.at[0] - from.at[0], to.at[2] - from.at[2]];
-  const metres = Math.hypot(dx, dz);
+  const metres = hypot(dx, dz);
   const seconds = Math.max(0, to.fromSeconds - from.untilSeconds);
   const rampSeconds = Math.min(RAMP_SECONDS, seconds / 3);
   const cruising = seconds > 0 ? metres / (seconds - rampSeconds) : 0;
@@ -54,7 +55,7 @@ function walkBetween(from: Stay, to: Stay, stature: number, stridesBefore: numbe
     rampSeconds,
     gait,
     strideMetres: 2 * STEP_SHARE[gait] * stature,
-    headingDegrees: metres > NOWHERE_METRES ? (Math.atan2(dx, -dz) * 180) / Math.PI : null,
+    headingDegrees: metres > NOWHERE_METRES ? (atan2(dx, -dz) * 180) / Math.PI : null,
     stridesBefore,
   };
 }
@@ -71,7 +72,7 @@ function buildTrack(performer: Performer, plan: Plan): Track {
     const next = timed[k + 1];
     let until = seconds + mark.holdSeconds;
     if (next) {
-      const metres = Math.hypot(next.mark.at[0] - mark.at[0], next.mark.at[1] - mark.at[1]);
+      const metres = hypot(next.mark.at[0] - mark.at[0], next.mark.at[1] - mark.at[1]);
       until = Math.max(seconds, Math.min(until, next.seconds - metres / FASTEST_METRES_PER_SECOND));
     }
     return {

@@ -1,5 +1,6 @@
 import type { HeadClass } from '../../plan/schema/kit';
 import type { Plan } from '../../plan/schema/plan';
+import { asin, atan2, hypot } from '../../units/steadyMath';
 import { add, length, subtract, unit, type Vec3 } from '../build/vector';
 import { carrierOf, type GearOf } from './references';
 import { standTop } from './standTop';
@@ -19,7 +20,7 @@ export function yokeMetres({ form, size }: HeadClass): number {
   const [, height, depth] = size;
   if (form === 'tube') return height / 2 + 0.03;
   if (form === 'bulb') return height / 2 + 0.02;
-  return Math.hypot(height / 2, Math.min(depth / 2, height / 3)) + 0.03;
+  return hypot(height / 2, Math.min(depth / 2, height / 3)) + 0.03;
 }
 
 /**
@@ -40,7 +41,7 @@ export function headPlace(head: GearOf<'head'>, headClass: HeadClass, plan: Plan
   return {
     pivot,
     direction,
-    headingDegrees: Math.atan2(direction[0], -direction[2]) * degrees,
-    tiltDegrees: Math.asin(Math.max(-1, Math.min(1, direction[1]))) * degrees,
+    headingDegrees: atan2(direction[0], -direction[2]) * degrees,
+    tiltDegrees: asin(Math.max(-1, Math.min(1, direction[1]))) * degrees,
   };
 }

@@ -1,4 +1,5 @@
 import type { HeadClass } from '../../plan/schema/kit';
+import { acos, log, pow, sin } from '../../units/steadyMath';
 import type { Modifier } from './modifier';
 
 export interface Beam {
@@ -17,7 +18,7 @@ const SNOOT_FIELD_DEGREES = 20;
 
 /** Full angles at which cos θ is a half and a tenth: a diffuse area. */
 const DIFFUSE_BEAM_DEGREES = 120;
-const DIFFUSE_FIELD_DEGREES = (2 * Math.acos(0.1) * 180) / Math.PI;
+const DIFFUSE_FIELD_DEGREES = (2 * acos(0.1) * 180) / Math.PI;
 const ALL_ROUND = 360;
 const FLUX_STEPS = 720;
 
@@ -28,12 +29,12 @@ const FLUX_STEPS = 720;
 export function fluxLumens({ peakCandela, beamDegrees, fieldDegrees }: Beam): number {
   if (beamDegrees >= ALL_ROUND) return 4 * Math.PI * peakCandela;
   const spread = Math.max(fieldDegrees / beamDegrees, 1.05);
-  const power = Math.log(Math.log2(10)) / Math.log(spread);
+  const power = log(log(10) / Math.LN2) / log(spread);
   let sum = 0;
   for (let step = 0; step < FLUX_STEPS; step += 1) {
     const theta = ((step + 0.5) / FLUX_STEPS) * Math.PI;
     const share = (2 * theta * 180) / Math.PI / beamDegrees;
-    sum += 2 ** -(share ** power) * Math.sin(theta);
+    sum += pow(2, -pow(share, power)) * sin(theta);
   }
   return peakCandela * 2 * Math.PI * sum * (Math.PI / FLUX_STEPS);
 }

@@ -1,4 +1,5 @@
 import type { HeadClass } from '../../plan/schema/kit';
+import { cos, sin } from '../../units/steadyMath';
 import { compose, movedBy, rolledBy, tiltedBy } from '../build/placement';
 import type { ShapeBuilder } from '../build/shapeBuilder';
 import type { Vec3 } from '../build/vector';
@@ -84,7 +85,7 @@ function lantern(width: number, height: number, front: number): FittedModifier {
   const radius = Math.min(Math.max(Math.max(width, height) * 1.25, 0.3), 0.45);
   const profile = Array.from({ length: 9 }, (_, k): readonly [number, number] => {
     const turn = (Math.PI * k) / 8;
-    return [radius - radius * Math.cos(turn), k === 0 || k === 8 ? 0 : radius * Math.sin(turn)];
+    return [radius - radius * cos(turn), k === 0 || k === 8 ? 0 : radius * sin(turn)];
   });
   const ball = ownPart('modifier', { substance: 'glow' }, (builder) => {
     addLathe(builder, { at: [0, 0, -front], along: FORWARD }, profile, 14);

@@ -1,3 +1,4 @@
+import { cos, hypot, sin } from '../../units/steadyMath';
 import type { ShapeBuilder } from '../build/shapeBuilder';
 import { add, dot, frameAround, length, scale, subtract, unit, type Vec3 } from '../build/vector';
 import type { Tube } from '../types';
@@ -30,7 +31,7 @@ export function addLathe(
     if (radius === 0) return [builder.corner(centre)];
     return Array.from({ length: sides }, (_, k) => {
       const turn = (2 * Math.PI * k) / sides;
-      const spoke = add(scale(side, radius * Math.cos(turn)), scale(up, radius * Math.sin(turn)));
+      const spoke = add(scale(side, radius * cos(turn)), scale(up, radius * sin(turn)));
       return builder.corner(add(centre, spoke));
     });
   };
@@ -48,7 +49,7 @@ export function addLathe(
 function isHard(before: ProfilePoint, at: ProfilePoint, after: ProfilePoint): boolean {
   const [a, b] = [at[0] - before[0], at[1] - before[1]];
   const [c, d] = [after[0] - at[0], after[1] - at[1]];
-  return a * c + b * d < HARD_EDGE_COSINE * Math.hypot(a, b) * Math.hypot(c, d);
+  return a * c + b * d < HARD_EDGE_COSINE * hypot(a, b) * hypot(c, d);
 }
 
 /** The band between two rings, or between a ring and a pole. */
@@ -97,7 +98,7 @@ function addBentPipe(builder: ShapeBuilder, points: readonly Vec3[], radius: num
   const [side, up] = frameAround(pieces[0]);
   let spokes = Array.from({ length: sides }, (_, k): Vec3 => {
     const turn = (2 * Math.PI * k) / sides;
-    return add(scale(side, radius * Math.cos(turn)), scale(up, radius * Math.sin(turn)));
+    return add(scale(side, radius * cos(turn)), scale(up, radius * sin(turn)));
   });
   const ringAt = (point: Vec3): number[] => spokes.map((spoke) => builder.corner(add(point, spoke)));
   cap(builder, ringAt(points[0]), false);
@@ -146,7 +147,7 @@ export function arc(
 ): Vec3[] {
   return Array.from({ length: steps + 1 }, (_, k) => {
     const turn = ((fromDegrees + ((toDegrees - fromDegrees) * k) / steps) * Math.PI) / 180;
-    const spoke = add(scale(plane[0], radius * Math.cos(turn)), scale(plane[1], radius * Math.sin(turn)));
+    const spoke = add(scale(plane[0], radius * cos(turn)), scale(plane[1], radius * sin(turn)));
     return add(centre, spoke);
   });
 }

@@ -1,3 +1,4 @@
+import { cbrt } from '../../units/steadyMath';
 import { standingAt } from '../build/placement';
 import type { PlacedPart } from '../types';
 import { ownPart, placeParts } from './part';
@@ -13,7 +14,7 @@ const HEIGHT = 0.62;
 export function sandbagParts(sandbag: GearOf<'sandbag'>): PlacedPart[] {
   const lobeVolume = sandbag.kilograms / SAND_KG_PER_LITRE / 1000 / 2;
   // An ellipsoid of width w, height 0.62 w and length 1.7 w.
-  const width = Math.cbrt(lobeVolume / ((Math.PI / 6) * HEIGHT * LENGTH));
+  const width = cbrt(lobeVolume / ((Math.PI / 6) * HEIGHT * LENGTH));
   const middle = width * 0.62;
   const bag = ownPart('bag', { substance: 'black cloth' }, (builder) => {
     for (const side of [-1, 1]) {

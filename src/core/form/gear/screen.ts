@@ -1,10 +1,11 @@
+import { hypot } from '../../units/steadyMath';
 import { AT_ORIGIN, type Placement } from '../build/placement';
 import type { ShapeBuilder } from '../build/shapeBuilder';
 import type { Vec3 } from '../build/vector';
 
 /** Width and height of a 16:9 screen of a diagonal, metres. */
 export function screenSize(diagonalMetres: number): readonly [number, number] {
-  const unit = diagonalMetres / Math.hypot(16, 9);
+  const unit = diagonalMetres / hypot(16, 9);
   return [16 * unit, 9 * unit];
 }
 

@@ -1,3 +1,4 @@
+import { hypot, sin } from '../../units/steadyMath';
 import { ShapeBuilder } from '../build/shapeBuilder';
 import { mix, type Vec3 } from '../build/vector';
 import type { PartShape, PlacedPart } from '../types';
@@ -32,7 +33,7 @@ function clothsShape(line: PieceOf<'line'>): PartShape {
   const builder = new ShapeBuilder();
   const seed = hashOfText(line.id);
   const [dx, dz] = [line.to[0] - line.from[0], line.to[2] - line.from[2]];
-  const run = Math.hypot(dx, dz);
+  const run = hypot(dx, dz);
   const across: Vec3 = run > 0 ? [-dz / run, 0, dx / run] : [0, 0, 1];
   for (let cloth = 0; cloth < line.cloths; cloth += 1) {
     const bay = 1 / line.cloths;
@@ -45,7 +46,7 @@ function clothsShape(line: PieceOf<'line'>): PartShape {
         const top = onLine(line, start + (width * column) / CLOTH_COLUMNS);
         const down = row / CLOTH_ROWS;
         // The waves grow from the line, where the cloth is pegged, to its free edge.
-        const wave = WAVE_METRES * down * Math.sin(phase + (column / CLOTH_COLUMNS) * 3 * Math.PI);
+        const wave = WAVE_METRES * down * sin(phase + (column / CLOTH_COLUMNS) * 3 * Math.PI);
         return builder.corner([top[0] + across[0] * wave, top[1] - drop * down, top[2] + across[2] * wave]);
       }),
     );

@@ -1,3 +1,4 @@
+import { tan } from '../../units/steadyMath';
 import { standingAt } from '../build/placement';
 import { ShapeBuilder, type ShapeLook } from '../build/shapeBuilder';
 import type { PlacedPart } from '../types';
@@ -6,7 +7,7 @@ import { fixed, type PieceOf } from './making/placed';
 import { ACROSS, prism } from './making/prism';
 
 /** Sizes of common timber work; common practice, no source. */
-const FALL = Math.tan((5 * Math.PI) / 180);
+const FALL = tan((5 * Math.PI) / 180);
 const ROOF_METRES = 0.05;
 const POST_METRES = 0.07;
 const RAIL_METRES = 0.05;

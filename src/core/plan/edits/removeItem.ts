@@ -1,3 +1,4 @@
+import { hypot } from '../../units/steadyMath';
 import type { Performer } from '../schema/cast';
 import type { Plan } from '../schema/plan';
 import type { Setup } from '../schema/setup';
@@ -8,7 +9,7 @@ function unfollow(setup: Setup, performer: Performer): Setup {
   if (!('follow' in setup.focus) || setup.focus.follow !== performer.id) return setup;
   const mark = performer.marks[0];
   const key = setup.move.keys[0];
-  const metres = mark && key ? Math.hypot(mark.at[0] - key.position[0], mark.at[1] - key.position[2]) : 0;
+  const metres = mark && key ? hypot(mark.at[0] - key.position[0], mark.at[1] - key.position[2]) : 0;
   return { ...setup, focus: { metres: Math.max(0.1, metres) } };
 }
 

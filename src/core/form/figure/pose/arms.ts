@@ -1,3 +1,4 @@
+import { cos, sin } from '../../../units/steadyMath';
 import { radians } from '../../build/vector';
 import { PROP_HALF, type Prop } from '../shape/props';
 import type { Skeleton } from '../skeleton';
@@ -24,11 +25,7 @@ export function swungArm(aheadDegrees: number, elbowDegrees: number, out: number
   const upper = radians(aheadDegrees);
   const fore = radians(aheadDegrees + elbowDegrees);
   return {
-    wrist: [
-      out,
-      -0.537 * Math.cos(upper) - 0.463 * Math.cos(fore),
-      -0.537 * Math.sin(upper) - 0.463 * Math.sin(fore),
-    ],
+    wrist: [out, -0.537 * cos(upper) - 0.463 * cos(fore), -0.537 * sin(upper) - 0.463 * sin(fore)],
     elbow: [0.25, -0.3, 1],
     palm: [-1, 0, 0.25],
     bendDegrees: 5,

@@ -1,3 +1,4 @@
+import { cos, sin } from '../../../units/steadyMath';
 import { radians } from '../../build/vector';
 import { swungArm } from './arms';
 import type { LegPose, Pose } from './pose';
@@ -89,8 +90,8 @@ function legAt(curves: LegCurves, phase: number): LegPose {
 export function stride(gait: Gait, phase: number): Pose {
   const right = phase - Math.floor(phase);
   const left = (right + 0.5) % 1;
-  const swing = Math.cos(radians(360 * right));
-  const twice = Math.cos(radians(720 * right));
+  const swing = cos(radians(360 * right));
+  const twice = cos(radians(720 * right));
   const running = gait === 'run';
   const curves = running ? RUN : WALK;
   const arm = (ahead: number) =>
@@ -100,9 +101,9 @@ export function stride(gait: Gait, phase: number): Pose {
   const yaw = running ? 9 : 5;
   return {
     // Weight goes to the standing leg; the rise and fall comes from the legs' own reach.
-    pelvisShift: [0.012 * Math.sin(radians(360 * right)), running ? -0.028 - 0.018 * twice : -0.006, 0],
-    pelvisTurn: [running ? -6 : -1.5, 2.2 * Math.sin(radians(360 * right)), -yaw * swing],
-    chestTurn: [running ? -8 : -2, -2 * Math.sin(radians(360 * right)), yaw * 2 * swing],
+    pelvisShift: [0.012 * sin(radians(360 * right)), running ? -0.028 - 0.018 * twice : -0.006, 0],
+    pelvisTurn: [running ? -6 : -1.5, 2.2 * sin(radians(360 * right)), -yaw * swing],
+    chestTurn: [running ? -8 : -2, -2 * sin(radians(360 * right)), yaw * 2 * swing],
     headTurn: [running ? 11 : 3.5, 0, -yaw * swing],
     upright: 0,
     arms: [arm(-swing), arm(swing)],

@@ -1,3 +1,4 @@
+import { cos, hypot, sin } from '../../../units/steadyMath';
 import {
   compose,
   moved,
@@ -70,7 +71,7 @@ function placeArm(
   const fore = unit(subtract(wrist, elbow));
   const palm = squareTo(turned(chest, mirrored(arm.palm, side)), fore);
   const turn = (arm.bendDegrees * Math.PI) / 180;
-  const fingers = add(scale(fore, Math.cos(turn)), scale(palm, Math.sin(turn)));
+  const fingers = add(scale(fore, cos(turn)), scale(palm, sin(turn)));
   const outer = scale(palm, -side);
   return [
     facing(shoulder, unit(subtract(elbow, shoulder)), scale(pole, -1)),
@@ -121,7 +122,7 @@ export function placeBones(skeleton: Skeleton, pose: Pose): Bones {
   SIDES.forEach((side, k) => {
     const hip = moved(low, [side * skeleton.hip[0], 0, 0]);
     const { ankle } = feet[k];
-    const level = Math.min(longest, Math.hypot(ankle[0] - hip[0], ankle[2] - hip[2]));
+    const level = Math.min(longest, hypot(ankle[0] - hip[0], ankle[2] - hip[2]));
     const highest = ankle[1] + Math.sqrt(longest * longest - level * level);
     rise = Math.min(rise, highest - hip[1]);
   });

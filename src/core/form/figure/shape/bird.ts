@@ -1,3 +1,4 @@
+import { cos, sin } from '../../../units/steadyMath';
 import { ShapeBuilder } from '../../build/shapeBuilder';
 import type { Vec3 } from '../../build/vector';
 import type { PartShape } from '../../types';
@@ -25,8 +26,8 @@ const slice = ([z, y, half, tall]: Slice, lean: number, sides = 10): Ring => {
   const turn = (lean * Math.PI) / 180;
   return Array.from({ length: sides }, (_, k): Vec3 => {
     const at = (2 * Math.PI * k) / sides;
-    const up = Math.sin(at) * tall;
-    return [Math.cos(at) * half, y + up * Math.cos(turn), z + up * Math.sin(turn)];
+    const up = sin(at) * tall;
+    return [cos(at) * half, y + up * cos(turn), z + up * sin(turn)];
   });
 };
 
@@ -40,16 +41,17 @@ export function birdShapes(): readonly PartShape[] {
   const wings = new ShapeBuilder();
   for (const side of [1, -1]) {
     const feathers = [
-      [-0.055, 0.085, 0.04, 0.012, 0.026],
+      [-0.07, 0.084, 0.043, 0.003, 0.008],
+      [-0.058, 0.085, 0.044, 0.008, 0.022],
       [-0.02, 0.085, 0.05, 0.012, 0.036],
       [0.04, 0.083, 0.043, 0.011, 0.032],
       [0.1, 0.078, 0.026, 0.007, 0.019],
       [0.15, 0.072, 0.012, 0.004, 0.008],
     ].map(
       ([z, y, out, thick, tall]): Ring =>
-        Array.from({ length: 6 }, (_, k): Vec3 => {
-          const at = (2 * Math.PI * k) / 6;
-          return [side * (out + Math.cos(at) * thick), y + Math.sin(at) * tall, z];
+        Array.from({ length: 10 }, (_, k): Vec3 => {
+          const at = (2 * Math.PI * k) / 10;
+          return [side * (out + cos(at) * thick), y + sin(at) * tall, z];
         }),
     );
     loft(wings, feathers);

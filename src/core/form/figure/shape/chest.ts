@@ -1,3 +1,4 @@
+import { sin } from '../../../units/steadyMath';
 import { movedBy } from '../../build/placement';
 import { ShapeBuilder } from '../../build/shapeBuilder';
 import type { PartShape } from '../../types';
@@ -42,7 +43,7 @@ export function chestShape(skeleton: Skeleton, look: TrunkLook, colour: string):
     for (const side of SIDES) {
       const lapel: Edges = (share) => {
         const inner = 0.003 + 0.029 * share;
-        const wide = 0.006 + 0.036 * Math.sin(Math.PI * Math.min(1, share * 0.75)) * (1 - 0.45 * share);
+        const wide = 0.006 + 0.036 * sin(Math.PI * Math.min(1, share * 0.75)) * (1 - 0.45 * share);
         return [side * inner * s, side * (inner + wide) * s];
       };
       addStrip(builder, chest, [lowest, 0.84 * s], lapel, 0.009);

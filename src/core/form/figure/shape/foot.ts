@@ -1,3 +1,4 @@
+import { cos, pow, sin } from '../../../units/steadyMath';
 import { ShapeBuilder } from '../../build/shapeBuilder';
 import type { Vec3 } from '../../build/vector';
 import type { PartShape } from '../../types';
@@ -39,8 +40,8 @@ export function footShape(skeleton: Skeleton, side: number): PartShape {
     const x = side * (z < -0.03 ? 0.003 : 0) * s;
     return Array.from({ length: sides }, (_, k): Vec3 => {
       const turn = (2 * Math.PI * (k + 0.5)) / sides;
-      const up = Math.sin(turn);
-      const across = Math.sign(Math.cos(turn)) * Math.abs(Math.cos(turn)) ** (up > 0 ? 1 : 0.35);
+      const up = sin(turn);
+      const across = Math.sign(cos(turn)) * pow(Math.abs(cos(turn)), up > 0 ? 1 : 0.35);
       const y = up > 0 ? 0.011 + (height - 0.011) * up : 0.011 * (1 - Math.min(1, Math.abs(up) * 1.6));
       return [x + half * s * across, floor + (spring + Math.max(0, y)) * s, z * s];
     });

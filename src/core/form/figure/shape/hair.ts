@@ -1,3 +1,4 @@
+import { pow } from '../../../units/steadyMath';
 import { ShapeBuilder } from '../../build/shapeBuilder';
 import type { Vec3 } from '../../build/vector';
 import type { PartShape, Substance } from '../../types';
@@ -42,9 +43,9 @@ export function addShell(builder: ShapeBuilder, skull: Skull, look: ShellLook): 
     return [p[0] * drawn, depth, p[2] * drawn];
   };
   const at = (share: number, bearing: number): Vec3 => {
-    const depth = 8 + (alongLine(look.rim, bearing) - 8) * share ** 1.15;
+    const depth = 8 + (alongLine(look.rim, bearing) - 8) * pow(share, 1.15);
     const thick =
-      share < 0.5 ? crown + (half - crown) * share * 2 : half + (rim - half) * (share * 2 - 1) ** 2;
+      share < 0.5 ? crown + (half - crown) * share * 2 : half + (rim - half) * pow(share * 2 - 1, 2);
     const p = surface(depth, bearing);
     const out = 1 + thick / 90;
     const level = look.hangs ? Math.min(p[1], 130) : p[1];

@@ -1,3 +1,4 @@
+import { cos, sin } from '../../../units/steadyMath';
 import { ShapeBuilder } from '../../build/shapeBuilder';
 import type { Vec3 } from '../../build/vector';
 import type { PartShape } from '../../types';
@@ -46,11 +47,11 @@ export function handShape(skeleton: Skeleton, side: number, hold: HandHold, colo
     [0.52, 0.48].forEach((share, k) => {
       turn += (curl[k] * Math.PI) / 180;
       const step = long * share * size * (k === 0 ? 1.1 : 1);
-      at = [at[0] - side * Math.sin(turn) * step, at[1] - Math.cos(turn) * step, at[2] + root * 0.12 * step];
+      at = [at[0] - side * sin(turn) * step, at[1] - cos(turn) * step, at[2] + root * 0.12 * step];
       const thin = [1, 0.62][k];
       points.push({ at, radii: [radius * 1.15 * thin * size, radius * thin * size] });
     });
-    strand(builder, points, [0, 0, 1], 4);
+    strand(builder, points, [0, 0, 1], 6);
   }
   const inward = hold === 'open' ? 0.1 : 0.35;
   const thumb: { at: Vec3; radii: readonly [number, number] }[] = [
@@ -62,6 +63,6 @@ export function handShape(skeleton: Skeleton, side: number, hold: HandHold, colo
     at: [side * x * size, y * size, z * size],
     radii: [radius * size, radius * 0.9 * size],
   }));
-  strand(builder, thumb, [1, 0, 0], 5);
+  strand(builder, thumb, [1, 0, 0], 6);
   return builder.finish({ substance: 'skin', colour, smooth: true });
 }

@@ -1,3 +1,4 @@
+import { cos, sin } from '../../../units/steadyMath';
 import { ShapeBuilder } from '../../build/shapeBuilder';
 import type { Vec3 } from '../../build/vector';
 import type { PartShape } from '../../types';
@@ -37,8 +38,8 @@ function addNose(builder: ShapeBuilder, skull: Skull): void {
     return [-140, -85, -38, 0, 38, 85, 140].map((degrees): Vec3 => {
       const turn = (degrees * Math.PI) / 180;
       const front = 97 + (ahead - 97) * reach + root;
-      const forward = Math.cos(turn) * (Math.cos(turn) > 0 ? front : 6);
-      return skull.place([half * (skull.feminine ? 0.88 : 1) * Math.sin(turn), depth, root - forward]);
+      const forward = cos(turn) * (cos(turn) > 0 ? front : 6);
+      return skull.place([half * (skull.feminine ? 0.88 : 1) * sin(turn), depth, root - forward]);
     });
   });
   loft(builder, rings);
@@ -54,8 +55,8 @@ function addEars(builder: ShapeBuilder, skull: Skull): void {
     ].map(([depth, thick, long]) =>
       Array.from({ length: 6 }, (_, k): Vec3 => {
         const turn = (2 * Math.PI * k) / 6;
-        const back = Math.sin(turn) * long;
-        const out = 71.5 + Math.cos(turn) * thick + Math.max(0, back) * 0.4;
+        const back = sin(turn) * long;
+        const out = 71.5 + cos(turn) * thick + Math.max(0, back) * 0.4;
         return skull.place([side * out, depth, 10 + back + (133 - depth) * 0.2]);
       }),
     );
@@ -112,8 +113,8 @@ function addEyeball(builder: ShapeBuilder, skull: Skull, side: number, radii: Ve
     return Array.from({ length: 7 }, (_, k): Vec3 => {
       const turn = (2 * Math.PI * k) / 7;
       return skull.place([
-        side * (31 + radii[0] * ring * Math.cos(turn)),
-        114.5 + radii[1] * ring * Math.sin(turn),
+        side * (31 + radii[0] * ring * cos(turn)),
+        114.5 + radii[1] * ring * sin(turn),
         ahead - radii[2] * share,
       ]);
     });

@@ -1,3 +1,4 @@
+import { cos } from '../../../units/steadyMath';
 import { ShapeBuilder } from '../../build/shapeBuilder';
 import type { Vec3 } from '../../build/vector';
 import type { PartShape } from '../../types';
@@ -24,7 +25,7 @@ export function capShape(skull: Skull, colour: string): PartShape {
   const reach = 52;
   const rings = [-68, -48, -24, 0, 24, 48, 68].map((bearing): Ring => {
     const inner = skull.skin(alongLine(CAP_RIM, bearing) - 4, bearing);
-    const ahead = reach * Math.cos((bearing * 90 * Math.PI) / (74 * 180));
+    const ahead = reach * cos((bearing * 90 * Math.PI) / (74 * 180));
     const edge: Vec3 = [inner[0] * 1.04, inner[1] + 5 + ahead * 0.28, inner[2] - ahead - 6];
     const below = 7;
     return [

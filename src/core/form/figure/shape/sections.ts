@@ -1,3 +1,4 @@
+import { cos, hypot, pow, sin } from '../../../units/steadyMath';
 import type { ShapeBuilder } from '../../build/shapeBuilder';
 import type { Vec3 } from '../../build/vector';
 import { loft, type Ring } from './loft';
@@ -16,14 +17,14 @@ export interface Section {
   readonly square?: number;
 }
 
-const power = (value: number, exponent: number) => Math.sign(value) * Math.abs(value) ** exponent;
+const power = (value: number, exponent: number) => Math.sign(value) * pow(Math.abs(value), exponent);
 
 /** The point of a section at a bearing (clockwise from the front, seen from above, radians). */
 export function onSection(section: Section, bearing: number): Vec3 {
   const exponent = 2 / (section.square ?? 2);
-  const ahead = power(Math.cos(bearing), exponent);
+  const ahead = power(cos(bearing), exponent);
   return [
-    (section.x ?? 0) + section.half * power(Math.sin(bearing), exponent),
+    (section.x ?? 0) + section.half * power(sin(bearing), exponent),
     section.y,
     (section.z ?? 0) - ahead * (ahead > 0 ? section.front : section.back),
   ];
@@ -37,12 +38,12 @@ export function dome(section: Section, rise: number, sides: number, steps = 2): 
   const rings: Ring[] = [];
   for (let k = 1; k <= steps; k += 1) {
     const turn = (Math.PI / 2) * (k / (steps + 1));
-    const share = Math.cos(turn);
+    const share = cos(turn);
     rings.push(
       ringOf(
         {
           ...section,
-          y: section.y + rise * Math.sin(turn),
+          y: section.y + rise * sin(turn),
           half: section.half * share,
           front: section.front * share,
           back: section.back * share,
@@ -92,8 +93,8 @@ export function ball(builder: ShapeBuilder, centre: Vec3, radii: Vec3, rings = 4
   const rows: Ring[] = [];
   for (let k = 0; k <= rings; k += 1) {
     const turn = Math.PI * (k / rings);
-    const y = centre[1] - Math.cos(turn) * radii[1];
-    const share = Math.sin(turn);
+    const y = centre[1] - cos(turn) * radii[1];
+    const share = sin(turn);
     if (k === 0 || k === rings) rows.push([[centre[0], y, centre[2]]]);
     else {
       rows.push(
@@ -130,11 +131,11 @@ export function strand(
       along[2] * side[0] - along[0] * side[2],
       along[0] * side[1] - along[1] * side[0],
     ];
-    const size = Math.hypot(...cross) || 1;
+    const size = hypot(...cross) || 1;
     if (radii[0] === 0 && radii[1] === 0) return [at];
     return Array.from({ length: sides }, (_, n): Vec3 => {
       const turn = (2 * Math.PI * n) / sides;
-      const [c, s] = [Math.cos(turn) * radii[0], (Math.sin(turn) * radii[1]) / size];
+      const [c, s] = [cos(turn) * radii[0], (sin(turn) * radii[1]) / size];
       return [
         at[0] + side[0] * c + cross[0] * s,
         at[1] + side[1] * c + cross[1] * s,

@@ -1,3 +1,4 @@
+import { cos, exp, pow } from '../../../units/steadyMath';
 import type { Vec3 } from '../../build/vector';
 import type { Skeleton } from '../skeleton';
 import { onSection, type Section, sectionAt } from './sections';
@@ -95,20 +96,20 @@ export function skullOf(skeleton: Skeleton, feminine: boolean): Skull {
     for (const lump of lumps) {
       const dx = (Math.abs(x) - lump.x) / lump.wide;
       const dy = (y - lump.y) / lump.tall;
-      by += lump.by * Math.exp(-(dx * dx + dy * dy));
+      by += lump.by * exp(-(dx * dx + dy * dy));
     }
     return by;
   };
   const skin = (depth: number, bearingDegrees: number): Vec3 => {
     const [x, , z] = onSection(sectionAt(rows, depth), (bearingDegrees * Math.PI) / 180);
-    const facing = Math.max(0, Math.cos((bearingDegrees * Math.PI) / 180));
+    const facing = Math.max(0, cos((bearingDegrees * Math.PI) / 180));
     const back = Math.min(1.3, Math.max(0, (z + 85) / 85));
     return [x, depth - jawRise(depth) * back, z + swell(x, depth) * Math.min(1, facing * 1.6)];
   };
   const faceAt = (x: number, depth: number): number => {
     const section = sectionAt(rows, depth);
-    const across = Math.min(1, Math.abs(x) / section.half) ** (section.square ?? 2);
-    return -section.front * (1 - across) ** (1 / (section.square ?? 2)) + swell(x, depth);
+    const across = pow(Math.min(1, Math.abs(x) / section.half), section.square ?? 2);
+    return -section.front * pow(1 - across, 1 / (section.square ?? 2)) + swell(x, depth);
   };
   return {
     feminine,

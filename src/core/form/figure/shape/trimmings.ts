@@ -1,3 +1,4 @@
+import { cos, pow } from '../../../units/steadyMath';
 import type { ShapeBuilder } from '../../build/shapeBuilder';
 import type { Vec3 } from '../../build/vector';
 import { loft, type Ring } from './loft';
@@ -14,7 +15,7 @@ export function addCollar(
   const rings = Array.from({ length: closed ? steps : steps + 1 }, (_, k): Ring => {
     const bearing = ((look.gap + (360 - 2 * look.gap) * (k / steps)) * Math.PI) / 180;
     const [x, y, z] = onSection(foot, bearing);
-    const ahead = (1 + Math.cos(bearing)) / 2;
+    const ahead = (1 + cos(bearing)) / 2;
     const top = y + look.rise * (1 - 0.35 * ahead);
     const out = (by: number): Vec3 => [
       x * (1 + by / foot.half),
@@ -49,8 +50,8 @@ export function addStrip(
   const rings = heights.map((y): Ring => {
     const section = sectionAt(chest, y);
     const at = (x: number, proud: number): Vec3 => {
-      const across = Math.min(0.98, Math.abs(x) / section.half) ** (section.square ?? 2);
-      return [x, y, (section.z ?? 0) - section.front * (1 - across) ** (1 / (section.square ?? 2)) - proud];
+      const across = pow(Math.min(0.98, Math.abs(x) / section.half), section.square ?? 2);
+      return [x, y, (section.z ?? 0) - section.front * pow(1 - across, 1 / (section.square ?? 2)) - proud];
     };
     const [from, to] = edges((y - low) / (high - low));
     return [at(from, lift), at((from + to) / 2, lift), at(to, lift), at(to, -0.012), at(from, -0.012)];

@@ -1,4 +1,5 @@
 import type { Performer } from '../../../plan/schema/cast';
+import { exp, pow } from '../../../units/steadyMath';
 import type { Section } from './sections';
 
 /** Corners around the trunk, alike above and below the waist so that the two meet cleanly. */
@@ -67,11 +68,11 @@ function clothed(section: Section, girth: number, ease: number, belly: number): 
   const snug = Math.min(1, Math.max(0, (0.845 - section.y) / 0.04));
   const around = ease * (0.25 + 0.75 * snug);
   // Weight shows most at the belly.
-  const fuller = girth > 1 ? 1 + (girth - 1) * belly * Math.exp(-(((section.y - 0.62) / 0.09) ** 2)) : 1;
+  const fuller = girth > 1 ? 1 + (girth - 1) * belly * exp(-pow(Math.abs(section.y - 0.62) / 0.09, 2)) : 1;
   return {
     ...section,
-    half: section.half * girth * fuller ** 0.5 + around,
-    front: section.front * girth * fuller ** 1.6 + around,
+    half: section.half * girth * Math.sqrt(fuller) + around,
+    front: section.front * girth * pow(fuller, 1.6) + around,
     back: section.back * girth + around,
   };
 }

@@ -1,3 +1,4 @@
+import { cos, sin } from '../../../units/steadyMath';
 import { ShapeBuilder, type ShapeLook } from '../../build/shapeBuilder';
 import { add, cross, frameAround, scale, subtract, unit, type Vec3 } from '../../build/vector';
 import type { PartShape } from '../../types';
@@ -14,7 +15,7 @@ export function cord(points: readonly Vec3[], radius: number, look: ShapeLook): 
     const up = unit(cross(along, side));
     return Array.from({ length: SIDES }, (_, corner) => {
       const turn = (2 * Math.PI * corner) / SIDES;
-      const out = add(scale(side, Math.cos(turn)), scale(up, Math.sin(turn)));
+      const out = add(scale(side, cos(turn)), scale(up, sin(turn)));
       return builder.corner(add(point, scale(out, radius)));
     });
   });

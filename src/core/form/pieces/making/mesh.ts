@@ -5,5 +5,6 @@ import type { Mesh } from '../../../plan/schema/pieces';
  * cell. `cellMetres` is the pitch from wire to wire. 0 where the wire fills the cell.
  */
 export function opennessOf({ cellMetres, wireMetres }: Mesh): number {
-  return Math.max(0, 1 - wireMetres / cellMetres) ** 2;
+  const gap = Math.max(0, 1 - wireMetres / cellMetres);
+  return gap * gap;
 }

@@ -1,4 +1,5 @@
 import type { Spot } from '../../../plan/schema/numbers';
+import { hypot } from '../../../units/steadyMath';
 
 /** A sharp corner's mitre reaches out at most this many half thicknesses; sharper ones are cut back to it. */
 const MITRE_LIMIT = 4;
@@ -24,7 +25,7 @@ export function tidyPath(
   return { corners, closed: closed && corners.length > 2 };
 }
 
-export const apart = (a: Spot, b: Spot): number => Math.hypot(b[0] - a[0], b[1] - a[1]);
+export const apart = (a: Spot, b: Spot): number => hypot(b[0] - a[0], b[1] - a[1]);
 
 /** Corner by corner, how the two sides of a run of some thickness meet. Right is as one walks it, seen from above. */
 export function mitresOf(corners: readonly Spot[], closed: boolean): readonly Mitre[] {
@@ -72,7 +73,7 @@ function rightOf(from: Spot, to: Spot): Spot {
 
 function between(arriving: Spot, leaving: Spot): Spot {
   const sum: Spot = [arriving[0] + leaving[0], arriving[1] + leaving[1]];
-  const size = Math.hypot(sum[0], sum[1]);
+  const size = hypot(sum[0], sum[1]);
   // Straight back on itself: there is no mitre, the run ends square.
   if (size < 1e-6) return arriving;
   // |sum| = 2 cos(half the turn), and a mitre reaches 1 ÷ cos(half the turn).

@@ -13,7 +13,7 @@ export function hashOf(...numbers: readonly number[]): number {
 }
 
 /** A number from 0 up to, but never, 1. */
-export const shareOf = (...numbers: readonly number[]): number => hashOf(...numbers) / 2 ** 32;
+export const shareOf = (...numbers: readonly number[]): number => hashOf(...numbers) / 4294967296;
 
 /** A whole number from a text, such as an id. */
 export const hashOfText = (text: string): number => hashOf(...Array.from(text, (sign) => sign.charCodeAt(0)));

@@ -1,3 +1,4 @@
+import { hypot } from '../../../units/steadyMath';
 /** A corner in a plane. */
 export type Corner = readonly [number, number];
 
@@ -19,7 +20,7 @@ export function signedArea(outline: readonly Corner[]): number {
 export function tidyOutline(outline: readonly Corner[]): readonly Corner[] {
   const distinct = outline.filter((corner, k) => {
     const before = outline[(k + outline.length - 1) % outline.length];
-    return Math.hypot(corner[0] - before[0], corner[1] - before[1]) > 1e-6;
+    return hypot(corner[0] - before[0], corner[1] - before[1]) > 1e-6;
   });
   return signedArea(distinct) < 0 ? distinct.toReversed() : distinct;
 }
