@@ -1,5 +1,6 @@
 import type { Point, Spot } from '../../src/core/plan/schema/numbers';
 import type { Piece } from '../../src/core/plan/schema/pieces';
+import { cos, sin } from '../../src/core/units/steadyMath';
 import type { Draw } from './draw';
 
 /** Where things may stand: half the width and half the depth of the roof, metres. */
@@ -170,7 +171,7 @@ export function somePiece(id: string, kind: PieceKind, roof: Roof, draw: Draw): 
       return {
         ...common,
         kind,
-        at: [Math.sin(bearing) * metres, -20, -Math.cos(bearing) * metres],
+        at: [sin(bearing) * metres, -20, -cos(bearing) * metres],
         headingDegrees: draw.between(-10, 10),
         size: [draw.between(10, 24), draw.between(14, 42), draw.between(10, 24)],
         windows: { litShare: draw.between(0.05, 0.25), seed: draw.whole(0, 99999) },
