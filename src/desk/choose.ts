@@ -31,6 +31,17 @@ export function goToSeconds(seconds: number): void {
   liveStore.getState().setSeconds(Math.min(Math.max(seconds, from), to));
 }
 
+/** A frame at 24 a second: what one press of a key steps. */
+export const FRAME_SECONDS = 1 / 24;
+
+/** Steps the clock so many frames within the chosen setup's span, and stops what plays. */
+export function stepFrames(by: number): void {
+  const { seconds, setPlaying } = liveStore.getState();
+  setPlaying(false);
+  // From frame to frame, wherever between two of them the play was stopped.
+  goToSeconds((Math.round(seconds / FRAME_SECONDS) + by) * FRAME_SECONDS);
+}
+
 /** Looks through another setup; the clock comes into its span. */
 export function chooseSetup(setupId: string): void {
   sessionStore.getState().setSetupId(setupId);

@@ -1,6 +1,7 @@
 import { fileOpen, fileSave } from 'browser-fs-access';
 import { parsePlanText } from '../core/plan/parse';
 import { serialisePlan } from '../core/plan/serialise';
+import { keepingStore } from './keepingStore';
 import { planStore } from './planStore';
 import { toastStore } from './toastStore';
 
@@ -10,6 +11,9 @@ const PLAN_FILES = { description: 'Standclear plan', mimeTypes: [MIME], extensio
 /** Where each opened document was last saved or opened, to save there again: undo may bring an earlier one back. */
 const handles = new Map<number, FileSystemFileHandle>();
 
+/** One toast speaks of what was opened last, or was not. */
+const OPENING = 'opening';
+
 const isAbort = (error: unknown): boolean => error instanceof DOMException && error.name === 'AbortError';
 const reasonOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));
 
@@ -18,14 +22,22 @@ export async function openPlanFile(file: File, handle?: FileSystemFileHandle): P
   const { say } = toastStore.getState();
   const read = parsePlanText(await file.text());
   if (!read.ok) {
-    const more = read.faults.length > 1 ? ` ${read.faults.length - 1} more like it.` : '';
-    say(`${file.name} was not opened. ${read.faults[0]?.sentence ?? ''}${more}`, { tone: 'warn' });
+    const others = read.faults.length - 1;
+    const more =
+      others === 0 ? '' : ` There ${others === 1 ? 'is 1 more fault' : `are ${others} more faults`}.`;
+    say(`${file.name} was not opened. ${read.faults[0]?.sentence ?? ''}${more}`, {
+      tone: 'warn',
+      about: OPENING,
+    });
     return;
   }
   planStore.getState().openPlan(read.value, file.name);
   const { documentNumber } = planStore.getState();
   if (handle) handles.set(documentNumber, handle);
-  say(`${read.value.title} is open.`, { action: { word: 'Undo', act: () => planStore.getState().undo() } });
+  say(`${read.value.title} is open.`, {
+    about: OPENING,
+    action: { word: 'Undo', act: () => planStore.getState().undo() },
+  });
 }
 
 /** Asks for a file and opens it. */
@@ -53,6 +65,7 @@ export async function savePlanFile(): Promise<void> {
     if (handle) handles.set(documentNumber, handle);
     const savedAs = handle?.name ?? fileName;
     setFileName(savedAs);
+    keepingStore.setState({ safePlan: plan });
     toastStore.getState().say(`Saved as ${savedAs}.`);
   } catch (error) {
     if (!isAbort(error)) {

@@ -9,6 +9,8 @@ interface KeptPlan {
   /** As it was stored: whatever it is, it is parsed before it is believed. */
   readonly document: unknown;
   readonly fileName: string;
+  /** Counts the writings: a number that this page does not know is another tab's. */
+  readonly writing?: number;
 }
 
 interface Shelf extends DBSchema {
@@ -22,6 +24,8 @@ const UNREAD = 'unread';
 const PAUSE_MS = 400;
 
 let shelf: Promise<IDBPDatabase<Shelf>> | null = null;
+/** The last writing that this page read or made. */
+let knownWriting = 0;
 
 function openShelf(): Promise<IDBPDatabase<Shelf>> {
   shelf ??= openDB<Shelf>('standclear', 1, {
@@ -35,14 +39,41 @@ function openShelf(): Promise<IDBPDatabase<Shelf>> {
 /** Private windows, full disks and blocked storage all end here: said in the header, and the work goes on. */
 const refuse = (): void => keepingStore.setState({ state: 'refused' });
 
-async function keep(): Promise<void> {
+const writingOf = (kept: KeptPlan | undefined): number => kept?.writing ?? 0;
+
+/** Writes the plan unless another tab has written since; in one transaction, so that no tab writes in between. */
+async function write(over: 'own' | 'any'): Promise<boolean> {
   const { plan, fileName } = planStore.getState();
+  const transaction = (await openShelf()).transaction('plans', 'readwrite');
+  const writing = writingOf(await transaction.store.get(CURRENT));
+  const isOurs = writing === knownWriting || over === 'any';
+  if (isOurs) await transaction.store.put({ document: plan, fileName, writing: writing + 1 }, CURRENT);
+  await transaction.done;
+  if (!isOurs) return false;
+  knownWriting = writing + 1;
+  keepingStore.setState({ state: 'kept', safePlan: plan });
+  return true;
+}
+
+async function keep(over: 'own' | 'any' = 'own'): Promise<void> {
   try {
-    await (await openShelf()).put('plans', { document: plan, fileName }, CURRENT);
-    keepingStore.setState({ state: 'kept' });
+    if (!(await write(over))) standBack();
   } catch {
     refuse();
   }
+}
+
+/** Two tabs of one device keep one plan: the later does not write over the other's work unless it is told to. */
+function standBack(): void {
+  if (keepingStore.getState().state === 'elsewhere') return;
+  keepingStore.setState({ state: 'elsewhere' });
+  toastStore
+    .getState()
+    .say('Another tab keeps its plan on this device, so this one is no longer kept. Save it to a file.', {
+      tone: 'warn',
+      about: 'keeping',
+      action: { word: 'Keep this one', act: () => void keep('any') },
+    });
 }
 
 /** The plan that this device kept, or null when there is none that can be read. */
@@ -50,6 +81,7 @@ export async function restoreKept(): Promise<{ readonly plan: Plan; readonly fil
   try {
     const database = await openShelf();
     const kept = await database.get('plans', CURRENT);
+    knownWriting = writingOf(kept);
     keepingStore.setState({ state: 'kept' });
     if (!kept) return null;
     const read = parsePlan(kept.document);
@@ -77,10 +109,20 @@ export function startKeeping(): void {
     void keep();
   };
   planStore.subscribe((state, before) => {
-    if (!state.opened || (state.plan === before.plan && state.fileName === before.fileName)) return;
+    if (!state.opened) return;
+    // What the page starts with comes from the shelf or can be had again, and what is opened lies in its file.
+    if (state.documentNumber > before.documentNumber) keepingStore.setState({ safePlan: state.plan });
+    if (!before.opened || (state.plan === before.plan && state.fileName === before.fileName)) return;
     timer ??= setTimeout(keepNow, PAUSE_MS);
   });
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'hidden') keepNow();
+  });
+  window.addEventListener('beforeunload', (event) => {
+    const { state, safePlan } = keepingStore.getState();
+    const isKeeping = state === 'kept' || state === 'starting';
+    if (isKeeping || !planStore.getState().opened || planStore.getState().plan === safePlan) return;
+    // The browser asks in its own words whether to leave.
+    event.preventDefault();
   });
 }

@@ -57,7 +57,7 @@ test('a setup from the strip, the time of its move, an item and its numbers, the
   await page.keyboard.press('[');
   expect(await title.textContent()).toBe(firstTitle);
 
-  const clock = page.locator('.scrub .clock b');
+  const clock = page.locator('.scrub .clock');
   await page.keyboard.press('End');
   const atEnd = await clock.textContent();
   await page.keyboard.press('Home');
@@ -70,14 +70,14 @@ test('a setup from the strip, the time of its move, an item and its numbers, the
   await page.locator('.scrub .clock').click();
   const beforePlay = (await clock.textContent()) ?? '';
   await page.locator('.desk').press('Space');
-  await page.locator('.scrub .clock b').filter({ hasNotText: beforePlay }).waitFor();
+  await page.locator('.scrub .clock').filter({ hasNotText: beforePlay }).waitFor();
   await page.locator('.desk').press('Space');
   expect(await page.getByRole('button', { name: 'Play' }).isVisible()).toBe(true);
 
   await page.getByRole('tab', { name: 'Set' }).click();
   await page.getByRole('searchbox', { name: 'find' }).fill('stand 1');
   await page.locator('.things button', { hasText: 'stand' }).first().click();
-  const across = page.getByRole('textbox', { name: 'x', exact: true });
+  const across = page.getByRole('textbox', { name: 'x, right', exact: true });
   const before = await across.inputValue();
   await page.locator('.desk').press('Shift+ArrowRight');
   const metres = (text: string): number => Number(text.replace('\u2212', '-'));

@@ -8,17 +8,21 @@ function SafeArea({
   rect,
   box,
   name,
+  foot = false,
 }: {
   readonly rect: FrameRect;
   readonly box: Box;
   readonly name: string;
+  /** Its name stands at its foot, where that of the area around it stands at the head. */
+  readonly foot?: boolean;
 }) {
   const x = box.left + rect[0] * box.width;
   const y = box.top + rect[1] * box.height;
+  const height = (rect[3] - rect[1]) * box.height;
   return (
     <g className="safe">
-      <rect x={x} y={y} width={(rect[2] - rect[0]) * box.width} height={(rect[3] - rect[1]) * box.height} />
-      <text x={x + 4} y={y + 12}>
+      <rect x={x} y={y} width={(rect[2] - rect[0]) * box.width} height={height} />
+      <text x={x + 4} y={foot ? y + height - 5 : y + 12}>
         {name}
       </text>
     </g>
@@ -66,7 +70,7 @@ export function FrameLines(props: {
       {guides.safe ? (
         <>
           <SafeArea rect={areas.action} box={box} name="action" />
-          <SafeArea rect={areas.title} box={box} name="title" />
+          <SafeArea rect={areas.title} box={box} name="title" foot />
         </>
       ) : null}
     </g>

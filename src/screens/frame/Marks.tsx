@@ -1,3 +1,6 @@
+import { useId, useMemo } from 'react';
+import type { Plan } from '../../core/plan/schema/plan';
+import type { Setup } from '../../core/plan/schema/setup';
 import type { ItemReport, SetupReport } from '../../core/report/types';
 import { formatShare } from '../../core/units/shares';
 import { useSession } from '../../desk/hooks';
@@ -5,6 +8,7 @@ import { concernOf, findingsOf } from '../report/concerns';
 import { type CloseMark, closeMarks, PIXELS_PER_LETTER } from './closeMarks';
 import { type Box, boxOf } from './pictureBox';
 import { placeLabels } from './placeLabels';
+import { alongEdge, outlinesInFrame, type Sighting } from './projected';
 
 /** More labels would hide the picture that they are about; the list under it has them all. */
 const MOST_LABELS = 4;
@@ -102,15 +106,58 @@ function ChosenMark({ mark }: { readonly mark: Box }) {
   );
 }
 
+/** Space between what is outlined and its outline, and the outline's own weight, pixels. */
+const OFF_PART = 2;
+const WEIGHT = 1.5;
+
+/** The outline of all bits together, a little off them, so that a thin stand is not hidden by its own mark. */
+function Outline({
+  mark,
+  frame,
+  outlines,
+}: {
+  readonly mark: Box;
+  readonly frame: Box;
+  readonly outlines: readonly (readonly (readonly [number, number])[])[];
+}) {
+  const id = useId();
+  const { left, top, width, height } = mark;
+  if (outlines.length === 0)
+    return <rect className="outline" x={left} y={top} width={width} height={height} />;
+  const path = outlines
+    .map((spots) => `M${spots.map(([x, y]) => `${x.toFixed(1)} ${y.toFixed(1)}`).join('L')}Z`)
+    .join('');
+  const grown = OFF_PART + WEIGHT + 1;
+  // Cut at the frame line, so that what goes on beyond it is seen to.
+  const [x, y] = [Math.max(left - grown, frame.left), Math.max(top - grown, frame.top)];
+  const around = {
+    x,
+    y,
+    width: Math.min(left + width + grown, frame.left + frame.width) - x,
+    height: Math.min(top + height + grown, frame.top + frame.height) - y,
+  };
+  return (
+    <>
+      <mask id={id} maskUnits="userSpaceOnUse" {...around}>
+        <path className="outer" d={path} strokeWidth={2 * (OFF_PART + WEIGHT)} />
+        <path className="inner" d={path} strokeWidth={2 * OFF_PART} />
+      </mask>
+      <rect className="hugging" mask={`url(#${id})`} {...around} />
+    </>
+  );
+}
+
 /** What was found, drawn on the picture at this instant: outlines, dashed images, distances to the frame line. */
 export function Marks(props: {
+  readonly plan: Plan;
+  readonly setup: Setup;
   readonly report: SetupReport;
   readonly box: Box;
   readonly selectedId: string | null;
   /** Where no label may lie. */
   readonly kept: readonly Box[];
 }) {
-  const { report, box, selectedId } = props;
+  const { plan, setup, report, box, selectedId } = props;
   const lengths = useSession((state) => state.lengths);
   const narrow = box.width < NARROW_PIXELS;
   const findings = findingsOf(report);
@@ -120,7 +167,10 @@ export function Marks(props: {
     ...entries.filter((entry) => entry.item.id !== selectedId),
   ].slice(0, narrow ? 1 : MOST_LABELS);
   const nearest = findings.filter((item) => concernOf(item) === 'close');
-  const close = closeMarks(nearest.slice(0, narrow ? 1 : MOST_CLOSE), box, lengths, !narrow);
+  const seen = useMemo((): Sighting => ({ plan, setup, seconds: report.seconds[0] }), [plan, setup, report]);
+  const close = closeMarks(nearest.slice(0, narrow ? 1 : MOST_CLOSE), box, lengths, !narrow, ({ id }, edge) =>
+    alongEdge(seen, id, edge),
+  );
   const places = placeLabels(
     told.map(({ mark, title, second }) => ({
       mark,
@@ -144,13 +194,13 @@ export function Marks(props: {
             ry={mark.height / 2 + 3}
           />
         ) : (
-          <rect
+          <Outline
             key={item.id}
-            className="outline"
-            x={mark.left}
-            y={mark.top}
-            width={mark.width}
-            height={mark.height}
+            mark={mark}
+            frame={box}
+            outlines={outlinesInFrame(seen, item).map((spots) =>
+              spots.map(([x, y]) => [box.left + x * box.width, box.top + y * box.height] as const),
+            )}
           />
         ),
       )}

@@ -61,7 +61,14 @@ export function Picture({ setup }: { readonly setup: Setup }) {
           >
             <FrameLines width={width} height={height} box={box} aspect={setup.delivery} guides={guides} />
             {report ? (
-              <Marks report={report} box={box} selectedId={selectedId} kept={unlit ? [lowerPart(box)] : []} />
+              <Marks
+                plan={plan}
+                setup={setup}
+                report={report}
+                box={box}
+                selectedId={selectedId}
+                kept={unlit ? [lowerPart(box)] : []}
+              />
             ) : null}
           </svg>
         ) : null}

@@ -2,14 +2,11 @@ import { useEffect, useRef } from 'react';
 import { spanOf } from '../../core/optics/camera';
 import type { Setup } from '../../core/plan/schema/setup';
 import { formatSeconds } from '../../core/units/seconds';
-import { goToSeconds } from '../../desk/choose';
+import { FRAME_SECONDS, goToSeconds } from '../../desk/choose';
 import { useLive, useLivePlan } from '../../desk/hooks';
 import { liveStore } from '../../desk/liveStore';
 import { Icon } from '../parts/Icon';
 import { TimeBar } from './TimeBar';
-
-/** A frame at 24 a second: one press of an arrow key. */
-const STEP_SECONDS = 1 / 24;
 
 /** The time of the move: play it, or take hold of it. The clock is written past React, sixty times a second. */
 export function Scrub({ setup }: { readonly setup: Setup }) {
@@ -43,7 +40,6 @@ export function Scrub({ setup }: { readonly setup: Setup }) {
         type="button"
         className="icon"
         aria-label={playing ? 'Pause' : 'Play'}
-        aria-pressed={playing}
         disabled={still}
         onClick={() => liveStore.getState().setPlaying(!playing)}
       >
@@ -55,6 +51,7 @@ export function Scrub({ setup }: { readonly setup: Setup }) {
           <Icon name="play" />
         )}
       </button>
+      <span className="q">{formatSeconds(from)}</span>
       <div className="time">
         <TimeBar setup={setup} from={from} to={to} />
         <i className="playhead" ref={head} />
@@ -64,7 +61,7 @@ export function Scrub({ setup }: { readonly setup: Setup }) {
           aria-label="Time in the move"
           min={from}
           max={to}
-          step={STEP_SECONDS}
+          step={FRAME_SECONDS}
           disabled={still}
           onInput={(event) => {
             liveStore.getState().setPlaying(false);
@@ -72,12 +69,8 @@ export function Scrub({ setup }: { readonly setup: Setup }) {
           }}
         />
       </div>
-      <span className="clock">
-        <b ref={clock} />{' '}
-        <span className="q">
-          {from === 0 ? `of ${formatSeconds(to)}` : `of ${formatSeconds(from)} to ${formatSeconds(to)}`}
-        </span>
-      </span>
+      <span className="q">{formatSeconds(to)}</span>
+      <b className="clock" ref={clock} />
     </div>
   );
 }

@@ -1,6 +1,6 @@
-import type { ItemReport } from '../../core/report/types';
+import type { FrameEdge, ItemReport } from '../../core/report/types';
 import { formatLength, type LengthSystem } from '../../core/units/lengths';
-import type { Box } from './pictureBox';
+import { type Box, overlap } from './pictureBox';
 
 /** A bracket from the frame line out to a close item, with a glyph and the distance inside the frame. */
 export interface CloseMark {
@@ -15,63 +15,98 @@ export interface CloseMark {
 }
 
 const GLYPH = 14;
-const ROW = 22;
+const LINE = 18;
 const SHORTEST = 3;
+/** Between the bracket and its words, and between the words and the ends of the edge. */
+const GAP = 6;
 export const PIXELS_PER_LETTER = 6.1;
+/** Where an item's place along the edge is not known. */
+const SOMEWHERE = 0.42;
 
 /**
- * Where the report gives the edge but not the place along it, marks of one edge stand in a row: from two fifths
- * of the height down, or from the middle to the right.
+ * Brackets where the items come nearest to the frame line: `alongOf` tells how far along their edge, 0..1. Words that
+ * would lie over those of a mark before go a line further in or down.
  */
 export function closeMarks(
   items: readonly ItemReport[],
   frame: Box,
   lengths: LengthSystem,
   named: boolean,
+  alongOf: (item: ItemReport, edge: FrameEdge) => number | null,
 ): readonly CloseMark[] {
-  const rows = new Map<string, number>();
-  return items.flatMap((item): CloseMark[] => {
-    if (!item.margin) return [];
+  const placed: CloseMark[] = [];
+  for (const item of items) {
+    if (!item.margin) continue;
     const { edge, metres, frameWidths } = item.margin;
-    const row = rows.get(edge) ?? 0;
-    rows.set(edge, row + 1);
     const distance = formatLength(metres, lengths);
     const text = named ? `${item.label}, ${distance}` : distance;
-    const width = GLYPH + 5 + text.length * PIXELS_PER_LETTER;
     const away = Math.max(Math.min(frameWidths * frame.width, frame.left), SHORTEST);
-    const place = { id: item.id, text };
-
-    if (edge === 'left' || edge === 'right') {
-      const y = frame.top + frame.height * 0.42 + row * ROW;
-      const isLeft = edge === 'left';
-      const x = isLeft ? frame.left : frame.left + frame.width;
-      const out = isLeft ? x - away : x + away;
-      const left = isLeft ? x + 6 : x - 6 - width;
-      return [
-        {
-          ...place,
-          path: `M${out} ${y}H${x}M${out} ${y - 4}v8M${x} ${y - 4}v8`,
-          glyph: [isLeft ? left : x - 6 - GLYPH, y - 8],
-          textAt: [isLeft ? left + GLYPH + 5 : x - 6 - GLYPH - 5, y + 3],
-          anchor: isLeft ? 'start' : 'end',
-          box: { left, top: y - 9, width, height: 18 },
-        },
-      ];
+    const mark = { id: item.id, text, edge, away, along: alongOf(item, edge) ?? SOMEWHERE };
+    const isSide = edge === 'left' || edge === 'right';
+    let row = 0;
+    let found = isSide ? atSide(mark, frame, row) : atEnd(mark, frame, row);
+    while (row < items.length && placed.some((other) => overlap(other.box, found.box))) {
+      row += 1;
+      found = isSide ? atSide(mark, frame, row) : atEnd(mark, frame, row);
     }
-    const isTop = edge === 'top';
-    const x = frame.left + frame.width / 2;
-    const y = isTop ? frame.top : frame.top + frame.height;
-    const out = isTop ? y - away : y + away;
-    const top = isTop ? y + 6 + row * ROW : y - 22 - row * ROW;
-    return [
-      {
-        ...place,
-        path: row === 0 ? `M${x} ${out}V${y}M${x - 4} ${out}h8M${x - 4} ${y}h8` : '',
-        glyph: [x + 8, top],
-        textAt: [x + 8 + GLYPH + 5, top + 11],
-        anchor: 'start',
-        box: { left: x + 8, top, width, height: 18 },
-      },
-    ];
-  });
+    placed.push(found);
+  }
+  return placed;
+}
+
+interface Wanted {
+  readonly id: string;
+  readonly text: string;
+  readonly edge: FrameEdge;
+  /** How far out the bracket reaches, pixels. */
+  readonly away: number;
+  readonly along: number;
+}
+
+const widthOf = (text: string): number => GLYPH + 5 + text.length * PIXELS_PER_LETTER;
+const within = (value: number, low: number, high: number): number =>
+  Math.max(low, Math.min(value, Math.max(low, high)));
+
+/** At the left or right edge, a row further where that place is taken. */
+function atSide({ id, text, edge, away, along }: Wanted, frame: Box, row: number): CloseMark {
+  const bottom = frame.top + frame.height;
+  const y = within(frame.top + along * frame.height, frame.top + LINE / 2, bottom - LINE / 2);
+  // Towards the middle, where there is room for more.
+  const further = along > 0.5 ? -row * LINE : row * LINE;
+  const middle = within(y + further, frame.top + LINE / 2, bottom - LINE / 2);
+  const isLeft = edge === 'left';
+  const x = isLeft ? frame.left : frame.left + frame.width;
+  const out = isLeft ? x - away : x + away;
+  const width = widthOf(text);
+  return {
+    id,
+    text,
+    path: `M${out} ${y}H${x}M${out} ${y - 4}v8M${x} ${y - 4}v8`,
+    glyph: [isLeft ? x + GAP : x - GAP - GLYPH, middle - 8],
+    textAt: [isLeft ? x + GAP + GLYPH + 5 : x - GAP - GLYPH - 5, middle + 3],
+    anchor: isLeft ? 'start' : 'end',
+    box: { left: isLeft ? x + GAP : x - GAP - width, top: middle - LINE / 2, width, height: LINE },
+  };
+}
+
+/** At the upper or lower edge, a row further in where that place is taken. */
+function atEnd({ id, text, edge, away, along }: Wanted, frame: Box, row: number): CloseMark {
+  const right = frame.left + frame.width;
+  const x = frame.left + along * frame.width;
+  const isTop = edge === 'top';
+  const y = isTop ? frame.top : frame.top + frame.height;
+  const out = isTop ? y - away : y + away;
+  const width = widthOf(text);
+  const beside = along > 0.5 ? x - 8 - width : x + 8;
+  const left = within(beside, frame.left + GAP, right - GAP - width);
+  const top = isTop ? y + GAP + row * LINE : y - GAP - LINE - row * LINE;
+  return {
+    id,
+    text,
+    path: `M${x} ${out}V${y}M${x - 4} ${out}h8M${x - 4} ${y}h8`,
+    glyph: [left, top + 1],
+    textAt: [left + GLYPH + 5, top + 12],
+    anchor: 'start',
+    box: { left, top, width, height: LINE },
+  };
 }

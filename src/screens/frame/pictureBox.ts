@@ -30,3 +30,10 @@ export function boxOf(frame: Box, [left, top, right, bottom]: Extent): Box {
   const height = Math.max((bottom - top) * frame.height, SMALLEST_PIXELS);
   return { left: x - width / 2, top: y - height / 2, width, height };
 }
+
+/** Whether two rectangles share any area. */
+export const overlap = (a: Box, b: Box): boolean =>
+  a.left < b.left + b.width &&
+  b.left < a.left + a.width &&
+  a.top < b.top + b.height &&
+  b.top < a.top + a.height;

@@ -1,12 +1,6 @@
-import type { Box } from './pictureBox';
+import { type Box, overlap } from './pictureBox';
 
 const GAP = 8;
-
-const overlap = (a: Box, b: Box): boolean =>
-  a.left < b.left + b.width &&
-  b.left < a.left + a.width &&
-  a.top < b.top + b.height &&
-  b.top < a.top + a.height;
 
 function within(label: Box, area: Box): Box {
   const most = (low: number, value: number, high: number): number => Math.max(low, Math.min(value, high));
@@ -40,9 +34,11 @@ export function placeLabels(
       { left, top: mark.top + mark.height - height, ...size },
       { left, top: mark.top + height + GAP, ...size },
     ];
-    const found = tries
+    const free = tries
       .map((label) => within(label, area))
-      .find((label) => !overlap(label, mark) && placed.every((other) => !overlap(label, other)));
+      .filter((label) => !overlap(label, mark) && placed.every((other) => !overlap(label, other)));
+    // Rather over no other mark either; over one, if that is the only room.
+    const found = free.find((label) => marks.every((other) => !overlap(label, other.mark))) ?? free[0];
     if (!found) return null;
     placed.push(found);
     return found;

@@ -4,13 +4,15 @@ import { usePlanState, useSession } from '../../desk/hooks';
 import { type KeepingState, keepingStore } from '../../desk/keepingStore';
 import { planStore } from '../../desk/planStore';
 import { Icon } from '../parts/Icon';
+import { Menu } from '../parts/Menu';
 import { Segmented } from '../parts/Segmented';
 import { openShortcutSheet } from '../shortcuts/ShortcutSheet';
 
 const KEPT: Readonly<Record<KeepingState['state'], string>> = {
   starting: '',
-  kept: ', kept on this device',
-  refused: ', not kept: this browser refuses storage, so save the plan to a file',
+  kept: 'kept on this device',
+  refused: 'not kept: this browser refuses storage, so save the plan to a file',
+  elsewhere: 'not kept: another tab keeps its plan, so save this one to a file',
 };
 
 /** `Friday 20 November`, whatever the time zone of whoever looks. */
@@ -99,11 +101,12 @@ export function Header() {
         </svg>
         <span>Standclear</span>
       </h1>
-      <h2>{title}</h2>
+      <h2 title={title}>{title}</h2>
       <span className="q date">
         {dateWords(date)}
-        {KEPT[kept]}
+        {kept === 'starting' ? '' : ','}
       </span>
+      <span className={kept === 'kept' ? 'q kept' : 'kept not'}>{KEPT[kept]}</span>
       <span className="gap" />
       <HistoryButtons />
       <LengthChoice />
@@ -122,13 +125,10 @@ export function Header() {
       <span className="files">
         <FileButtons />
       </span>
-      <details className="menu more">
-        <summary aria-label="More">more</summary>
-        <div className="menu-sheet">
-          <LengthChoice />
-          <FileButtons />
-        </div>
-      </details>
+      <Menu className="more" word="more">
+        <LengthChoice />
+        <FileButtons />
+      </Menu>
     </header>
   );
 }

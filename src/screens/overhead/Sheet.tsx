@@ -15,13 +15,14 @@ import { sessionStore } from '../../desk/sessionStore';
 import { type HitShape, hitAt } from './geometry/hits';
 import { grown } from './geometry/notes';
 import { decksOf, roofBounds } from './geometry/roof';
-import type { Bounds, Spot } from './geometry/spots';
+import type { Bounds, Ring, Spot } from './geometry/spots';
 import { hitShapesOf } from './hitShapes';
 import { Dimensions, dimensionFigures, dimensionLines, OFF_DRAWING } from './layers/Dimensions';
 import { Drawing } from './layers/Drawing';
-import { Findings } from './layers/Findings';
+import { Findings, RING } from './layers/Findings';
 import { EdgeTicks, WIDE_PANE } from './layers/Furniture';
-import { Hands } from './layers/Hands';
+import { ringOf } from './layers/Handled';
+import { groundOf, Hands } from './layers/Hands';
 import { LetteringLayer } from './layers/LetteringLayer';
 import { keyOf, movingKeys, type Target } from './targets';
 import { placeOf, useFindings } from './useFindings';
@@ -98,6 +99,12 @@ export function Sheet({ committed, plan, drawn, sheet, seconds, setupId, report,
     ],
     [committed, drawn, at, findings],
   );
+  const rings = useMemo((): Ring[] => {
+    const ground = chosenId === null ? null : groundOf(committed, chosenId, seconds);
+    const chosen = ground && ringOf(ground, at);
+    const found = findings.map(({ at: middle }) => ({ middle, radius: RING }));
+    return chosen ? [...found, chosen] : found;
+  }, [committed, chosenId, seconds, at, findings]);
   const labels = useLettering({
     plan: committed,
     seconds,
@@ -111,6 +118,7 @@ export function Sheet({ committed, plan, drawn, sheet, seconds, setupId, report,
     pane,
     blocked,
     crossed,
+    rings,
   });
 
   // A name does not stay behind where its thing is dragged away: the readout stands for it.

@@ -1,6 +1,6 @@
 import { useEffect, useMemo, useState } from 'react';
 import { placeLabels } from './geometry/labels';
-import type { Bounds, Spot } from './geometry/spots';
+import { type Bounds, distance, middleOf, type Ring, type Spot } from './geometry/spots';
 import type { WrittenLabel } from './layers/LetteringLayer';
 import { type LetteringInput, wishesOf } from './lettering';
 import { forgetWidths } from './measureText';
@@ -14,6 +14,8 @@ interface Options extends Omit<LetteringInput, 'at' | 'perMetre'> {
   readonly blocked: readonly Bounds[];
   /** Lines besides those of the plan: dimensions and leaders. */
   readonly crossed: readonly (readonly [Spot, Spot])[];
+  /** Circles around what is found or chosen: no name lies under one. */
+  readonly rings: readonly Ring[];
   /** The deck with what stands around it in metres, and that with its dimensions in pixels. */
   readonly drawn: Bounds;
   readonly drawing: Bounds;
@@ -22,8 +24,21 @@ interface Options extends Omit<LetteringInput, 'at' | 'perMetre'> {
 /** Places the drawing's names; again whenever the plan, the view or what is chosen changes. */
 export function useLettering(options: Options): readonly WrittenLabel[] {
   const face = useTypeface();
-  const { plan, seconds, setupId, chosenId, lengths, touch, sheet, pane, blocked, crossed, drawn, drawing } =
-    options;
+  const {
+    plan,
+    seconds,
+    setupId,
+    chosenId,
+    lengths,
+    touch,
+    sheet,
+    pane,
+    blocked,
+    crossed,
+    rings,
+    drawn,
+    drawing,
+  } = options;
   return useMemo(() => {
     // The widths belong to the typeface: the parameter says when they have to be taken anew.
     if (face) forgetWidths();
@@ -38,8 +53,9 @@ export function useLettering(options: Options): readonly WrittenLabel[] {
       perMetre: sheet.perMetre,
     };
     const skyline = skylineWish({ plan, drawn, drawing, lengths, touch });
-    const wishes = skyline ? [...wishesOf(input), skyline] : wishesOf(input);
-    const obstacles = obstaclesOf(input, blocked);
+    const named = skyline ? [...wishesOf(input), skyline] : wishesOf(input);
+    const wishes = named.map((wish) => ({ ...wish, around: outsideRings(wish.around, rings) }));
+    const obstacles = obstaclesOf(input, [...blocked, ...rings.map(squareAround)]);
     const lines = [...obstacles.lines, ...crossed.map(([from, to]) => ({ from, to, cost: 2 }))];
     const chosenKeys = new Set([chosenId, setupId === null ? null : keyOf({ type: 'camera', setupId })]);
     const byId = new Map(wishes.map((wish) => [wish.id, wish]));
@@ -52,8 +68,43 @@ export function useLettering(options: Options): readonly WrittenLabel[] {
         chosen: chosenKeys.has(label.id),
       };
     });
-  }, [face, plan, seconds, setupId, chosenId, lengths, touch, sheet, pane, blocked, crossed, drawn, drawing]);
+  }, [
+    face,
+    plan,
+    seconds,
+    setupId,
+    chosenId,
+    lengths,
+    touch,
+    sheet,
+    pane,
+    blocked,
+    crossed,
+    rings,
+    drawn,
+    drawing,
+  ]);
 }
+
+/** What a ring goes around bears its name outside of the ring. */
+const outsideRings = (around: Bounds, rings: readonly Ring[]): Bounds =>
+  rings.reduce(([left, top, right, bottom]: Bounds, { middle: [x, y], radius }): Bounds => {
+    const isIn = distance(middleOf(around), [x, y]) < radius;
+    if (!isIn) return [left, top, right, bottom];
+    return [
+      Math.min(left, x - radius),
+      Math.min(top, y - radius),
+      Math.max(right, x + radius),
+      Math.max(bottom, y + radius),
+    ];
+  }, around);
+
+const squareAround = ({ middle: [x, y], radius }: Ring): Bounds => [
+  x - radius,
+  y - radius,
+  x + radius,
+  y + radius,
+];
 
 /** True once the page's typefaces have come. */
 function useTypeface(): boolean {

@@ -9,8 +9,6 @@ export function Field(props: {
   readonly label: string;
   readonly text: string;
   readonly unit?: string;
-  /** What the label is short for. */
-  readonly hint?: string;
   readonly wide?: boolean;
   readonly commit: (text: string) => string | null;
 }) {
@@ -34,9 +32,7 @@ export function Field(props: {
   return (
     <div className={props.wide ? 'wide' : undefined}>
       <div className={fault === null ? 'field' : 'field bad'}>
-        <label htmlFor={id} title={props.hint}>
-          {label}
-        </label>
+        <label htmlFor={id}>{label}</label>
         <span className="value">
           <input
             id={id}

@@ -15,8 +15,6 @@ export const expectedSentence = (faults: readonly PlanFault[]): string | null =>
 /** A length in metres, shown and typed in metres or in feet and inches. */
 export function LengthField(props: {
   readonly label: string;
-  /** What the label is short for. */
-  readonly hint?: string;
   readonly metres: number;
   /** Returns a sentence that says what would work, or null when the value was taken. */
   readonly commit: (metres: number) => string | null;
@@ -29,7 +27,6 @@ export function LengthField(props: {
       label={props.label}
       text={number ?? ''}
       {...(unit === undefined ? {} : { unit })}
-      {...(props.hint === undefined ? {} : { hint: props.hint })}
       commit={(text) => {
         const read = parseLength(text, lengths);
         return read.ok ? props.commit(read.value) : firstSentence(read.faults);

@@ -1,4 +1,7 @@
-import { useSession } from '../../desk/hooks';
+import { useRef } from 'react';
+import { flushSync } from 'react-dom';
+import { useSession, useViews } from '../../desk/hooks';
+import type { RoofView } from '../../desk/sessionStore';
 import { viewStore } from '../../desk/viewStore';
 import { Overhead } from '../overhead/Overhead';
 import { PaneBoundary } from '../parts/PaneBoundary';
@@ -6,19 +9,44 @@ import { Segmented } from '../parts/Segmented';
 
 const registerWalk = (element: HTMLElement | null): void => viewStore.getState().setWalkElement(element);
 
+/** The arrow keys turn the view once it has the focus. */
+const TAKING_KEYS = { tabIndex: 0 } as const;
+
 /** The place that the stage draws the walk-round into. */
 function WalkRound() {
-  return <section className="walk-round" aria-label="Walk round the roof" ref={registerWalk} />;
+  const refused = useViews((state) => state.pictureRefused);
+  if (refused !== null) {
+    return (
+      <div className="walk-round">
+        <p>{refused}</p>
+      </div>
+    );
+  }
+  return (
+    <section className="walk-round" aria-label="Walk round the roof" {...TAKING_KEYS} ref={registerWalk} />
+  );
 }
+
+const goPast = (): void =>
+  document.querySelector<HTMLElement>('.sheet [role="tab"][aria-selected="true"]')?.focus();
 
 /** The roof, as a drawing to scale or to walk round; it stays at the left whatever sheet is open. */
 export function RoofPane() {
   const view = useSession((state) => state.roofView);
   const setView = useSession((state) => state.setRoofView);
+  const pane = useRef<HTMLElement>(null);
+  const change = (to: RoofView): void => {
+    flushSync(() => setView(to));
+    // On a phone the walk-round takes the whole window; who comes back is still at the roof.
+    pane.current?.scrollIntoView({ block: 'nearest' });
+  };
   return (
-    <section className="roof" aria-label="The roof">
+    <section className="roof" aria-label="The roof" ref={pane}>
       <div className="bar">
         <h2>The roof</h2>
+        <button type="button" className="skip" onClick={goPast}>
+          Past the drawing
+        </button>
         <Segmented
           label="See the roof as"
           choices={[
@@ -26,7 +54,7 @@ export function RoofPane() {
             { value: 'walk round', word: 'walk round' },
           ]}
           chosen={view}
-          onChoose={setView}
+          onChoose={change}
         />
       </div>
       <div className="board-wrap">

@@ -9,6 +9,7 @@ import { Glyph } from '../parts/Glyph';
 import { concernOf, findingsOf, restOf, toneOf } from '../report/concerns';
 import { useChosenSetup } from '../report/useChosenSetup';
 import { useSetupReport } from '../report/useSetupReports';
+import { ChoosableRow } from './ChoosableRow';
 import { Sentence } from './Sentence';
 
 /** Chooses the item, and takes the clock to where it is worst. */
@@ -30,12 +31,10 @@ function FindingList({
   return (
     <ul className="rows findings">
       {items.map((item) => (
-        <li key={item.id} aria-current={item.id === selectedId ? 'true' : undefined}>
-          <button type="button" onClick={() => choose(item)}>
-            <Glyph verdict={item.verdict} {...toneProps(item)} />
-            <Sentence {...findingSentence(item, setup, lengths)} />
-          </button>
-        </li>
+        <ChoosableRow key={item.id} chosen={item.id === selectedId} onChoose={() => choose(item)}>
+          <Glyph verdict={item.verdict} {...toneProps(item)} />
+          <Sentence {...findingSentence(item, setup, lengths)} />
+        </ChoosableRow>
       ))}
     </ul>
   );
@@ -68,14 +67,14 @@ function restWords(rest: readonly ItemReport[]): string {
   return `${rest.length} more ${rest.length === 1 ? 'item' : 'items'}: ${told.join(', ')}.`;
 }
 
-/** The chosen setup's findings, worst first, and the rest of its items on demand. */
+/** The chosen setup's findings, worst first, and the rest of its items on demand; nothing in a plan without setups. */
 export function Findings() {
   const plan = useLivePlan();
   const setup = useChosenSetup();
   const { report, instant } = useSetupReport(setup?.id ?? null);
   const dragging = useLive((state) => state.gesture !== null);
   const [all, setAll] = useState(false);
-  if (!setup) return <p className="q">No setup yet, so nothing is in frame.</p>;
+  if (!setup) return null;
   const letter = letterOf(plan, setup.id);
   if (!report) return <h3>Setup {letter}, being read</h3>;
   const findings = findingsOf(report);

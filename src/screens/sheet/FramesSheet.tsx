@@ -1,8 +1,10 @@
 import { itemOf } from '../../core/plan/items';
 import { useLivePlan, useSession } from '../../desk/hooks';
+import { Column } from '../parts/Column';
 import { Findings } from './Findings';
 import { ItemPanel } from './ItemPanel';
 import { NightPanel } from './NightPanel';
+import { Notices } from './Notices';
 
 /** What each setup sees: at the left the chosen setup's findings, at the right the chosen item, or the whole night. */
 export function FramesSheet() {
@@ -11,10 +13,11 @@ export function FramesSheet() {
   const item = selectedId === null ? null : itemOf(plan, selectedId);
   return (
     <div className="two">
-      <div className="column">
+      <Column>
+        <Notices />
         <Findings />
-      </div>
-      <div className="column">{item ? <ItemPanel item={item} standing /> : <NightPanel />}</div>
+      </Column>
+      <Column>{item ? <ItemPanel item={item} standing /> : <NightPanel />}</Column>
     </div>
   );
 }

@@ -68,14 +68,12 @@ export function ItemFields({ item }: { readonly item: Item }) {
         {anchor ? (
           <>
             <LengthField
-              label="x"
-              hint="to the right on the sheet"
+              label="x, right"
               metres={anchor[0]}
               commit={(x) => edit('move', (before) => moveItem(before, { id, to: [x, anchor[1]] }))}
             />
             <LengthField
-              label="z"
-              hint="down the sheet"
+              label="z, down"
               metres={anchor[1]}
               commit={(z) => edit('move', (before) => moveItem(before, { id, to: [anchor[0], z] }))}
             />
@@ -99,6 +97,7 @@ export function ItemFields({ item }: { readonly item: Item }) {
           />
         )}
         <SelectField
+          wide
           label="in frame"
           value={wishOf(item)}
           onChange={(value) => {

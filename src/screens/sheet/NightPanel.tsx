@@ -1,16 +1,15 @@
 import { letterOf } from '../../desk/choose';
-import { useLivePlan, useReports } from '../../desk/hooks';
+import { useLivePlan } from '../../desk/hooks';
 import { sessionStore } from '../../desk/sessionStore';
 import { Glyph } from '../parts/Glyph';
 import { concernOf } from '../report/concerns';
 import { worstByItem } from '../report/summary';
 import { useShownReports } from '../report/useSetupReports';
 
-/** With nothing chosen, the whole night: in how many setups all is well, and which items stand in the way where. */
+/** With nothing chosen, the whole night: how many setups need nothing done, and which items stand in the way where. */
 export function NightPanel() {
   const plan = useLivePlan();
   const setups = useShownReports();
-  const notices = useReports((state) => state.night?.notices ?? null);
   if (plan.setups.length === 0) return null;
   if (setups.length === 0) return <h3>The night, being read</h3>;
   const wellSetups = setups.filter((setup) => setup.items.every((item) => concernOf(item) === null));
@@ -22,7 +21,7 @@ export function NightPanel() {
       <h3>The night, all setups</h3>
       <p className={wellSetups.length === setups.length ? 'figure verd' : 'figure'}>
         {wellSetups.length} of {setups.length}
-        <small>setups have nothing in the way</small>
+        <small>{wellSetups.length === 1 ? 'setup needs nothing done' : 'setups need nothing done'}</small>
       </p>
       <ul className="rows standing">
         {troubles.map(({ worst, troubledIds }) => (
@@ -40,18 +39,6 @@ export function NightPanel() {
           </li>
         ))}
       </ul>
-      {notices && notices.length > 0 ? (
-        <>
-          <h3>Good to know</h3>
-          <ul className="notices">
-            {notices.map((notice) => (
-              <li key={`${notice.where} ${notice.sentence}`}>
-                <b>{notice.where}</b>: {notice.sentence}
-              </li>
-            ))}
-          </ul>
-        </>
-      ) : null}
     </>
   );
 }

@@ -6,11 +6,13 @@ import { chooseSetup, letterOf } from '../../desk/choose';
 import { useLivePlan, useSession } from '../../desk/hooks';
 import { placeFirstCamera } from '../../desk/placing';
 import { sessionStore } from '../../desk/sessionStore';
+import { Column } from '../parts/Column';
 import { Glyph } from '../parts/Glyph';
 import { Icon, iconOfKind } from '../parts/Icon';
 import { toneOf } from '../report/concerns';
 import { summaryOf, worstByItem } from '../report/summary';
 import { useSetupReport, useShownReports } from '../report/useSetupReports';
+import { ChoosableRow } from './ChoosableRow';
 import { ItemPanel } from './ItemPanel';
 import { SetupPanel } from './SetupPanel';
 
@@ -23,14 +25,12 @@ function ItemRow({ item, worst }: { readonly item: Item; readonly worst: ItemRep
   const selected = useSession((state) => state.selectedId === item.record.id);
   const tone = worst ? toneOf(worst) : undefined;
   return (
-    <li aria-current={selected ? 'true' : undefined}>
-      <button type="button" onClick={() => sessionStore.getState().setSelectedId(item.record.id)}>
-        <Icon name={iconOfKind(kindOf(item))} />
-        <span className="name">{item.record.label}</span>
-        <span className="q">{kindOf(item)}</span>
-        {worst ? <Glyph verdict={worst.verdict} {...(tone === undefined ? {} : { tone })} /> : <span />}
-      </button>
-    </li>
+    <ChoosableRow chosen={selected} onChoose={() => sessionStore.getState().setSelectedId(item.record.id)}>
+      <Icon name={iconOfKind(kindOf(item))} />
+      <span className="name">{item.record.label}</span>
+      <span className="q">{kindOf(item)}</span>
+      {worst ? <Glyph verdict={worst.verdict} {...(tone === undefined ? {} : { tone })} /> : <span />}
+    </ChoosableRow>
   );
 }
 
@@ -39,22 +39,20 @@ function CameraRow({ setup, letter }: { readonly setup: Setup; readonly letter: 
   const chosen = useSession((state) => state.selectedId === null && state.setupId === setup.id);
   const { report } = useSetupReport(setup.id);
   return (
-    <li aria-current={chosen ? 'true' : undefined}>
-      <button
-        type="button"
-        onClick={() => {
-          sessionStore.getState().setSelectedId(null);
-          chooseSetup(setup.id);
-        }}
-      >
-        <Icon name="camera" />
-        <span className="name">
-          <b>{letter}</b> {setup.label}
-        </span>
-        <span className="q">camera</span>
-        {report ? <Glyph verdict={summaryOf(report, lengths).verdict} /> : <span />}
-      </button>
-    </li>
+    <ChoosableRow
+      chosen={chosen}
+      onChoose={() => {
+        sessionStore.getState().setSelectedId(null);
+        chooseSetup(setup.id);
+      }}
+    >
+      <Icon name="camera" />
+      <span className="name">
+        <b>{letter}</b> {setup.label}
+      </span>
+      <span className="q">camera</span>
+      {report ? <Glyph verdict={summaryOf(report, lengths).verdict} /> : <span />}
+    </ChoosableRow>
   );
 }
 
@@ -82,7 +80,7 @@ export function SetSheet() {
   const setup = plan.setups.find((each) => each.id === setupId) ?? null;
   return (
     <div className="two">
-      <div className="column">
+      <Column>
         <div className="field search">
           <label htmlFor="set-search">find</label>
           <input
@@ -112,10 +110,8 @@ export function SetSheet() {
             Place a camera
           </button>
         </p>
-      </div>
-      <div className="column">
-        {item ? <ItemPanel item={item} /> : setup ? <SetupPanel setup={setup} /> : null}
-      </div>
+      </Column>
+      <Column>{item ? <ItemPanel item={item} /> : setup ? <SetupPanel setup={setup} /> : null}</Column>
     </div>
   );
 }

@@ -66,18 +66,6 @@ export function SetupPanel({ setup }: { readonly setup: Setup }) {
           }}
         />
         <LengthField
-          label="x"
-          hint="to the right on the sheet"
-          metres={x}
-          commit={(to) => edit('move the camera', (before) => moveSetup(before, { setupId, to: [to, z] }))}
-        />
-        <LengthField
-          label="z"
-          hint="down the sheet"
-          metres={z}
-          commit={(to) => edit('move the camera', (before) => moveSetup(before, { setupId, to: [x, to] }))}
-        />
-        <LengthField
           label="lens height"
           metres={y}
           commit={(height) =>
@@ -93,6 +81,16 @@ export function SetupPanel({ setup }: { readonly setup: Setup }) {
               ),
             )
           }
+        />
+        <LengthField
+          label="x, right"
+          metres={x}
+          commit={(to) => edit('move the camera', (before) => moveSetup(before, { setupId, to: [to, z] }))}
+        />
+        <LengthField
+          label="z, down"
+          metres={z}
+          commit={(to) => edit('move the camera', (before) => moveSetup(before, { setupId, to: [x, to] }))}
         />
         <HeadingField
           label="pan"

@@ -7,6 +7,7 @@ import { useLivePlan, useSession } from '../../desk/hooks';
 import { Glyph } from '../parts/Glyph';
 import { concernOf, toneOf } from '../report/concerns';
 import { useShownReports } from '../report/useSetupReports';
+import { ChoosableRow } from './ChoosableRow';
 import { Sentence } from './Sentence';
 
 interface Row {
@@ -24,7 +25,7 @@ function Answer({ rows, of }: { readonly rows: readonly Row[]; readonly of: numb
     return (
       <p className="figure">
         {troubled.length} of {of}
-        <small>{missing ? 'setups do not show it' : 'setups have it in the way'}</small>
+        <small>{missing ? 'setups do not show it' : 'setups have it in the way or close'}</small>
       </p>
     );
   }
@@ -66,22 +67,21 @@ export function Standing({ item }: { readonly item: Item }) {
         {rows.map((row) => {
           const tone = toneOf(row.item);
           return (
-            <li key={row.setup.id} aria-current={row.setup.id === chosen ? 'true' : undefined}>
-              <button
-                type="button"
-                onClick={() => {
-                  chooseSetup(row.setup.id);
-                  if (concernOf(row.item) !== null) goToSeconds(row.item.worstAtSeconds);
-                }}
-              >
-                <Glyph verdict={row.item.verdict} {...(tone === undefined ? {} : { tone })} />
-                <Sentence
-                  {...findingSentence(row.item, row.setup, lengths)}
-                  name={letterOf(plan, row.setup.id)}
-                  more={row.setup.id === chosen ? wayOutOf(row.item, lengths) : null}
-                />
-              </button>
-            </li>
+            <ChoosableRow
+              key={row.setup.id}
+              chosen={row.setup.id === chosen}
+              onChoose={() => {
+                chooseSetup(row.setup.id);
+                if (concernOf(row.item) !== null) goToSeconds(row.item.worstAtSeconds);
+              }}
+            >
+              <Glyph verdict={row.item.verdict} {...(tone === undefined ? {} : { tone })} />
+              <Sentence
+                {...findingSentence(row.item, row.setup, lengths)}
+                name={letterOf(plan, row.setup.id)}
+                more={row.setup.id === chosen ? wayOutOf(row.item, lengths) : null}
+              />
+            </ChoosableRow>
           );
         })}
       </ul>

@@ -1,6 +1,12 @@
 import { NUDGE_KEYS } from './nudge';
 import { SHORTCUTS } from './shortcuts';
 
+/** What the overhead has for itself while it has the focus, and what opens this sheet. */
+const OTHER_KEYS = [
+  { keys: ['+', '\u2212', '0'], word: 'on the overhead: nearer, farther, the whole roof' },
+  { keys: ['?'], word: 'these keys' },
+] as const;
+
 const SHEET_ID = 'shortcut-sheet';
 
 /** Opens the list of keys. */
@@ -16,7 +22,7 @@ export function ShortcutSheet() {
       <form method="dialog">
         <h2 id="shortcut-title">Keys</h2>
         <dl>
-          {[...NUDGE_KEYS, ...SHORTCUTS].map(({ keys, word }) => (
+          {[...NUDGE_KEYS, ...SHORTCUTS, ...OTHER_KEYS].map(({ keys, word }) => (
             <div key={word}>
               <dt>
                 {keys.map((key) => (

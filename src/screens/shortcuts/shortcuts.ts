@@ -1,5 +1,5 @@
 import { spanOf } from '../../core/optics/camera';
-import { goToSeconds, setupOf, stepSetup } from '../../desk/choose';
+import { goToSeconds, setupOf, stepFrames, stepSetup } from '../../desk/choose';
 import { choosePlanFile, savePlanFile } from '../../desk/files';
 import { livePlan, liveStore } from '../../desk/liveStore';
 import { planStore } from '../../desk/planStore';
@@ -57,6 +57,18 @@ export const SHORTCUTS: readonly Shortcut[] = [
       const { playing, setPlaying } = liveStore.getState();
       setPlaying(!playing);
     },
+  },
+  {
+    keys: [','],
+    word: 'a frame back',
+    matches: (event) => plain(event) && event.key === ',',
+    act: () => stepFrames(-1),
+  },
+  {
+    keys: ['.'],
+    word: 'a frame on',
+    matches: (event) => plain(event) && event.key === '.',
+    act: () => stepFrames(1),
   },
   {
     keys: ['Home'],

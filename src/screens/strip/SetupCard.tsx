@@ -57,6 +57,7 @@ export function SetupCard({ setup }: { readonly setup: Setup }) {
       <button
         type="button"
         className="card"
+        title={setup.label}
         aria-current={chosen ? 'true' : undefined}
         onClick={() => chooseSetup(setup.id)}
       >

@@ -8,6 +8,9 @@ export function Strip() {
   return (
     <nav className="strip" aria-label="Setups">
       <PaneBoundary name="The strip">
+        {setups.length === 0 ? (
+          <p className="none q">No setup yet. Each will stand here with its picture and its verdict.</p>
+        ) : null}
         <ol>
           {setups.map((setup) => (
             <SetupCard key={setup.id} setup={setup} />

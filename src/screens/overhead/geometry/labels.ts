@@ -79,7 +79,7 @@ interface Place {
 }
 
 function placesOf({ around, width, height, inside, places: own }: LabelWish): Place[] {
-  if (own) return own.map((bounds, index) => ({ bounds, cost: index * 0.05, inside: false }));
+  if (own) return own.map((bounds, index) => ({ bounds, cost: index * 0.015, inside: false }));
   const [left, top, right, bottom] = around;
   const [x, y] = [(left + right) / 2, (top + bottom) / 2];
   const place = (l: number, t: number, cost: number, isInside = false): Place => ({

@@ -4,6 +4,12 @@ export type Spot = readonly [number, number];
 /** [left, top, right, bottom] in the unit of the spots. */
 export type Bounds = readonly [number, number, number, number];
 
+/** A circle around something, in the unit of the spots. */
+export interface Ring {
+  readonly middle: Spot;
+  readonly radius: number;
+}
+
 export const minus = (a: Spot, b: Spot): Spot => [a[0] - b[0], a[1] - b[1]];
 export const plus = (a: Spot, b: Spot): Spot => [a[0] + b[0], a[1] + b[1]];
 export const times = (a: Spot, by: number): Spot => [a[0] * by, a[1] * by];

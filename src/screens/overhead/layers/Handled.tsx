@@ -4,7 +4,7 @@ import type { Footprint } from '../footprints';
 import { slantDimension } from '../geometry/dimensions';
 import { polygon, polyline } from '../geometry/paths';
 import { nearestEdge } from '../geometry/roof';
-import { type Bounds, boundsOf, type Spot } from '../geometry/spots';
+import { type Bounds, boundsOf, middleOf, type Ring, type Spot } from '../geometry/spots';
 import { textWidth } from '../measureText';
 
 interface OutlineProps {
@@ -17,14 +17,19 @@ interface OutlineProps {
 const RING_FROM = 15;
 const RING_TO = 110;
 
+/** The ring around a thing, pixels; null where its own outline is drawn over instead. */
+export function ringOf(footprint: Footprint, at: (spot: Spot) => Spot): Ring | null {
+  const bounds = boundsOf(footprint.outline.map(at));
+  if (!bounds || !footprint.closed) return null;
+  const radius = Math.max(RING_FROM, Math.hypot(bounds[2] - bounds[0], bounds[3] - bounds[1]) / 2 + 5);
+  return radius > RING_TO ? null : { middle: middleOf(bounds), radius };
+}
+
 /** What is chosen, focused or pointed at: a ring around a small thing, the outline of a large one. */
 export function AroundThing({ footprint, at, kind }: OutlineProps) {
+  const ring = ringOf(footprint, at);
+  if (ring) return <circle className={kind} cx={ring.middle[0]} cy={ring.middle[1]} r={ring.radius} />;
   const outline = footprint.outline.map(at);
-  const bounds = boundsOf(outline);
-  if (!bounds) return null;
-  const [x, y] = [(bounds[0] + bounds[2]) / 2, (bounds[1] + bounds[3]) / 2];
-  const radius = Math.max(RING_FROM, Math.hypot(bounds[2] - bounds[0], bounds[3] - bounds[1]) / 2 + 5);
-  if (footprint.closed && radius <= RING_TO) return <circle className={kind} cx={x} cy={y} r={radius} />;
   return <path className={`${kind} along`} d={footprint.closed ? polygon(outline) : polyline(outline)} />;
 }
 

@@ -109,7 +109,7 @@ function nameOf(plan: Plan, key: string): string | null {
 }
 
 /** The ground that a target takes; a performer's and a camera's at the instant. */
-function groundOf(plan: Plan, key: string, seconds: number): Footprint | null {
+export function groundOf(plan: Plan, key: string, seconds: number): Footprint | null {
   const item = itemOf(plan, key);
   if (item?.section === 'cast') {
     const place = whereabouts(item.record, plan, seconds);

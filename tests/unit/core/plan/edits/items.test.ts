@@ -4,6 +4,7 @@ import { moveItem } from '../../../../../src/core/plan/edits/moveItem';
 import { moveMark } from '../../../../../src/core/plan/edits/moveMark';
 import { removeItem } from '../../../../../src/core/plan/edits/removeItem';
 import { renameItem } from '../../../../../src/core/plan/edits/renameItem';
+import { setBaseHeight } from '../../../../../src/core/plan/edits/setBaseHeight';
 import { setStandHeight, standReach } from '../../../../../src/core/plan/edits/setStandHeight';
 import { setWish } from '../../../../../src/core/plan/edits/setWish';
 import { turnItem } from '../../../../../src/core/plan/edits/turnItem';
@@ -124,5 +125,36 @@ describe('removeItem', () => {
 
   test('a setup that followed a performer keeps focus at their first mark', () => {
     expect(removeItem(rooftop(), { id: 'abel' }).setups[0]?.focus).toEqual({ metres: 7 });
+  });
+});
+
+describe('setBaseHeight', () => {
+  test('raises the foot of what stands and the middle of what hangs, and nothing else', () => {
+    const plan = rooftop();
+    const before = JSON.stringify(plan);
+    const tank = setBaseHeight(plan, { id: 'tank', metres: 0.4 });
+    expect(tank.pieces[1]).toMatchObject({ at: [8, 0.4, 4] });
+    expect(tank.pieces[0]).toBe(plan.pieces[0]);
+    const stand = setBaseHeight(plan, { id: 'stand', metres: 0.15 });
+    expect(itemOf(stand, 'stand')?.record).toMatchObject({ at: [3, 0.15, -4] });
+    const flag = setBaseHeight(plan, { id: 'flag', metres: 2.6 });
+    expect(itemOf(flag, 'flag')?.record).toMatchObject({ place: { at: [4, 2.6, 1] } });
+    for (const after of [tank, stand, flag]) expect(parsePlan(after)).toEqual({ ok: true, value: after });
+    expect(JSON.stringify(plan), 'the plan that went in is as it was').toBe(before);
+  });
+
+  test.each(['fence', 'line', 'abel', 'cable', 'lamp', 'nobody'])(
+    'leaves %s, whose height another thing decides',
+    (id) => {
+      const plan = rooftop();
+      expect(setBaseHeight(plan, { id, metres: 1 })).toBe(plan);
+    },
+  );
+
+  test('the height that it has leaves the plan the same object', () => {
+    const plan = rooftop();
+    expect(setBaseHeight(plan, { id: 'tank', metres: 0 })).toBe(plan);
+    expect(setBaseHeight(plan, { id: 'stand', metres: 0 })).toBe(plan);
+    expect(setBaseHeight(plan, { id: 'flag', metres: 2 })).toBe(plan);
   });
 });

@@ -2,6 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { freeId } from '../../../../../src/core/plan/edits/freeId';
 import { moveSetup } from '../../../../../src/core/plan/edits/moveSetup';
 import { placeCamera } from '../../../../../src/core/plan/edits/placeCamera';
+import { removeSetup } from '../../../../../src/core/plan/edits/removeSetup';
+import { renameSetup } from '../../../../../src/core/plan/edits/renameSetup';
 import { setKeyPosition } from '../../../../../src/core/plan/edits/setKeyPosition';
 import { setLens } from '../../../../../src/core/plan/edits/setLens';
 import { setStop } from '../../../../../src/core/plan/edits/setStop';
@@ -15,6 +17,28 @@ test('setLens changes the lens, and a stop that it lacks to its nearest', () => 
   const plan = rooftop();
   expect(setLens(plan, { setupId: 'a', lens: 'none' })).toBe(plan);
   expect(setLens(plan, { setupId: 'a', lens: 'l50' })).toBe(plan);
+});
+
+test('renameSetup changes the label and keeps the id', () => {
+  const plan = rooftop();
+  const after = renameSetup(plan, { setupId: 'a', label: 'Wider' });
+  expect(after.setups[0]).toEqual({ ...plan.setups[0], label: 'Wider' });
+  expect(parsePlan(after)).toEqual({ ok: true, value: after });
+  expect(plan.setups[0]?.label).toBe('Wide');
+  expect(renameSetup(plan, { setupId: 'a', label: 'Wide' })).toBe(plan);
+  expect(renameSetup(plan, { setupId: 'none', label: 'Wider' })).toBe(plan);
+});
+
+test('removeSetup takes one setup out and leaves the others the same objects', () => {
+  const [first] = rooftop().setups;
+  if (!first) throw new Error('the rooftop has a setup');
+  const plan = { ...rooftop(), setups: [first, { ...first, id: 'b', label: 'Close' }] };
+  const after = removeSetup(plan, { setupId: 'a' });
+  expect(after.setups).toEqual([plan.setups[1]]);
+  expect(after.setups[0]).toBe(plan.setups[1]);
+  expect(parsePlan(after)).toEqual({ ok: true, value: after });
+  expect(plan.setups).toHaveLength(2);
+  expect(removeSetup(plan, { setupId: 'none' })).toBe(plan);
 });
 
 test('setStop sets the stop', () => {
