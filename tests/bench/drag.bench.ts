@@ -15,10 +15,12 @@ const dragged = () => {
   return moveItem(plan, { id: 'stand-2', to: [6.5 + (step % 40) * 0.05, -6.9] });
 };
 const [chosen] = plan.setups;
-const one = medianMs(21, () => setupReport(dragged(), chosen, { at: spanOf(plan, chosen)[0] }));
+const one = medianMs(21, () =>
+  setupReport(dragged(), chosen, { at: spanOf(plan, chosen)[0], briefly: true }),
+);
 const all = medianMs(7, () => {
   const draft = dragged();
-  for (const setup of draft.setups) setupReport(draft, setup, { at: spanOf(draft, setup)[0] });
+  for (const setup of draft.setups) setupReport(draft, setup, { at: spanOf(draft, setup)[0], briefly: true });
 });
 printTable([
   {

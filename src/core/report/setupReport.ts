@@ -9,7 +9,13 @@ import { INSIDE, type ItemTally, MIRRORED, SHOWS } from '../sight/tally';
 import type { FrameEdge, ItemReport, Margin, SetupReport, Span, Verdict } from './types';
 
 /** Which seconds to report: the setup's whole span, or one instant inside it. */
-export type Asked = 'span' | { readonly at: number };
+export type Asked =
+  | 'span'
+  | {
+      readonly at: number;
+      /** Leave `coveredBy` empty for what has no wish: while something is dragged, only findings are read. */
+      readonly briefly?: boolean;
+    };
 
 const framesWith = (tally: ItemTally, bit: number): Uint8Array =>
   tally.states.map((state) => ((state & bit) === 0 ? 0 : 1));
@@ -108,7 +114,7 @@ export function* setupReportSteps(
     );
   }
   const seconds: Span = asked === 'span' ? span : [asked.at, asked.at];
-  const reading = yield* readSetup(plan, setup, seconds);
+  const reading = yield* readSetup(plan, setup, seconds, asked !== 'span' && asked.briefly === true);
   const { tanHalfWidth, tanHalfHeight, aspect } = frameShapeOf(plan, setup);
   return {
     id: setup.id,

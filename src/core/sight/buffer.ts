@@ -29,7 +29,7 @@ export function bufferFor(grid: Grid): ItemBuffer {
 }
 
 /** Empties the rectangle. */
-export function wipe(buffer: ItemBuffer, rect: PixelRect): void {
+export function wipe(buffer: ItemBuffer, rect: PixelRect, hasLayers: boolean): void {
   const { height } = buffer;
   for (let column = rect.left; column < rect.right; column += 1) {
     const from = column * height + rect.top;
@@ -37,6 +37,7 @@ export function wipe(buffer: ItemBuffer, rect: PixelRect): void {
     buffer.nearness.fill(0, from, to);
     buffer.owner.fill(0, from, to);
     buffer.stamp.fill(0, from, to);
+    if (!hasLayers) continue;
     buffer.layerPart.fill(0, from, to);
     buffer.layerItem.fill(0, from, to);
   }

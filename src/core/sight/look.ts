@@ -48,6 +48,27 @@ export function scratchFor(camera: Camera, longSide?: number): Scratch {
   return { grid, buffer: bufferFor(grid), mirrorBuffer: bufferFor(grid) };
 }
 
+/** Scratches that nobody uses at the moment, by their frame; a few, since each holds some ten megabytes. */
+const IDLE: { readonly key: string; readonly scratch: Scratch }[] = [];
+const MOST_IDLE = 4;
+
+const keyOf = ({ tanHalfWidth, tanHalfHeight, aspect, distortion }: Camera['frame']): string =>
+  [tanHalfWidth, tanHalfHeight, aspect, ...Object.values(distortion ?? {})].join(' ');
+
+/** Lends a scratch for a camera's frame: the one that was used for such a frame before, if it is idle. */
+export function borrowScratch(camera: Camera): { readonly scratch: Scratch; readonly giveBack: () => void } {
+  const key = keyOf(camera.frame);
+  const place = IDLE.findIndex((idle) => idle.key === key);
+  const scratch = place >= 0 ? IDLE.splice(place, 1)[0].scratch : scratchFor(camera);
+  return {
+    scratch,
+    giveBack: () => {
+      IDLE.push({ key, scratch });
+      if (IDLE.length > MOST_IDLE) IDLE.shift();
+    },
+  };
+}
+
 /**
  * What stands on a mirror and its image meet in one line. Rounded corners may leave a crack there, finer than a
  * hundredth of a pixel, through which far things would show for a frame; setting the mirror back this much shuts it.
@@ -82,7 +103,8 @@ export function look(stage: SightStage, camera: Camera, scratch: Scratch, option
   const mirrored = emptyFound(stage);
   const through = new Map<number, Float64Array>();
 
-  wipe(buffer, rect);
+  const hasLayers = stage.parts.some((part) => part.shape.openness !== null);
+  wipe(buffer, rect, hasLayers);
   const eye = camera.pose.position;
   const inView = nearestFirst(
     stage.parts.filter((part) => mayTouch(screen, part, rect)),
@@ -154,7 +176,7 @@ export function look(stage: SightStage, camera: Camera, scratch: Scratch, option
       );
     }
     const view = { part, normal, point, face, image, screen: after(screen, reflectionIn(normal, point)) };
-    if (mirrors.length === 0) wipe(mirrorBuffer, rect);
+    if (mirrors.length === 0) wipe(mirrorBuffer, rect, hasLayers);
     drawMirror(
       stage,
       view,

@@ -1,3 +1,4 @@
+import type { ItemForm } from '../form/types';
 import { undistort } from '../optics/distortion';
 import { cameraFromWorld } from '../optics/project';
 import type { Camera, FrameShape } from '../optics/types';
@@ -194,6 +195,41 @@ function boundOf(
   return { metres, widths: metres / (z + r) / (2 * tanX) };
 }
 
+/** Answers by form and camera. While one stand is dragged, nothing else of a roof changes, nor do the cameras. */
+type Memory<Answer> = WeakMap<ItemForm, Map<string, Answer>>;
+const OUTSIDES: Memory<Outside | 'inside' | null> = new WeakMap();
+const MOVES_OUT: Memory<number> = new WeakMap();
+const MOST_CAMERAS = 64;
+
+function remembered<Answer>(
+  memory: Memory<Answer>,
+  form: ItemForm,
+  camera: Camera,
+  work: () => Answer,
+): Answer {
+  const { position, forward, up } = camera.pose;
+  const { tanHalfWidth, tanHalfHeight, distortion } = camera.frame;
+  const key = [
+    ...position,
+    ...forward,
+    ...up,
+    tanHalfWidth,
+    tanHalfHeight,
+    ...Object.values(distortion ?? {}),
+  ].join(' ');
+  let answers = memory.get(form);
+  if (!answers) {
+    answers = new Map();
+    memory.set(form, answers);
+  }
+  const known = answers.get(key);
+  if (known !== undefined) return known;
+  if (answers.size >= MOST_CAMERAS) answers.clear();
+  const answer = work();
+  answers.set(key, answer);
+  return answer;
+}
+
 /**
  * How far an item is outside the frame line: the least move square to the camera's axis, sideways or up or down, that
  * would bring any point of it to the frame line, in metres; and the least distance in the picture, in frame widths.
@@ -201,6 +237,10 @@ function boundOf(
  * For a distorting lens the frame line is taken as the rectangle through its four middles.
  */
 export function outsideOf(stage: SightStage, item: number, camera: Camera): Outside | 'inside' | null {
+  return remembered(OUTSIDES, stage.forms[item], camera, () => measureOutside(stage, item, camera));
+}
+
+function measureOutside(stage: SightStage, item: number, camera: Camera): Outside | 'inside' | null {
   const { tanX, tanY } = pyramidOf(camera.frame);
   const least: Least = { metres: Infinity, widths: Infinity, edge: 'right' };
   const parts = stage.parts
@@ -222,6 +262,10 @@ export function outsideOf(stage: SightStage, item: number, camera: Camera): Outs
  * frame is taken as the upright rectangle around it, so that the move may be longer than it has to be, never too short.
  */
 export function moveOutOf(stage: SightStage, item: number, camera: Camera): number {
+  return remembered(MOVES_OUT, stage.forms[item], camera, () => measureMoveOut(stage, item, camera));
+}
+
+function measureMoveOut(stage: SightStage, item: number, camera: Camera): number {
   const { tanX, tanY } = aroundFrame(camera.frame);
   let toRight = 0;
   let toLeft = 0;

@@ -4,7 +4,7 @@ import type { Camera } from '../optics/types';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
 import { instantsOf } from './frames';
-import { type Look, look, scratchFor } from './look';
+import { borrowScratch, type Look, look } from './look';
 import { type Outside, outsideOf } from './margin';
 import type { Mirror } from './mirrors';
 import { groupsOf } from './rects';
@@ -63,12 +63,14 @@ const isStill = ({ stages, motion }: Interval): boolean =>
  * Reads one setup over a span of the action's clock: which items show, when, how much. Asked fully every quarter of
  * a second; in between, every 1/24 s, the items that have a wish and may be in frame, in the pixels that they can touch.
  * What has no wish is asked in between only where its state changes.
+ * `briefly` leaves out what stands before things that have no wish.
  * Yields the done share, 0..1, so that a caller can report progress, pause or give up.
  */
 export function* readSetup(
   plan: Plan,
   setup: Setup,
   span: readonly [number, number],
+  briefly = false,
 ): Generator<number, Reading, void> {
   const instants = instantsOf(span[0], span[1]);
   const frames = instants.length;
@@ -83,26 +85,31 @@ export function* readSetup(
     }
     return instant;
   };
-  const scratch = scratchFor(at(0).camera);
+  const { scratch, giveBack } = borrowScratch(at(0).camera);
   const { stage } = at(0);
   const items = stage.forms.length;
   const tallies = stage.forms.map(() => tallyFor(frames));
   const all = new Set(stage.forms.keys());
+  const tellsCoverers = (item: number): boolean => !briefly || stage.forms[item].wish !== 'either';
 
   const coarse: number[] = [];
   for (let frame = 0; frame < frames; frame += COARSE_FRAMES) coarse.push(frame);
   if (coarse[coarse.length - 1] !== frames - 1) coarse.push(frames - 1);
 
   let last: Look | null = null;
-  for (const [index, frame] of coarse.entries()) {
-    const before = index > 0 ? at(coarse[index - 1]) : null;
-    if (!last || !before || !isSame(before, at(frame))) {
-      last = look(at(frame).stage, at(frame).camera, scratch);
-      findThin(last);
+  try {
+    for (const [index, frame] of coarse.entries()) {
+      const before = index > 0 ? at(coarse[index - 1]) : null;
+      if (!last || !before || !isSame(before, at(frame))) {
+        last = look(at(frame).stage, at(frame).camera, scratch);
+        findThin(last);
+      }
+      for (let item = 0; item < items; item += 1) note(tallies[item], last, item, frame, tellsCoverers(item));
+      if (index > 0) refine(coarse[index - 1], frame);
+      yield (0.8 * (index + 1)) / coarse.length;
     }
-    for (let item = 0; item < items; item += 1) note(tallies[item], last, item, frame);
-    if (index > 0) refine(coarse[index - 1], frame);
-    yield (0.8 * (index + 1)) / coarse.length;
+  } finally {
+    giveBack();
   }
 
   /** Asks the frames strictly between two asked ones for the items whose answer may change there. */
@@ -145,7 +152,7 @@ export function* readSetup(
     for (const { items: asked, rect } of groupsOf(now.stage, which, now.camera, scratch.grid, mirrors)) {
       const seen = look(now.stage, now.camera, scratch, { rect });
       findThin(seen, asked);
-      for (const item of asked) note(tallies[item], seen, item, frame);
+      for (const item of asked) note(tallies[item], seen, item, frame, tellsCoverers(item));
     }
   }
 

@@ -96,7 +96,13 @@ function raiseParts(known: Map<string, number>, now: ReadonlyMap<string, number>
 }
 
 /** Notes what a look says of one item at one frame, while the look's buffers still hold. */
-export function note(tally: ItemTally, look: Look, item: number, frame: number): void {
+export function note(
+  tally: ItemTally,
+  look: Look,
+  item: number,
+  frame: number,
+  tellsCoverers: boolean,
+): void {
   const { direct, mirrored, alone, grid } = look;
   const shows = direct.itemPixels[item];
   const inMirror = mirrored.itemPixels[item];
@@ -118,7 +124,7 @@ export function note(tally: ItemTally, look: Look, item: number, frame: number):
     }
     raiseParts(tally.mirroredParts, sharesByName(look, item, mirrored.partPixels));
   }
-  if (raise(tally.covered, Math.max(0, alone[item] - shows) / grid.framePixels, frame)) {
+  if (raise(tally.covered, Math.max(0, alone[item] - shows) / grid.framePixels, frame) && tellsCoverers) {
     tally.coveredBy = coverersOf(look, item).map(({ item: before, pixels }) => ({
       item: before,
       share: pixels / grid.framePixels,

@@ -3,7 +3,7 @@ import { spanOf } from '../../core/optics/camera';
 import type { Plan } from '../../core/plan/schema/plan';
 import type { Setup } from '../../core/plan/schema/setup';
 import { noticesOf } from '../../core/report/notices';
-import { setupReportSteps } from '../../core/report/setupReport';
+import { type Asked, setupReportSteps } from '../../core/report/setupReport';
 import { unpackPlan } from '../planWire';
 import type { ReportApi } from './reportApi';
 
@@ -16,9 +16,9 @@ let readings = 0;
 /** Lets the messages in that came meanwhile. */
 const messagesIn = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
 
-function instantIn(plan: Plan, setup: Setup, seconds: number): { readonly at: number } {
+function instantIn(plan: Plan, setup: Setup, seconds: number): Asked {
   const [from, to] = spanOf(plan, setup);
-  return { at: Math.min(Math.max(seconds, from), to) };
+  return { briefly: true, at: Math.min(Math.max(seconds, from), to) };
 }
 
 const api: ReportApi = {

@@ -41,7 +41,7 @@ function bruteForce(plan: Plan, instants: Float64Array): ItemTally[] {
     findThin(seen);
     stage.forms.forEach((_, item) => {
       tallies[item] ??= tallyFor(instants.length);
-      note(tallies[item], seen, item, frame);
+      note(tallies[item], seen, item, frame, true);
     });
   });
   return tallies;
