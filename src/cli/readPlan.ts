@@ -1,4 +1,4 @@
-import { readFileSync, statSync } from 'node:fs';
+import { closeSync, fstatSync, openSync, readSync } from 'node:fs';
 import { parsePlanText } from '../core/plan/parse';
 import type { Plan } from '../core/plan/schema/plan';
 import { CommandFault } from './fault';
@@ -10,21 +10,40 @@ const LARGEST_BYTES = 64 * 1024 * 1024;
 /** Reads a plan file. @throws CommandFault with a line for each thing that is wrong */
 export function readPlan(file: string): Plan {
   const shown = JSON.stringify(file);
-  let text: string;
+  const parsed = parsePlanText(textOf(file, shown));
+  if (!parsed.ok) throw new CommandFault(...parsed.faults.map(({ sentence }) => `${shown}: ${sentence}`));
+  return parsed.value;
+}
+
+function textOf(file: string, shown: string): string {
+  let handle: number | null = null;
   try {
-    const found = statSync(file);
-    if (found.isDirectory()) throw new CommandFault(`${shown} is a folder, expected a plan file.`);
-    if (found.size > LARGEST_BYTES) {
-      throw new CommandFault(
-        `${shown} has ${found.size} bytes, expected a plan of at most ${LARGEST_BYTES}.`,
-      );
+    handle = openSync(file, 'r');
+    if (fstatSync(handle).isDirectory()) {
+      throw new CommandFault(`${shown} is a folder, expected a plan file.`);
     }
-    text = readFileSync(file, 'utf8');
+    const bytes = readAtMost(handle, LARGEST_BYTES);
+    if (!bytes) throw new CommandFault(`${shown} has more than ${LARGEST_BYTES} bytes, expected a plan.`);
+    return bytes.toString('utf8');
   } catch (error) {
     if (error instanceof CommandFault) throw error;
     throw new CommandFault(`Cannot read ${shown}: ${fileProblem(error)}.`);
+  } finally {
+    if (handle !== null) closeSync(handle);
   }
-  const parsed = parsePlanText(text);
-  if (!parsed.ok) throw new CommandFault(...parsed.faults.map(({ sentence }) => `${shown}: ${sentence}`));
-  return parsed.value;
+}
+
+const CHUNK_BYTES = 1024 * 1024;
+
+/** What a file, a pipe or a device holds; null where that is more than `most` bytes: some never end. */
+function readAtMost(handle: number, most: number): Buffer | null {
+  const chunks: Buffer[] = [];
+  for (let size = 0; size <= most; ) {
+    const chunk = Buffer.alloc(CHUNK_BYTES);
+    const read = readSync(handle, chunk);
+    if (read === 0) return Buffer.concat(chunks);
+    chunks.push(chunk.subarray(0, read));
+    size += read;
+  }
+  return null;
 }

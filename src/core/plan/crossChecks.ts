@@ -48,6 +48,7 @@ export function crossCheck(plan: Plan): PlanFault[] {
     ...doubles('Setup', plan.setups),
     ...doubles('Beat', plan.beats),
     ...doubles('Body', kit.bodies),
+    ...kit.bodies.flatMap(({ label, modes }) => doubles(`Body ${quoteFound(label)}, mode`, modes)),
     ...doubles('Lens', kit.lenses),
     ...doubles('Head class', kit.heads),
     ...doubles('Stand class', kit.stands),

@@ -37,15 +37,19 @@ export function parsePlanText(text: string): Result<Plan, PlanFault> {
   try {
     document = JSON.parse(json);
   } catch (error) {
-    return failure([
-      fault('The file', `something that is not JSON (${reasonOf(json, error)})`, 'a plan in JSON'),
-    ]);
+    return failure([fault('The file', whatItIs(json, error), 'a plan in JSON')]);
   }
   return parsePlan(document);
 }
 
-/** Why the engine could not read it, in one line: it quotes the text around the mistake, line feeds and all. */
-function reasonOf(json: string, error: unknown): string {
-  if (json.trim() === '') return 'nothing but blanks';
-  return error instanceof Error ? error.message.replace(/\s+/g, ' ') : 'unreadable text';
+/** Characters that bytes of a picture or a film turn into; they are no text that anybody could read here. */
+const NO_TEXT = /(?![\t\n\r])\p{Cc}|\ufffd/u;
+const BEGINNING = 64;
+
+/** What a file is that holds no JSON, in one line: the engine quotes the text around the mistake, line feeds and all. */
+function whatItIs(json: string, error: unknown): string {
+  if (json.trim() === '') return json === '' ? 'nothing at all' : 'nothing but blanks';
+  if (NO_TEXT.test(json.slice(0, BEGINNING))) return 'something that is not text';
+  const reason = error instanceof Error ? error.message.replace(/[\s\p{Cc}]+/gu, ' ') : 'unreadable text';
+  return `something that is not JSON (${reason})`;
 }

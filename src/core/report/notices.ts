@@ -2,6 +2,7 @@ import { formsAt } from '../form/formsAt';
 import type { ItemForm, PlacedPart } from '../form/types';
 import { spanOf } from '../optics/camera';
 import { keyAt } from '../optics/pose';
+import type { Spot } from '../plan/schema/numbers';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
 import { meetings } from '../sight/rays';
@@ -50,6 +51,20 @@ function cameraNotices(plan: Plan, setup: Setup): Notice[] {
   return [];
 }
 
+/** On which side of the line from a to b a place lies: its sign. */
+const sideOf = (a: Spot, b: Spot, p: Spot): number =>
+  Math.sign((b[0] - a[0]) * (p[1] - a[1]) - (b[1] - a[1]) * (p[0] - a[0]));
+
+/** Whether two sides of an outline cross, other than at a corner. */
+function crossesItself(outline: readonly Spot[]): boolean {
+  const sides = outline.map((from, k) => [from, outline[(k + 1) % outline.length]] as const);
+  return sides.some(([a, b], k) =>
+    sides
+      .slice(k + 2)
+      .some(([c, d]) => sideOf(a, b, c) * sideOf(a, b, d) < 0 && sideOf(c, d, a) * sideOf(c, d, b) < 0),
+  );
+}
+
 /** What a person should know before trusting the findings; empty when all is well. */
 export function noticesOf(plan: Plan): Notice[] {
   const notices: Notice[] = [];
@@ -57,6 +72,13 @@ export function noticesOf(plan: Plan): Notice[] {
     notices.push({
       where: 'Setups',
       sentence: 'The plan has no setup yet, so there is nothing to report. Put a camera on the roof.',
+    });
+  }
+  for (const piece of plan.pieces) {
+    if (piece.kind !== 'deck' || !crossesItself(piece.outline)) continue;
+    notices.push({
+      where: `Set piece ${piece.label}`,
+      sentence: `The outline of ${piece.label} crosses itself, so its surface is a guess. Draw it round the edge.`,
     });
   }
   for (const performer of plan.cast) {

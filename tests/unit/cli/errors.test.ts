@@ -1,4 +1,4 @@
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
@@ -26,6 +26,10 @@ beforeAll(() => {
   });
   writeFileSync(inFolder('notes.txt'), 'Bring the long cable.');
   writeFileSync(inFolder('empty.plan.json'), '');
+  writeFileSync(
+    inFolder('picture.plan.json'),
+    Uint8Array.from({ length: 5000 }, (_, k) => (k * 7919) % 256),
+  );
   mkdirSync(inFolder('a-folder'));
 });
 afterAll(() => rmSync(folder, { recursive: true }));
@@ -53,7 +57,14 @@ describe('says in one line what is wrong and answers 2', () => {
     [['report', '@notes.txt/deeper'], 'part of that path is a file, not a folder.'],
     [['report', '@a-folder'], '"/a-folder" is a folder, expected a plan file.'],
     [['report', '@notes.txt'], 'found something that is not JSON'],
-    [['report', '@empty.plan.json'], 'found something that is not JSON'],
+    [
+      ['report', '@empty.plan.json'],
+      '"/empty.plan.json": The file: found nothing at all, expected a plan in JSON.',
+    ],
+    [
+      ['report', '@picture.plan.json'],
+      'The file: found something that is not text, expected a plan in JSON.',
+    ],
     [['report', '@newer.plan.json'], 'standclear: found version 99, expected at most 1'],
     [['check', '@twice.plan.json'], 'Beat "Start": found the id "start", which "Start" has too'],
     [
@@ -94,6 +105,12 @@ describe('says in one line what is wrong and answers 2', () => {
       'ground.wetness: found "soaked", expected dry, damp, wet down or puddled.',
     );
     expect(lines.join('\n')).toContain('colour');
+  });
+
+  test.skipIf(!existsSync('/dev/zero'))('gives up on a file without an end', async () => {
+    expect(await refusal('check', '/dev/zero')).toBe(
+      'standclear: "/dev/zero" has more than 67108864 bytes, expected a plan.\n',
+    );
   });
 
   test('prints nothing that would drive the terminal', async () => {

@@ -1,0 +1,144 @@
+import { describe, expect, test } from 'vitest';
+import { parsePlanText } from '../../../src/core/plan/parse';
+import type { Plan } from '../../../src/core/plan/schema/plan';
+import { reportOf } from '../../../src/core/report/report';
+import { planToGlb } from '../../../src/exchange/glb';
+import { brokenNumbers } from '../../plans/brokenNumbers';
+import { smallRoofDocument } from '../smallRoof';
+import { type Changes, spoilt } from './spoilt';
+
+const { pieces, gear, setups } = smallRoofDocument();
+const FAR = [5000, 5000, -5000];
+const bent = (k: number, p: number) => ({ k1: k, k2: k, k3: k, p1: p, p2: -p });
+const post = {
+  id: 'wall',
+  label: 'Wall',
+  kind: 'box',
+  at: [0.2, 0, 4],
+  headingDegrees: 0,
+  size: [0.4, 3, 0.4],
+  material: 'brick',
+};
+
+function readAnyway(changes: Changes): Plan {
+  const parsed = parsePlanText(spoilt(changes));
+  if (!parsed.ok) throw new Error(parsed.faults.map(({ sentence }) => sentence).join('\n'));
+  return parsed.value;
+}
+
+/** All that the report lists: everything but performers who stand nowhere. */
+const itemsIn = (plan: Plan): number =>
+  plan.pieces.length + plan.gear.length + plan.cast.filter(({ marks }) => marks.length > 0).length;
+
+describe('a plan that is strange is read all the same, and reported', () => {
+  test.each<[what: string, changes: Changes, notice?: string]>([
+    [
+      'a camera inside a wall',
+      { 'pieces.2': post },
+      'The camera of Single on Ana stands inside Wall at 0 s. Move one of them.',
+    ],
+    [
+      'a performer without marks',
+      { 'cast.0.marks': [] },
+      'Ana has no mark and is in no picture. Put a mark on the deck.',
+    ],
+    [
+      'no setups',
+      { setups: [] },
+      'The plan has no setup yet, so there is nothing to report. Put a camera on the roof.',
+    ],
+    ['no deck', { pieces: pieces.slice(1) }],
+    ['nothing but cameras', { pieces: [], cast: [], gear: [] }],
+    [
+      'a deck whose outline crosses itself',
+      {
+        'pieces.0.outline': [
+          [-9, -9],
+          [9, 9],
+          [9, -9],
+          [-9, 9],
+        ],
+      },
+      'The outline of Deck crosses itself, so its surface is a guess. Draw it round the edge.',
+    ],
+    [
+      'a deck without area',
+      {
+        'pieces.0.outline': [
+          [-5, -5],
+          [0, -5],
+          [5, -5],
+        ],
+      },
+    ],
+    [
+      'a deck that is one point',
+      {
+        'pieces.0.outline': [
+          [0, 0],
+          [0, 0],
+          [0, 0],
+        ],
+      },
+    ],
+    [
+      'a fence without length',
+      {
+        'pieces.1.path': [
+          [3, 3],
+          [3, 3],
+        ],
+      },
+    ],
+    [
+      'a fence that turns straight back',
+      {
+        'pieces.1.path': [
+          [0, 0],
+          [4, 0],
+          [0, 0],
+        ],
+      },
+    ],
+    ['two beats at one time', { 'beats.1.atSeconds': 0 }],
+    ['two marks at one time, in different places', { 'cast.0.marks.1.beat': 'start' }],
+    ['a span without length', { 'setups.0.span.to': 'start' }],
+    ['a camera key outside the span', { 'setups.2.move.keys.0.atSeconds': 3000 }],
+    ['an aspect of 0.2', { 'setups.0.delivery': 0.2 }],
+    ['an aspect of 5', { 'setups.0.delivery': 5 }],
+    ['a lens of 1 mm', { 'kit.lenses.0.focalMm': 1 }],
+    ['a lens of 3,000 mm', { 'kit.lenses.0.focalMm': 3000 }],
+    ['a lens that bends inwards as much as may be', { 'kit.lenses.0.distortion': bent(-2, 0.5) }],
+    ['a lens that bends outwards as much as may be', { 'kit.lenses.0.distortion': bent(2, -0.5) }],
+    ['a camera that looks straight up', { 'setups.1.move.keys.0.tiltDegrees': 90 }],
+    ['a camera upside down', { 'setups.1.move.keys.0.rollDegrees': 180 }],
+    ['a stand a millimetre high', { 'gear.0.heightMetres': 0.001 }],
+    ['a stand of half a kilometre', { 'gear.0.heightMetres': 500 }],
+    ['a head aimed at itself', { 'gear.1.place': { at: [0, 2, 0] }, 'gear.1.aim': [0, 2, 0] }],
+    ['gear in one place, far away', { 'gear.0.at': FAR, 'gear.2.at': FAR, 'gear.3.at': FAR }],
+  ])('%s', (_, changes, notice) => {
+    const plan = readAnyway(changes);
+    const report = reportOf(plan);
+    expect(report.setups.map(({ items }) => items.length)).toEqual(plan.setups.map(() => itemsIn(plan)));
+    expect(brokenNumbers(report)).toEqual([]);
+    expect(report.notices.map(({ sentence }) => sentence)).toEqual(notice ? [notice] : []);
+    expect(planToGlb(plan, 0).length).toBeGreaterThan(0);
+  });
+
+  test('two thousand items', () => {
+    const stand = (k: number) => ({
+      ...gear[0],
+      id: `more-${k}`,
+      at: [(k % 50) * 0.4 - 10, 0, Math.floor(k / 50) * 0.4 - 8],
+    });
+    const crowd = Array.from({ length: 2000 - pieces.length }, (_, k) => stand(k));
+    const plan = readAnyway({
+      cast: [],
+      gear: crowd,
+      setups: [{ ...setups[1], span: { from: 'start', to: 'start' } }],
+    });
+    const report = reportOf(plan);
+    expect(report.setups[0].items).toHaveLength(2000);
+    expect(brokenNumbers(report)).toEqual([]);
+  });
+});
