@@ -1,13 +1,28 @@
+import { rmSync } from 'node:fs';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
-import { defineConfig } from 'vite';
+import { defineConfig, type Plugin } from 'vite';
+
+/** The README's pictures lie among the assets, and are no part of the page. */
+function withoutPictures(): Plugin {
+  let folder = '';
+  return {
+    name: 'without-pictures',
+    apply: 'build',
+    configResolved: ({ root, build }) => {
+      folder = join(root, build.outDir, 'pictures');
+    },
+    closeBundle: () => rmSync(folder, { recursive: true, force: true }),
+  };
+}
 
 export default defineConfig({
   root: fileURLToPath(new URL('.', import.meta.url)),
   // Relative addresses, so that the built page works from any folder of any web server.
   base: './',
   publicDir: '../assets',
-  plugins: [react()],
+  plugins: [react(), withoutPictures()],
   worker: { format: 'es' },
   build: {
     outDir: '../dist',
