@@ -11,7 +11,7 @@ import { brokenRule, homeOf } from './rules';
  */
 
 /** Files of code in src when this was last looked at: a walk that finds far fewer has missed its folder. */
-const FILES_WHEN_LAST_COUNTED = 33;
+const FILES_WHEN_LAST_COUNTED = 410;
 
 const graph = importGraph(join(HOUSE, 'src'));
 const between = graph.edges.filter(({ kind }) => kind === 'file');
@@ -53,7 +53,7 @@ test.each([
   ['the desk to the command line', edge('desk/store.ts', 'cli/main.ts')],
   ['the workshop to core', edge('workshop/test.mjs', 'core/units/metres.ts')],
   ['React in core', edge('core/form/figure.ts', 'react', 'package', ['useState'])],
-  ['three outside form and sight', edge('core/power/load.ts', 'three', 'package', ['Vector3'])],
+  ['three outside form and sight', edge('core/report/report.ts', 'three', 'package', ['Vector3'])],
   ["three's renderer in core", edge('core/form/figure.ts', 'three', 'package', ['WebGLRenderer'])],
   ['all of three in core', edge('core/form/figure.ts', 'three', 'package', ['*'])],
   ['Node in core', edge('core/plan/parse.ts', 'node:fs', 'package', ['readFileSync'])],

@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { parsePlanText } from '../../src/core/plan/parse';
 import { serialisePlan } from '../../src/core/plan/serialise';
 import { EMPTY_PLAN } from '../../src/desk/emptyPlan';
-import { openPage, screenshot } from './harness';
+import { openPage, screenshot, waitUntilReady } from './harness';
 
 const AXE = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
 
@@ -32,6 +32,20 @@ const overflow = (page: Page): Promise<number> =>
 const everySetupIsJudged = (page: Page): Promise<void> =>
   page.locator('.strip .say', { hasText: 'being read' }).first().waitFor({ state: 'detached' });
 
+/** Whether the plan that the device keeps holds a word; runs in the page. */
+async function keptHas(word: string): Promise<boolean> {
+  const request = indexedDB.open('standclear');
+  const database = await new Promise<IDBDatabase>((resolve) => {
+    request.onsuccess = () => resolve(request.result);
+  });
+  const read = database.transaction('plans').objectStore('plans').get('current');
+  const kept = await new Promise<unknown>((resolve) => {
+    read.onsuccess = () => resolve(read.result);
+  });
+  database.close();
+  return JSON.stringify(kept ?? null).includes(word);
+}
+
 async function dropFile(page: Page, name: string, text: string): Promise<void> {
   await page.evaluate(
     ([fileName, content]) => {
@@ -49,6 +63,9 @@ test('a setup from the strip, the time of its move, an item and its numbers, the
   await screenshot(page, 'desk-night-1440x900');
   const title = page.locator('.frame-pane h2');
   const firstTitle = await title.textContent();
+  // The outline of what shows hugs it, and a list that goes on says so.
+  expect(await page.locator('.marks .hugging').count()).toBeGreaterThan(0);
+  await page.locator('.more-below').first().waitFor();
   const firstFindings = await page.locator('.sheet h3').first().textContent();
 
   await page.locator('.strip .card').nth(1).click();
@@ -68,6 +85,14 @@ test('a setup from the strip, the time of its move, an item and its numbers, the
   expect(await clock.textContent()).not.toBe(atStart);
 
   await page.locator('.scrub .clock').click();
+  const seconds = async (): Promise<number> => Number.parseFloat((await clock.textContent()) ?? '');
+  const beforeStep = await seconds();
+  await page.keyboard.press('.');
+  await page.keyboard.press('.');
+  await page.keyboard.press(',');
+  expect((await seconds()) - beforeStep).toBeCloseTo(1 / 24, 1);
+  expect(await seconds()).not.toBe(beforeStep);
+
   const beforePlay = (await clock.textContent()) ?? '';
   await page.locator('.desk').press('Space');
   await page.locator('.scrub .clock').filter({ hasNotText: beforePlay }).waitFor();
@@ -103,6 +128,8 @@ test('a broken file is refused with a sentence, a good one is saved as it reads'
   const toast = page.locator('.toast');
   await toast.waitFor();
   expect(await toast.textContent()).toContain('broken.plan.json was not opened.');
+  const [said, sheet] = [await toast.boundingBox(), await page.locator('.sheet').boundingBox()];
+  expect((said?.x ?? 0) + (said?.width ?? 0), 'the toast leaves the sheet free').toBeLessThan(sheet?.x ?? 0);
   expect(await plan.textContent()).toBe(title);
 
   await page.evaluate(() => {
@@ -130,12 +157,14 @@ test('a broken file is refused with a sentence, a good one is saved as it reads'
 test('an empty plan says the next act, and the act can be undone', async () => {
   const page = await openPage({ width: 1440, height: 900 });
   await dropFile(page, 'empty.plan.json', serialisePlan(EMPTY_PLAN));
-  await page.getByText('No setup yet.').waitFor();
+  await page.getByText('No setup yet.', { exact: true }).waitFor();
+  // What makes the findings pointless stands above them.
+  await page.getByRole('region', { name: 'Before the findings' }).getByText('no setup').waitFor();
   await page.getByRole('button', { name: 'Place a camera' }).first().click();
   await page.locator('.strip .card').waitFor();
   expect(await page.locator('.frame-pane h2').textContent()).toContain('A');
   await page.locator('.desk').press('Control+z');
-  await page.getByText('No setup yet.').waitFor();
+  await page.getByText('No setup yet.', { exact: true }).waitFor();
 });
 
 test.each(['night', 'day'] as const)('a phone by %s holds everything in its width', async (theme) => {
@@ -152,28 +181,74 @@ test.each(['night', 'day'] as const)('a phone by %s holds everything in its widt
     );
   expect(small).toEqual([]);
   expect(await seriousViolations(page)).toEqual([]);
+  const top = async (part: string): Promise<number> =>
+    (await page.locator(part).boundingBox())?.y ?? Number.NaN;
+  expect(await top('.strip'), 'the setups come before the sheet').toBeLessThan(await top('.sheet'));
+});
+
+test('a browser without storage and WebGL says so on a phone, and the page goes on', async () => {
+  const page = await openPage({
+    width: 390,
+    height: 844,
+    touch: true,
+    before: () => {
+      IDBFactory.prototype.open = () => {
+        throw new DOMException('refused', 'SecurityError');
+      };
+      const { getContext } = HTMLCanvasElement.prototype;
+      Object.assign(HTMLCanvasElement.prototype, {
+        getContext(this: HTMLCanvasElement, kind: string, ...rest: unknown[]): unknown {
+          return kind.includes('webgl') ? null : Reflect.apply(getContext, this, [kind, ...rest]);
+        },
+      });
+    },
+  });
+  expect(await page.locator('.top .kept').isVisible()).toBe(true);
+  expect(await page.locator('.top .kept').textContent()).toContain('refuses storage');
+  expect(await overflow(page)).toBeLessThanOrEqual(0);
+
+  // The walk-round takes the whole window, and who comes back is still at the roof.
+  await page.getByRole('button', { name: 'walk round' }).click();
+  await page.locator('.walk-round', { hasText: 'WebGL' }).waitFor();
+  expect((await page.locator('.roof').boundingBox())?.height).toBeGreaterThan(600);
+  await page.getByRole('button', { name: 'overhead' }).click();
+  const roof = await page.locator('.roof .bar').boundingBox();
+  expect(roof?.y).toBeLessThan(844);
+
+  await page.locator('.findings button').first().click();
+  await page.getByRole('button', { name: 'Take it out' }).click();
+  await page.locator('.toast', { hasText: 'is out of the plan.' }).waitFor();
 });
 
 test('an edit is kept on the device and there after a reload', async () => {
   const page = await openPage({ width: 1440, height: 900 });
-  await page.locator('.top .date', { hasText: 'kept on this device' }).waitFor();
+  await page.locator('.top .kept', { hasText: 'kept on this device' }).waitFor();
   await page.getByRole('tab', { name: 'Set' }).click();
   const name = page.getByRole('textbox', { name: 'name', exact: true });
   await name.fill('Renamed camera');
   await name.press('Enter');
   await page.locator('.strip .card', { hasText: 'Renamed camera' }).waitFor();
-  await page.waitForFunction(async () => {
-    const request = indexedDB.open('standclear');
-    const database = await new Promise<IDBDatabase>((resolve) => {
-      request.onsuccess = () => resolve(request.result);
-    });
-    const read = database.transaction('plans').objectStore('plans').get('current');
-    const kept = await new Promise<unknown>((resolve) => {
-      read.onsuccess = () => resolve(read.result);
-    });
-    database.close();
-    return JSON.stringify(kept ?? null).includes('Renamed camera');
-  });
+  await page.waitForFunction(keptHas, 'Renamed camera');
   await page.reload({ waitUntil: 'commit' });
   await page.locator('.strip .card', { hasText: 'Renamed camera' }).waitFor();
+  await waitUntilReady(page);
+
+  // Another tab of the same plan: the later to write says so, and writes over nothing.
+  const other = await page.context().newPage();
+  await other.goto(page.url(), { waitUntil: 'commit' });
+  await waitUntilReady(other);
+  const rename = async (tab: Page, label: string): Promise<void> => {
+    await tab.bringToFront();
+    await tab.getByRole('tab', { name: 'Set' }).click();
+    await tab.getByRole('textbox', { name: 'name', exact: true }).fill(label);
+    await tab.getByRole('textbox', { name: 'name', exact: true }).press('Enter');
+  };
+  await rename(other, 'Other tab');
+  await other.waitForFunction(keptHas, 'Other tab');
+  await rename(page, 'First tab');
+  await page.locator('.toast', { hasText: 'Another tab keeps its plan' }).waitFor();
+  expect(await page.locator('.top .kept').textContent()).toContain('not kept');
+  expect(await page.evaluate(keptHas, 'Other tab')).toBe(true);
+  await page.getByRole('button', { name: 'Keep this one' }).click();
+  await page.waitForFunction(keptHas, 'First tab');
 });

@@ -27,6 +27,8 @@ export interface PageOptions {
   readonly touch?: boolean;
   /** What follows the page's address: a query or a fragment. */
   readonly address?: string;
+  /** Runs in the page before anything of its own, to make a browser that lacks something. */
+  readonly before?: () => void;
 }
 
 /** What went wrong in the pages of the running test. */
@@ -39,7 +41,7 @@ let launching: Promise<Browser> | undefined;
  * The running test fails at its end on any error in the console, any uncaught error, and any request to another host.
  */
 export async function openPage(options: PageOptions = {}): Promise<Page> {
-  const { width = 1280, height = 720, theme = 'night', touch = false, address = '' } = options;
+  const { width = 1280, height = 720, theme = 'night', touch = false, address = '', before } = options;
   const home = inject('pageAddress');
   launching ??= launch();
   const context = await (await launching).newContext({
@@ -65,6 +67,7 @@ export async function openPage(options: PageOptions = {}): Promise<Page> {
       faults.push(`request to another host: ${request.url()}`);
   });
 
+  if (before) await context.addInitScript(before);
   const page = await context.newPage();
   // 'load' would wait for every module and picture; what counts is when the page itself says that it can be used.
   await page.goto(home + address, { waitUntil: 'commit' });
@@ -73,7 +76,7 @@ export async function openPage(options: PageOptions = {}): Promise<Page> {
 }
 
 /** Waits for the page's own word that it can be used, and tells its errors if it never comes. */
-export async function waitUntilReady(page: Page): Promise<void> {
+async function waitUntilReady(page: Page): Promise<void> {
   try {
     await page.locator('html[data-ready="true"]').waitFor({ state: 'attached' });
   } catch (error) {

@@ -1,3 +1,4 @@
+import type { Vec3 } from '../form/build/vector';
 import { formsAt } from '../form/formsAt';
 import type { ItemForm, PlacedPart } from '../form/types';
 import { spanOf } from '../optics/camera';
@@ -5,15 +6,15 @@ import { keyAt } from '../optics/pose';
 import type { Spot } from '../plan/schema/numbers';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
-import { meetings } from '../sight/rays';
+import { meetings, type Ray } from '../sight/rays';
 import { stageOf } from '../sight/stage';
 import type { Notice } from './types';
 
 /** Whether a point lies inside a closed solid: an odd number of walls on the way out. */
-function isInside(forms: readonly ItemForm[], point: readonly number[]): ItemForm | null {
+function isInside(forms: readonly ItemForm[], point: Vec3): ItemForm | null {
   const stage = stageOf(forms);
   // A direction that no builder works along, so that the ray does not run in the plane of a wall.
-  const ray = { origin: point, direction: [0.2113, 0.9487, 0.2351] };
+  const ray: Ray = { origin: point, direction: [0.2113, 0.9487, 0.2351] };
   for (const part of stage.parts) {
     if (part.shape.openness !== null || part.shape.mirror) continue;
     if (meetings(part, ray) % 2 === 1) return forms[part.item];

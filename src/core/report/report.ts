@@ -14,7 +14,7 @@ export interface ReportOptions {
 }
 
 /** The setups that a report of these options is about. */
-export function setupsAsked(plan: Plan, { setupIds, at }: ReportOptions): Plan['setups'] {
+function setupsAsked(plan: Plan, { setupIds, at }: ReportOptions): Plan['setups'] {
   return plan.setups.filter((setup) => {
     if (setupIds && !setupIds.includes(setup.id)) return false;
     if (at === undefined) return true;

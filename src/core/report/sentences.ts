@@ -141,10 +141,6 @@ export function findingSentence(
   return outside(item, setup, lengths);
 }
 
-/** The sentence as one string. */
-export const plainSentence = ({ name, text, colon }: FindingSentence): string =>
-  `${name}${colon ? ':' : ''} ${text}`;
-
 /** What takes an item out of a setup's frame, said plainly; null when it is not in it. */
 export function wayOut(item: ItemReport, lengths: LengthSystem = 'm'): string | null {
   const move = item.moveOutMetres;

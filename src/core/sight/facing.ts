@@ -1,23 +1,17 @@
+import type { Vec3 } from '../form/build/vector';
 import { mayBeInside, solidOf } from './closed';
 import type { Facing, PixelRect } from './scan';
 import { after, type ScreenMatrix } from './screenFromWorld';
-import type { StagePart } from './stage';
+import { placeIn, type StagePart } from './stage';
 
 /** Screen from part. */
 export const partScreen = (screen: ScreenMatrix, part: StagePart): ScreenMatrix =>
   part.worldFromPart ? after(screen, part.worldFromPart) : screen;
 
 /** The faces of a part that an eye can see: of a closed solid, from outside it, those that look at the eye. */
-export function facingOf(part: StagePart, eye: readonly number[], front: Facing): Facing {
+export function facingOf(part: StagePart, eye: Vec3, front: Facing): Facing {
   const solid = solidOf(part.shape);
-  if (!solid.isClosed) return 'both';
-  const m = part.worldFromPart;
-  let own = eye;
-  if (m) {
-    const [x, y, z] = [eye[0] - m[3], eye[1] - m[7], eye[2] - m[11]];
-    own = [m[0] * x + m[4] * y + m[8] * z, m[1] * x + m[5] * y + m[9] * z, m[2] * x + m[6] * y + m[10] * z];
-  }
-  return mayBeInside(solid, own) ? 'both' : front;
+  return !solid.isClosed || mayBeInside(solid, placeIn(part, eye)) ? 'both' : front;
 }
 
 /** Parts in the order in which drawing them writes least: items with something near first, their parts together. */

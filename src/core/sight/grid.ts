@@ -3,7 +3,7 @@ import type { FrameShape } from '../optics/types';
 import { hypot } from '../units/steadyMath';
 
 /** Pixels along the frame's longer side: what the numbers of the report are good for. */
-export const LONG_SIDE = 1024;
+const LONG_SIDE = 1024;
 
 /** Positions are rounded to this fraction of a pixel, so that edge tests are exact whole-number arithmetic. */
 export const SUBPIXELS = 256;

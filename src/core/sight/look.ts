@@ -4,7 +4,7 @@ import { facingOf, mayTouch, nearestFirst, partScreen } from './facing';
 import { countOwners, emptyFound, type Found } from './found';
 import { type Grid, gridOf } from './grid';
 import { CoverSink, PorousSink } from './layers';
-import { drawMirror, type MirrorView, mirrorOf } from './mirrors';
+import { drawMirror, heightOver, type MirrorView, mirrorOf, reflected } from './mirrors';
 import { drawShape, type PixelRect } from './scan';
 import { after, reflectionIn, type ScreenMatrix, screenFromWorld } from './screenFromWorld';
 import type { SightStage } from './stage';
@@ -158,11 +158,8 @@ export function look(stage: SightStage, camera: Camera, scratch: Scratch, option
   for (const part of inView) {
     const mirror = mirrorOf(part);
     if (!mirror || direct.partPixels[part.index] === 0) continue;
+    if (heightOver(mirror, eye) <= 0) continue;
     const { normal, point } = mirror;
-    const height =
-      normal[0] * (eye[0] - point[0]) + normal[1] * (eye[1] - point[1]) + normal[2] * (eye[2] - point[2]);
-    if (height <= 0) continue;
-    const image = [0, 1, 2].map((axis) => eye[axis] - 2 * height * normal[axis]);
     let face = buffer.owner;
     if (part.shape.openness !== null) {
       face = new Int32Array(buffer.owner.length);
@@ -175,7 +172,14 @@ export function look(stage: SightStage, camera: Camera, scratch: Scratch, option
         new PaneSink(buffer, face, part.index),
       );
     }
-    const view = { part, normal, point, face, image, screen: after(screen, reflectionIn(normal, point)) };
+    const view = {
+      part,
+      normal,
+      point,
+      face,
+      image: reflected(eye, mirror),
+      screen: after(screen, reflectionIn(normal, point)),
+    };
     if (mirrors.length === 0) wipe(mirrorBuffer, rect, hasLayers);
     drawMirror(
       stage,

@@ -4,7 +4,7 @@ import { cameraFromWorld } from '../optics/project';
 import type { Camera, FrameShape } from '../optics/types';
 import { hypot } from '../units/steadyMath';
 import { NEAREST_METRES } from './clip';
-import type { SightStage, StagePart } from './stage';
+import { type SightStage, type StagePart, worldOf } from './stage';
 
 /** How far outside the frame line something is; see `Margin` in the report for the words. */
 export interface Outside {
@@ -17,7 +17,7 @@ export interface Outside {
 type Polygon = number[];
 
 /** Half-width and half-height of the pyramid as tangents, along the axes of the picture; a lens's bending undone. */
-export function pyramidOf(frame: FrameShape): { readonly tanX: number; readonly tanY: number } {
+function pyramidOf(frame: FrameShape): { readonly tanX: number; readonly tanY: number } {
   const { tanHalfWidth, tanHalfHeight, distortion } = frame;
   if (!distortion) return { tanX: tanHalfWidth, tanY: tanHalfHeight };
   const right = undistort(distortion, tanHalfWidth, 0);
@@ -74,17 +74,9 @@ function kept(polygon: Polygon, a: number, b: number, c: number, bound: number):
 /** Calls back with each triangle of a part in camera coordinates, cut at the near plane. */
 function eachTriangle(part: StagePart, camera: Camera, visit: (triangle: Polygon) => boolean): boolean {
   const { positions, indices } = part.shape;
-  const m = part.worldFromPart;
   const corners = new Float64Array(positions.length);
   for (let k = 0; k < positions.length; k += 3) {
-    const [x, y, z] = [positions[k], positions[k + 1], positions[k + 2]];
-    const world: readonly [number, number, number] = m
-      ? [
-          m[0] * x + m[1] * y + m[2] * z + m[3],
-          m[4] * x + m[5] * y + m[6] * z + m[7],
-          m[8] * x + m[9] * y + m[10] * z + m[11],
-        ]
-      : [x, y, z];
+    const world = worldOf(part, [positions[k], positions[k + 1], positions[k + 2]]);
     corners.set(cameraFromWorld(camera.pose, world), k);
   }
   for (let k = 0; k < indices.length; k += 3) {

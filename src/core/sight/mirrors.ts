@@ -1,15 +1,17 @@
+import { moved, turned } from '../form/build/placement';
+import { dot, scale, subtract, type Vec3 } from '../form/build/vector';
 import { type ItemBuffer, type Mask, SolidSink } from './buffer';
 import { facingOf, mayTouch, nearestFirst, partScreen } from './facing';
 import type { Found } from './found';
 import { PorousSink } from './layers';
 import { drawShape, type HalfSpace, type PixelRect } from './scan';
 import type { ScreenMatrix } from './screenFromWorld';
-import type { SightStage, StagePart } from './stage';
+import { type SightStage, type StagePart, turnedInto, worldOf } from './stage';
 
 /** The plane of a mirror in the world: unit normal, out of its face, and a point on it. */
 export interface Mirror {
-  readonly normal: readonly number[];
-  readonly point: readonly number[];
+  readonly normal: Vec3;
+  readonly point: Vec3;
 }
 
 /** A mirror that is in frame: the part, and screen from reflected world. */
@@ -19,7 +21,7 @@ export interface MirrorView extends Mirror {
   /** Part number + 1 at every pixel where the mirror's face is in view. */
   readonly face: Int32Array;
   /** Where the eye is behind the mirror. */
-  readonly image: readonly number[];
+  readonly image: Vec3;
 }
 
 /** The mirror that a part is, in the world; null when it is none. */
@@ -27,33 +29,22 @@ export function mirrorOf(part: StagePart): Mirror | null {
   const { mirror } = part.shape;
   const m = part.worldFromPart;
   if (!mirror || !m) return mirror;
-  const turn = (v: readonly number[], share: number) =>
-    [0, 4, 8].map((row) => m[row] * v[0] + m[row + 1] * v[1] + m[row + 2] * v[2] + share * m[row + 3]);
-  return { normal: turn(mirror.normal, 0), point: turn(mirror.point, 1) };
+  return { normal: turned(m, mirror.normal), point: moved(m, mirror.point) };
 }
+
+/** How far a place is before a mirror's plane, metres; negative behind it. */
+export const heightOver = ({ normal, point }: Mirror, place: Vec3): number =>
+  dot(normal, subtract(place, point));
 
 /** Where the image of a place lies. */
-export function reflected(
-  place: readonly [number, number, number],
-  { normal, point }: Mirror,
-): readonly [number, number, number] {
-  const [a, b, c] = normal;
-  const height = a * (place[0] - point[0]) + b * (place[1] - point[1]) + c * (place[2] - point[2]);
-  return [place[0] - 2 * height * a, place[1] - 2 * height * b, place[2] - 2 * height * c];
-}
+export const reflected = (place: Vec3, mirror: Mirror): Vec3 =>
+  subtract(place, scale(mirror.normal, 2 * heightOver(mirror, place)));
 
 /** The positive side of a mirror in a part's own coordinates. */
-function halfSpaceFor(part: StagePart, normal: readonly number[], point: readonly number[]): HalfSpace {
-  const offset = normal[0] * point[0] + normal[1] * point[1] + normal[2] * point[2];
-  const m = part.worldFromPart;
-  if (!m) return { normal, offset };
+function halfSpaceFor(part: StagePart, { normal, point }: Mirror): HalfSpace {
   return {
-    normal: [
-      normal[0] * m[0] + normal[1] * m[4] + normal[2] * m[8],
-      normal[0] * m[1] + normal[1] * m[5] + normal[2] * m[9],
-      normal[0] * m[2] + normal[1] * m[6] + normal[2] * m[10],
-    ],
-    offset: offset - (normal[0] * m[3] + normal[1] * m[7] + normal[2] * m[11]),
+    normal: turnedInto(part, normal),
+    offset: dot(normal, point) - dot(normal, worldOf(part, [0, 0, 0])),
   };
 }
 
@@ -80,7 +71,7 @@ export function drawMirror(
       part.shape,
       partScreen(view.screen, part),
       rect,
-      halfSpaceFor(part, view.normal, view.point),
+      halfSpaceFor(part, view),
       facingOf(part, view.image, 'mirrored front'),
       solid,
     );
@@ -99,13 +90,6 @@ export function drawMirror(
   for (const part of layers) {
     sink.part = part.index;
     sink.item = part.item;
-    drawShape(
-      part.shape,
-      partScreen(view.screen, part),
-      rect,
-      halfSpaceFor(part, view.normal, view.point),
-      'both',
-      sink,
-    );
+    drawShape(part.shape, partScreen(view.screen, part), rect, halfSpaceFor(part, view), 'both', sink);
   }
 }

@@ -1,31 +1,21 @@
+import type { Vec3 } from '../form/build/vector';
 import { solidOf } from './closed';
-import type { SightStage, StagePart } from './stage';
-
-type Vec = readonly number[];
+import { placeIn, type SightStage, type StagePart, turnedInto } from './stage';
 
 /** A ray: where it starts and a direction of any length; distances along it are in lengths of that direction. */
 export interface Ray {
-  readonly origin: Vec;
-  readonly direction: Vec;
+  readonly origin: Vec3;
+  readonly direction: Vec3;
 }
 
 /** Nearer than this share of the way counts as the same place: a ray does not hide behind its own target. */
 const SAME_PLACE = 1e-7;
 
 /** The ray in a part's own coordinates; the motion is rigid, so distances stay. */
-function intoPart(part: StagePart, { origin, direction }: Ray): Ray {
-  const m = part.worldFromPart;
-  if (!m) return { origin, direction };
-  const x = origin[0] - m[3];
-  const y = origin[1] - m[7];
-  const z = origin[2] - m[11];
-  const turnBack = (a: number, b: number, c: number): Vec => [
-    m[0] * a + m[4] * b + m[8] * c,
-    m[1] * a + m[5] * b + m[9] * c,
-    m[2] * a + m[6] * b + m[10] * c,
-  ];
-  return { origin: turnBack(x, y, z), direction: turnBack(direction[0], direction[1], direction[2]) };
-}
+const intoPart = (part: StagePart, { origin, direction }: Ray): Ray => ({
+  origin: placeIn(part, origin),
+  direction: turnedInto(part, direction),
+});
 
 /** Whether the ray's line comes within the part's ball. */
 function passesBall(part: StagePart, { origin, direction }: Ray): boolean {

@@ -20,7 +20,7 @@ const COARSE_FRAMES = 6;
 const NEAR_BEST_METRES = 0.3;
 
 /** How far outside the frame an item is at its nearest, and when. */
-export interface Nearest {
+interface Nearest {
   readonly outside: Outside;
   readonly frame: number;
 }

@@ -1,41 +1,27 @@
+import type { Vec3 } from '../form/build/vector';
 import { cameraFromWorld } from '../optics/project';
 import type { Camera } from '../optics/types';
 import { solidOf } from './closed';
 import { type Grid, reachOf } from './grid';
 import { type Mirror, reflected } from './mirrors';
 import type { PixelRect } from './scan';
-import type { SightStage, StagePart } from './stage';
+import { type SightStage, type StagePart, worldOf } from './stage';
 
 /** Corners nearer than this to the eye's plane, metres, have no useful picture. */
 const TOO_NEAR_METRES = 0.05;
 /** Pixels that a rectangle is grown by, for rounding. */
 const SLACK_PIXELS = 2;
 
-type Place = readonly [number, number, number];
-
 /** The eight corners of a part's box, in the world. */
-function cornersOf({ shape, worldFromPart: m }: StagePart): Place[] {
-  const { low, high } = solidOf(shape);
-  const corners: Place[] = [];
-  for (let k = 0; k < 8; k += 1) {
-    const x = k & 1 ? high[0] : low[0];
-    const y = k & 2 ? high[1] : low[1];
-    const z = k & 4 ? high[2] : low[2];
-    corners.push(
-      m
-        ? [
-            m[0] * x + m[1] * y + m[2] * z + m[3],
-            m[4] * x + m[5] * y + m[6] * z + m[7],
-            m[8] * x + m[9] * y + m[10] * z + m[11],
-          ]
-        : [x, y, z],
-    );
-  }
-  return corners;
+function cornersOf(part: StagePart): Vec3[] {
+  const { low, high } = solidOf(part.shape);
+  return Array.from({ length: 8 }, (_, k) =>
+    worldOf(part, [k & 1 ? high[0] : low[0], k & 2 ? high[1] : low[1], k & 4 ? high[2] : low[2]]),
+  );
 }
 
 /** The rectangle around the picture of some corners; null when none of what they hold can be in frame. */
-function rectAround(corners: readonly Place[], camera: Camera, grid: Grid): PixelRect | null {
+function rectAround(corners: readonly Vec3[], camera: Camera, grid: Grid): PixelRect | null {
   let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
   const { tanX, tanY } = reachOf(grid);
   // One bit for each side of the pyramid, and for behind: all corners beyond one of them, and nothing can show.

@@ -27,7 +27,7 @@ export type Facing = 'front' | 'mirrored front' | 'both';
 
 const HALF_PIXEL = SUBPIXELS / 2;
 /** Beyond this many pixels a corner is clipped: edge products then stay far below 2^53. */
-export const GUARD_PIXELS = 16384;
+const GUARD_PIXELS = 16384;
 
 /** What is wrong with a corner: too near or too far off screen; not before a mirror; behind it. */
 const OFF_SCREEN = 1;

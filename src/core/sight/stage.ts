@@ -1,3 +1,5 @@
+import { moved } from '../form/build/placement';
+import type { Vec3 } from '../form/build/vector';
 import type { ItemForm, PartShape } from '../form/types';
 
 /** A part as sight handles it: numbered, with a sphere around it in the world. */
@@ -7,7 +9,7 @@ export interface StagePart {
   readonly name: string;
   readonly shape: PartShape;
   readonly worldFromPart: readonly number[] | null;
-  readonly centre: readonly [number, number, number];
+  readonly centre: Vec3;
   readonly radius: number;
 }
 
@@ -20,14 +22,14 @@ export interface SightStage {
 }
 
 interface Ball {
-  readonly centre: readonly [number, number, number];
+  readonly centre: Vec3;
   readonly radius: number;
 }
 
 const BALLS = new WeakMap<PartShape, Ball>();
 
 /** A sphere around a shape: the middle of its box, and the farthest corner from there. */
-export function ballAround(shape: PartShape): Ball {
+function ballAround(shape: PartShape): Ball {
   const known = BALLS.get(shape);
   if (known) return known;
   const { positions } = shape;
@@ -54,14 +56,21 @@ export function ballAround(shape: PartShape): Ball {
   return ball;
 }
 
-function placedCentre(ball: Ball, m: readonly number[] | null): readonly [number, number, number] {
-  if (!m) return ball.centre;
-  const [x, y, z] = ball.centre;
-  return [
-    m[0] * x + m[1] * y + m[2] * z + m[3],
-    m[4] * x + m[5] * y + m[6] * z + m[7],
-    m[8] * x + m[9] * y + m[10] * z + m[11],
-  ];
+/** A place in a part's own coordinates, in the world. */
+export const worldOf = ({ worldFromPart }: Pick<StagePart, 'worldFromPart'>, place: Vec3): Vec3 =>
+  worldFromPart ? moved(worldFromPart, place) : place;
+
+/** A direction in the world, in a part's own coordinates; the motion is rigid, so its rows turn back. */
+export function turnedInto({ worldFromPart: m }: Pick<StagePart, 'worldFromPart'>, way: Vec3): Vec3 {
+  if (!m) return way;
+  const [x, y, z] = way;
+  return [m[0] * x + m[4] * y + m[8] * z, m[1] * x + m[5] * y + m[9] * z, m[2] * x + m[6] * y + m[10] * z];
+}
+
+/** A place in the world, in a part's own coordinates. */
+export function placeIn(part: Pick<StagePart, 'worldFromPart'>, place: Vec3): Vec3 {
+  const m = part.worldFromPart;
+  return m ? turnedInto(part, [place[0] - m[3], place[1] - m[7], place[2] - m[11]]) : place;
 }
 
 /**
@@ -89,7 +98,7 @@ export function stageOf(forms: readonly ItemForm[], before: SightStage | null = 
         name,
         shape,
         worldFromPart,
-        centre: placedCentre(ball, worldFromPart),
+        centre: worldOf({ worldFromPart }, ball.centre),
         radius: ball.radius,
       });
     }

@@ -1,3 +1,4 @@
+import type { Vec3 } from '../form/build/vector';
 import { keyAt } from '../optics/pose';
 import { cameraFromWorld } from '../optics/project';
 import type { Camera } from '../optics/types';
@@ -66,10 +67,8 @@ function reachOfPart(stages: readonly SightStage[], part: number): number {
   return radius + travelOf(stages, part);
 }
 
-type Place = readonly [number, number, number];
-
 /** Whether a ball may be in the grid's field at any moment: grown by all that the camera may do, at its first pose. */
-function ballMayEnter(centre: Place, reach: number, { camera, grid, motion }: Interval): boolean {
+function ballMayEnter(centre: Vec3, reach: number, { camera, grid, motion }: Interval): boolean {
   const { tanX, tanY } = reachOf(grid);
   const [x, y, z] = cameraFromWorld(camera.pose, centre);
   const away = Math.sqrt(x * x + y * y + z * z);

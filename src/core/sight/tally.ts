@@ -12,7 +12,7 @@ export interface Peak {
   frame: number;
 }
 
-export const noPeak = (): Peak => ({ value: 0, frame: -1 });
+const noPeak = (): Peak => ({ value: 0, frame: -1 });
 
 function raise(peak: Peak, value: number, frame: number): boolean {
   if (!(value > peak.value)) return false;
@@ -22,12 +22,12 @@ function raise(peak: Peak, value: number, frame: number): boolean {
 }
 
 /** Another item's share of the frame before or in front of this one. */
-export interface Companion {
+interface Companion {
   readonly item: number;
   readonly share: number;
 }
 
-export type Box = readonly [number, number, number, number];
+type Box = readonly [number, number, number, number];
 
 /** What is known of one item over a span. Values are shares of the frame. */
 export interface ItemTally {

@@ -4,8 +4,8 @@ import { NEAREST_METRES } from './clip';
 import { mayTouch } from './facing';
 import { growBox } from './layers';
 import type { Look } from './look';
-import type { StagePart } from './stage';
-import { inFrame, isSeenAt, onScreen, type Spot, standingOf, type Way, worldOf } from './ways';
+import { type StagePart, worldOf } from './stage';
+import { inFrame, isSeenAt, onScreen, type Spot, standingOf, type Way } from './ways';
 
 /** Distance between two looks along an axis, pixels. */
 const STEP_PIXELS = 0.5;

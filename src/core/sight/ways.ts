@@ -1,3 +1,4 @@
+import { add, dot, scale, subtract } from '../form/build/vector';
 import type { Look } from './look';
 import type { MirrorView } from './mirrors';
 import { meets, type Ray, showsAlong } from './rays';
@@ -6,6 +7,8 @@ import type { StagePart } from './stage';
 
 /** How much nearer, as a share, the buffer has to be before a point counts as hidden without a ray. */
 const CLEARLY_NEARER = 1.0005;
+
+/** A place in the picture, pixels of the grid, and how near what is asked about is there: 1 over its depth. */
 export interface Spot {
   readonly x: number;
   readonly y: number;
@@ -19,16 +22,7 @@ export interface Way {
   readonly mirror: MirrorView | null;
 }
 
-export const worldOf = (part: StagePart, p: readonly number[]): readonly [number, number, number] => {
-  const m = part.worldFromPart;
-  if (!m) return [p[0], p[1], p[2]];
-  return [
-    m[0] * p[0] + m[1] * p[1] + m[2] * p[2] + m[3],
-    m[4] * p[0] + m[5] * p[1] + m[6] * p[2] + m[7],
-    m[8] * p[0] + m[9] * p[1] + m[10] * p[2] + m[11],
-  ];
-};
-
+/** [x·depth, y·depth, depth] of a world point by a matrix of the screen. */
 export const onScreen = (m: ScreenMatrix, p: readonly number[]): [number, number, number] => [
   m[0] * p[0] + m[1] * p[1] + m[2] * p[2] + m[3],
   m[4] * p[0] + m[5] * p[1] + m[6] * p[2] + m[7],
@@ -77,7 +71,7 @@ function rayThrough({ seen }: Way, x: number, y: number): Ray {
   const rise = -(y - grid.axisY) / grid.perTangentY;
   return {
     origin: position,
-    direction: [0, 1, 2].map((k) => forward[k] + across * right[k] + rise * up[k]),
+    direction: add(forward, add(scale(right, across), scale(up, rise))),
   };
 }
 
@@ -104,13 +98,11 @@ export function isSeenAt(way: Way, part: StagePart, x: number, y: number): boole
   const distance = meets(mirror.part, ray);
   if (!(distance < Infinity)) return false;
   const { normal } = mirror;
-  const d = ray.direction;
-  const turn = 2 * (d[0] * normal[0] + d[1] * normal[1] + d[2] * normal[2]);
   return showsAlong(
     seen.stage,
     {
-      origin: [0, 1, 2].map((k) => ray.origin[k] + distance * d[k]),
-      direction: [0, 1, 2].map((k) => d[k] - turn * normal[k]),
+      origin: add(ray.origin, scale(ray.direction, distance)),
+      direction: subtract(ray.direction, scale(normal, 2 * dot(ray.direction, normal))),
     },
     part,
     mirror.part,

@@ -1,7 +1,7 @@
 /** Keeps a number and its unit on one line. */
 export const NBSP = '\u00a0';
 /** The minus of print; a hyphen is shorter than a plus and breaks lines. */
-export const MINUS = '\u2212';
+const MINUS = '\u2212';
 
 /**
  * A number with a fixed count of decimals, a real minus, and never a minus before a zero.

@@ -16,7 +16,7 @@ export const fromOpenCv = ([x, y, z]: Vec3): Vec3 => [x, -y, -z];
 export const STRAIGHT: Distortion = { k1: 0, k2: 0, k3: 0, p1: 0, p2: 0 };
 
 /** The frame whose pixels a camera matrix speaks of. */
-export function frameOf({ fx, fy, cx, cy }: Matrix, distortion: Distortion | null): FrameShape {
+function frameOf({ fx, fy, cx, cy }: Matrix, distortion: Distortion | null): FrameShape {
   return { tanHalfWidth: cx / fx, tanHalfHeight: cy / fy, aspect: cx / fx / (cy / fy), distortion };
 }
 

@@ -2,7 +2,7 @@ import { beforeAll, expect, test } from 'vitest';
 import { radians } from '../../../src/core/form/build/vector';
 import { poseOf } from '../../../src/core/optics/pose';
 import { projectPoint } from '../../../src/core/optics/project';
-import { dice } from '../../properties/sight/randomForms';
+import { dice } from '../../plans/draw';
 import { cameraOf, fromOpenCv, inPixels, type Matrix } from './calibration';
 import { openCvStands, projectPoints, rodrigues, rotationOf } from './openCv';
 

@@ -2,6 +2,7 @@ import { parsePlan } from '../../../src/core/plan/parse';
 import type { Plan } from '../../../src/core/plan/schema/plan';
 import { reportOf } from '../../../src/core/report/report';
 import type { ItemReport } from '../../../src/core/report/types';
+import { itemIn as inSetup } from '../../unit/report/inReport';
 import { smallRoofDocument } from '../../unit/smallRoof';
 
 export interface PaperRoof {
@@ -43,13 +44,7 @@ export const box = (id: string, at: readonly number[], size: readonly number[]) 
  * A roof on which shares can be worked out on paper: one camera whose frame is 2 tangents wide and 1 high,
  * so that an outline of A square tangents takes A / 2 of the frame.
  */
-export function paperRoof({
-  pieces,
-  gear = [],
-  wetness = 'wet down',
-  from,
-  tiltDegrees = 0,
-}: PaperRoof): Plan {
+function paperRoof({ pieces, gear = [], wetness = 'wet down', from, tiltDegrees = 0 }: PaperRoof): Plan {
   const base = smallRoofDocument();
   const [setup] = base.setups;
   const parsed = parsePlan({
@@ -83,8 +78,5 @@ export function paperRoof({
 /** What the report says of one item of a paper roof. */
 export function itemIn(roof: PaperRoof, id: string): ItemReport {
   const plan = paperRoof(roof);
-  const [setup] = reportOf(plan, { at: 0 }).setups;
-  const item = setup.items.find((each) => each.id === id);
-  if (!item) throw new Error(`the report has no item "${id}"`);
-  return item;
+  return inSetup(reportOf(plan, { at: 0 }).setups[0], id);
 }

@@ -1,6 +1,6 @@
 import { BufferAttribute, BufferGeometry, DoubleSide, Ray, type Vector3 } from 'three';
 import { MeshBVH } from 'three-mesh-bvh';
-import { dice } from '../../properties/sight/randomForms';
+import { dice } from '../../plans/draw';
 import type { Scene, SceneCamera, ScenePart } from './glbScene';
 
 /** Rays by item and part, as shares of the frame; `coveredBy` and `through` by the item and the other's id. */

@@ -4,7 +4,8 @@ import type { Camera } from '../../../src/core/optics/types';
 import type { Distortion } from '../../../src/core/plan/schema/kit';
 import { look, scratchFor } from '../../../src/core/sight/look';
 import { stageOf } from '../../../src/core/sight/stage';
-import { dice, randomCamera, randomForms } from './randomForms';
+import { dice } from '../../plans/draw';
+import { randomCamera, randomForms } from './randomForms';
 import { Tracer } from './tracer';
 
 /** Most that a share may differ, of the frame. */

@@ -3,7 +3,8 @@ import { type Grid, sampleHeight } from '../../../src/core/sight/grid';
 import { look, scratchFor } from '../../../src/core/sight/look';
 import { stageOf } from '../../../src/core/sight/stage';
 import { findThin } from '../../../src/core/sight/thin';
-import { dice, randomCamera, randomForms } from './randomForms';
+import { dice } from '../../plans/draw';
+import { randomCamera, randomForms } from './randomForms';
 import { Tracer } from './tracer';
 
 /** Places in 0..1 of the frame at which rays are to be sent. */

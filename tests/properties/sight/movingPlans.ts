@@ -1,7 +1,7 @@
 import { parsePlan } from '../../../src/core/plan/parse';
 import type { Plan } from '../../../src/core/plan/schema/plan';
+import { dice } from '../../plans/draw';
 import { smallRoofDocument } from '../../unit/smallRoof';
-import { dice } from './randomForms';
 
 /** A plan from a plain document; throws with what is wrong in it. */
 export function planFrom(document: object): Plan {

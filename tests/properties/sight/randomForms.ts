@@ -6,18 +6,8 @@ import type { Camera } from '../../../src/core/optics/types';
 import type { Gear } from '../../../src/core/plan/schema/gear';
 import type { Piece } from '../../../src/core/plan/schema/pieces';
 import type { Ground, Plan } from '../../../src/core/plan/schema/plan';
+import { dice } from '../../plans/draw';
 import { smallRoof } from '../../unit/smallRoof';
-
-/** A small seeded generator, so that a failing case can be run again from its seed alone. */
-export function dice(seed: number): (low: number, high: number) => number {
-  let state = (seed ^ 0x9e3779b9) >>> 0;
-  return (low, high) => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
-    return low + (((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296) * (high - low);
-  };
-}
 
 const WET: Ground = { surface: 'concrete', wetness: 'wet down' };
 

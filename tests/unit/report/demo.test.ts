@@ -5,6 +5,7 @@ import type { Plan } from '../../../src/core/plan/schema/plan';
 import { reportOf } from '../../../src/core/report/report';
 import type { ItemReport, SetupReport, Verdict } from '../../../src/core/report/types';
 import { DEMO, readPlan } from '../../plans/readPlan';
+import { itemIn, setupIn } from './inReport';
 
 /*
  * The demo is there to show what a report is good for: it has something of each verdict in it, and one stand that a
@@ -14,17 +15,8 @@ const demo = readPlan(DEMO);
 const roof: Plan = { ...demo, pieces: demo.pieces.filter(({ kind }) => kind !== 'skyline block') };
 const report = reportOf(roof, { setupIds: ['wide', 'alongside', 'high', 'last-wide'] });
 
-function setupOf(id: string): SetupReport {
-  const found = report.setups.find((setup) => setup.id === id);
-  if (!found) throw new Error(`no setup ${id}`);
-  return found;
-}
-
-function itemOf(setup: string, id: string): ItemReport {
-  const found = setupOf(setup).items.find((item) => item.id === id);
-  if (!found) throw new Error(`no item ${id}`);
-  return found;
-}
+const setupOf = (id: string): SetupReport => setupIn(report, id);
+const itemOf = (setup: string, id: string): ItemReport => itemIn(setupOf(setup), id);
 
 test('lamp stand 2 shows at the right of the wide, until the dolly has gone past it', () => {
   const { verdict, spans, extent, parts } = itemOf('wide', 'stand-2');

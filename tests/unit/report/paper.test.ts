@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { reportOf } from '../../../src/core/report/report';
 import type { Extent, ItemReport, SetupReport } from '../../../src/core/report/types';
 import { PAPER, readPlan } from '../../plans/readPlan';
+import { itemIn, setupIn } from './inReport';
 
 /*
  * The plan `paper` is made so that each answer can be worked out on paper.
@@ -15,17 +16,8 @@ import { PAPER, readPlan } from '../../plans/readPlan';
  */
 const report = reportOf(readPlan(PAPER));
 
-function setupOf(id: string): SetupReport {
-  const found = report.setups.find((setup) => setup.id === id);
-  if (!found) throw new Error(`no setup ${id}`);
-  return found;
-}
-
-function itemOf(setup: string, id: string): ItemReport {
-  const found = setupOf(setup).items.find((item) => item.id === id);
-  if (!found) throw new Error(`no item ${id}`);
-  return found;
-}
+const setupOf = (id: string): SetupReport => setupIn(report, id);
+const itemOf = (setup: string, id: string): ItemReport => itemIn(setupOf(setup), id);
 
 /** Shares are good for 0.1 % of the frame. */
 const SHARE = 0.001;

@@ -15,7 +15,7 @@ import type { TrunkLook } from './shape/trunk';
 import { SIDES, type Skeleton, skeletonOf } from './skeleton';
 
 /** A shape that rides on a bone; a hand has one for each way of holding it, a skirt for each way of lying. */
-export interface BodyPart {
+interface BodyPart {
   readonly name: string;
   readonly bone: Bone | 'prop';
   readonly shape: PartShape;

@@ -1,3 +1,3 @@
 export { figureParts } from './figureParts';
-export { type Measures, measuresOf } from './proportions';
-export { type Whereabouts, whereabouts } from './whereabouts';
+export { measuresOf } from './proportions';
+export { whereabouts } from './whereabouts';

@@ -26,8 +26,7 @@ const smooth = (share: number): number => {
 };
 
 /** The short way round from one heading to another, −180 to 180 degrees. */
-export const turnBetween = (from: number, to: number): number =>
-  ((((to - from + 180) % 360) + 360) % 360) - 180;
+const turnBetween = (from: number, to: number): number => ((((to - from + 180) % 360) + 360) % 360) - 180;
 
 const resting = (stay: Stay): Motion => ({
   at: stay.at,

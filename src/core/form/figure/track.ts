@@ -34,7 +34,7 @@ export interface Track {
 }
 
 /** Faster than this a performer runs; common practice, no source. */
-export const RUN_ABOVE_METRES_PER_SECOND = 2.2;
+const RUN_ABOVE_METRES_PER_SECOND = 2.2;
 /** A hold is cut short where the next mark could else only be reached by a jump; common practice, no source. */
 const FASTEST_METRES_PER_SECOND = 8;
 /** Time to get going and to stop; common practice, no source. */

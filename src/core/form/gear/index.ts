@@ -16,7 +16,7 @@ import { standParts } from './stand';
 import { trackParts } from './track';
 
 export { recordsOf } from './references';
-export { type StandTop, standTop } from './standTop';
+export { standTop } from './standTop';
 
 /**
  * A piece of gear as named parts in world coordinates, metres. The form depends on the records that `recordsOf` names

@@ -23,7 +23,7 @@ const ARM_RADIUS = 0.03;
  * size is [width of the lantern, height of the post, reach of the arm]. All else stands with the middle of its base
  * on `at`.
  */
-export function fixingOf({ form, size }: HeadClass): Placement {
+function fixingOf({ form, size }: HeadClass): Placement {
   const [width, height, depth] = size;
   switch (form) {
     case 'bulkhead':

@@ -1,10 +1,10 @@
 import { hypot, sin } from '../../units/steadyMath';
+import { hashOfText, shareOf } from '../build/seededHash';
 import { ShapeBuilder } from '../build/shapeBuilder';
 import { mix, type Vec3 } from '../build/vector';
 import type { PartShape, PlacedPart } from '../types';
 import { cord } from './making/cord';
 import { fixed, type PieceOf } from './making/placed';
-import { hashOfText, shareOf } from './making/seededHash';
 
 const STRETCHES = 16;
 const CLOTH_COLUMNS = 6;

@@ -7,7 +7,7 @@ import { fixed, type PieceOf } from './making/placed';
 /** Refractive index of window glass, from memory. */
 const GLASS_INDEX = 1.52;
 /** Light through a clear sheet seen square on, both faces reflecting to and fro: 2n ÷ (n² + 1), from Fresnel. */
-export const GLASS_OPENNESS = (2 * GLASS_INDEX) / (GLASS_INDEX * GLASS_INDEX + 1);
+const GLASS_OPENNESS = (2 * GLASS_INDEX) / (GLASS_INDEX * GLASS_INDEX + 1);
 const BAR_METRES = 0.04;
 const FRAME_DEPTH_METRES = 0.05;
 

@@ -1,10 +1,10 @@
 import { type Placement, standingAt } from '../build/placement';
+import { hashOf, shareOf } from '../build/seededHash';
 import { ShapeBuilder } from '../build/shapeBuilder';
 import type { Vec3 } from '../build/vector';
 import type { PartShape, PlacedPart } from '../types';
 import { fixed, type PieceOf } from './making/placed';
 import { run, uprightSection } from './making/run';
-import { hashOf, shareOf } from './making/seededHash';
 import { litWindows, WINDOW_COLOURS, type WindowTone } from './making/windows';
 
 const PARAPET_METRES = 0.9;

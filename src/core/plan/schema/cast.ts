@@ -2,13 +2,13 @@ import * as v from 'valibot';
 import { coordinate, headingDegrees, spot, within } from './numbers';
 import { colour, id, label, wish } from './texts';
 
-export const stance = v.picklist(
+const stance = v.picklist(
   ['stand', 'walk', 'run', 'crouch', 'sit', 'lean', 'arms out', 'reach', 'holding'],
   'stand, walk, run, crouch, sit, lean, arms out, reach or holding',
 );
 
 /** Where a performer stands at a beat, and which way they face; they stay `holdSeconds` and then walk to the next mark. */
-export const mark = v.strictObject({
+const mark = v.strictObject({
   id,
   beat: id,
   at: spot,

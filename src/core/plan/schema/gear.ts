@@ -23,7 +23,7 @@ const carried = v.union(
   'either {"at": [x, y, z]} or {"on": "id of a stand"}',
 );
 
-export const stand = v.strictObject({
+const stand = v.strictObject({
   ...common,
   ...standing,
   kind: v.literal('stand'),
@@ -35,12 +35,12 @@ export const stand = v.strictObject({
   arm: v.optional(v.strictObject({ lengthMetres: sizeMetres, tiltDegrees, headingDegrees })),
 });
 
-export const modifier = v.picklist(
+const modifier = v.picklist(
   ['softbox', 'lantern', 'grid', 'barn doors', 'snoot'],
   'softbox, lantern, grid, barn doors or snoot',
 );
 
-export const head = v.strictObject({
+const head = v.strictObject({
   ...common,
   kind: v.literal('head'),
   /** Id of the head's class in the plan's kit. */
@@ -55,21 +55,21 @@ export const head = v.strictObject({
 
 const cloth = { ...common, place: carried, headingDegrees, tiltDegrees, size: clothSize };
 /** Opaque black cloth in a wire frame; the frame's normal points along heading and tilt. */
-export const flag = v.strictObject({ ...cloth, kind: v.literal('flag') });
+const flag = v.strictObject({ ...cloth, kind: v.literal('flag') });
 /** Diffusion stretched in tubing. */
-export const frame = v.strictObject({ ...cloth, kind: v.literal('frame'), transmission: share });
+const frame = v.strictObject({ ...cloth, kind: v.literal('frame'), transmission: share });
 /** A reflecting sheet in a wire frame. */
-export const bounce = v.strictObject({ ...cloth, kind: v.literal('bounce'), reflectance: share });
+const bounce = v.strictObject({ ...cloth, kind: v.literal('bounce'), reflectance: share });
 
 /** An uneven light: a seeded pattern of darkenings, as a failing sign has. */
-export const flicker = v.strictObject({
+const flicker = v.strictObject({
   seed: wholeCount(0, 1e9),
   perSecond: within(0.1, 30, 'per second'),
   depth: share,
 });
 
 /** A lamp that belongs to the place. Its size is that of its class; `tint` colours what glows. */
-export const practical = v.strictObject({
+const practical = v.strictObject({
   ...common,
   ...standing,
   kind: v.literal('practical'),
@@ -78,7 +78,7 @@ export const practical = v.strictObject({
   tint: v.optional(v.pipe(v.string('a colour'), v.regex(/^#[0-9a-f]{6}$/, 'a colour such as #3a7bff'))),
   flicker: v.optional(flicker),
 });
-export const bulbString = v.strictObject({
+const bulbString = v.strictObject({
   ...common,
   kind: v.literal('bulb string'),
   head: id,
@@ -89,14 +89,14 @@ export const bulbString = v.strictObject({
   dim: share,
 });
 
-export const generator = v.strictObject({
+const generator = v.strictObject({
   ...common,
   ...standing,
   kind: v.literal('generator'),
   size: boxSize,
 });
-export const distro = v.strictObject({ ...common, ...standing, kind: v.literal('distro'), size: boxSize });
-export const cable = v.strictObject({
+const distro = v.strictObject({ ...common, ...standing, kind: v.literal('distro'), size: boxSize });
+const cable = v.strictObject({
   ...common,
   kind: v.literal('cable'),
   path: v.pipe(v.array(spot), v.minLength(2, 'at least two points'), v.maxLength(400, 'at most 400 points')),
@@ -104,34 +104,34 @@ export const cable = v.strictObject({
   diameterMetres: within(0.002, 0.2, 'metres'),
 });
 /** Straight dolly track, `at` its middle, running along its heading. */
-export const track = v.strictObject({
+const track = v.strictObject({
   ...common,
   ...standing,
   kind: v.literal('track'),
   lengthMetres: sizeMetres,
   gaugeMetres: within(0.1, 3, 'metres'),
 });
-export const cart = v.strictObject({
+const cart = v.strictObject({
   ...common,
   ...standing,
   kind: v.literal('cart'),
   size: boxSize,
   monitors: wholeCount(0, 4),
 });
-export const monitor = v.strictObject({
+const monitor = v.strictObject({
   ...common,
   kind: v.literal('monitor'),
   place: carried,
   headingDegrees,
   diagonalMetres: within(0.1, 3, 'metres'),
 });
-export const ladder = v.strictObject({
+const ladder = v.strictObject({
   ...common,
   ...standing,
   kind: v.literal('ladder'),
   heightMetres: sizeMetres,
 });
-export const sandbag = v.strictObject({
+const sandbag = v.strictObject({
   ...common,
   ...standing,
   kind: v.literal('sandbag'),

@@ -5,7 +5,7 @@ import { id, label, longText } from './texts';
 const millimetres = (lowest: number, highest: number) => within(lowest, highest, 'mm');
 
 /** A camera body: its gate modes, each with the used rectangle of sensor or film in millimetres. */
-export const body = v.strictObject({
+const body = v.strictObject({
   id,
   label,
   modes: v.pipe(
@@ -23,7 +23,7 @@ export const body = v.strictObject({
 });
 
 /** Brown–Conrady coefficients on normalised coordinates with fx = f / squeeze, as OpenCV defines them. */
-export const distortion = v.strictObject({
+const distortion = v.strictObject({
   k1: within(-2, 2, ''),
   k2: within(-2, 2, ''),
   k3: within(-2, 2, ''),
@@ -31,7 +31,7 @@ export const distortion = v.strictObject({
   p2: within(-0.5, 0.5, ''),
 });
 
-export const lens = v.strictObject({
+const lens = v.strictObject({
   id,
   label,
   focalMm: millimetres(1, 3000),
@@ -47,7 +47,7 @@ export const lens = v.strictObject({
 });
 
 /** A class of head: what is published of such a lamp; everything else is derived. */
-export const headClass = v.strictObject({
+const headClass = v.strictObject({
   id,
   label,
   form: v.picklist(
@@ -66,7 +66,7 @@ export const headClass = v.strictObject({
   source: v.optional(longText),
 });
 
-export const standClass = v.strictObject({
+const standClass = v.strictObject({
   id,
   label,
   lowestMetres: within(0.1, 10, 'metres'),

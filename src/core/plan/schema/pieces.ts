@@ -23,17 +23,17 @@ const path = v.pipe(
 );
 /** A run along corners; `baseMetres` is the height of its foot, `closed` joins the last corner to the first. */
 const run = { path, closed: v.boolean('true or false'), baseMetres: coordinate, heightMetres: sizeMetres };
-export const material = v.picklist(
+const material = v.picklist(
   ['brick', 'render', 'timber', 'metal', 'concrete'],
   'brick, render, timber, metal or concrete',
 );
 /** Woven wire: pitch of the cells and diameter of the wire. Openness follows from the two. */
-export const mesh = v.strictObject({
+const mesh = v.strictObject({
   cellMetres: within(0.003, 0.5, 'metres'),
   wireMetres: within(0.0002, 0.05, 'metres'),
 });
 
-export const deck = v.strictObject({
+const deck = v.strictObject({
   ...common,
   kind: v.literal('deck'),
   outline: v.pipe(
@@ -46,7 +46,7 @@ export const deck = v.strictObject({
   /** How far the building's walls are drawn below the deck. */
   dropMetres: sizeMetres,
 });
-export const parapet = v.strictObject({
+const parapet = v.strictObject({
   ...common,
   ...run,
   kind: v.literal('parapet'),
@@ -54,14 +54,14 @@ export const parapet = v.strictObject({
   copingMetres: lengthMetres,
   material,
 });
-export const wall = v.strictObject({
+const wall = v.strictObject({
   ...common,
   ...run,
   kind: v.literal('wall'),
   thicknessMetres: sizeMetres,
   material,
 });
-export const fence = v.strictObject({
+const fence = v.strictObject({
   ...common,
   ...run,
   kind: v.literal('fence'),
@@ -70,7 +70,7 @@ export const fence = v.strictObject({
   rails: wholeCount(0, 12),
   mesh: v.nullable(mesh),
 });
-export const stairHouse = v.strictObject({
+const stairHouse = v.strictObject({
   ...common,
   ...standing,
   kind: v.literal('stair house'),
@@ -80,7 +80,7 @@ export const stairHouse = v.strictObject({
   overhangMetres: lengthMetres,
   material,
 });
-export const shed = v.strictObject({
+const shed = v.strictObject({
   ...common,
   ...standing,
   kind: v.literal('shed'),
@@ -90,7 +90,7 @@ export const shed = v.strictObject({
   overhangMetres: lengthMetres,
   mesh,
 });
-export const tank = v.strictObject({
+const tank = v.strictObject({
   ...common,
   ...standing,
   kind: v.literal('tank'),
@@ -98,7 +98,7 @@ export const tank = v.strictObject({
   drumMetres: sizeMetres,
   legMetres: lengthMetres,
 });
-export const post = v.strictObject({
+const post = v.strictObject({
   ...common,
   ...standing,
   kind: v.literal('post'),
@@ -107,7 +107,7 @@ export const post = v.strictObject({
   /** Length of the crossbar at the top, across the heading; 0 for none. */
   armMetres: lengthMetres,
 });
-export const line = v.strictObject({
+const line = v.strictObject({
   ...common,
   kind: v.literal('line'),
   from: point,
@@ -117,14 +117,14 @@ export const line = v.strictObject({
   /** How many cloths hang from it. */
   cloths: wholeCount(0, 40),
 });
-export const chimney = v.strictObject({
+const chimney = v.strictObject({
   ...common,
   ...standing,
   kind: v.literal('chimney'),
   size: boxSize,
   pots: wholeCount(0, 12),
 });
-export const box = v.strictObject({
+const box = v.strictObject({
   ...common,
   ...standing,
   kind: v.literal('box'),
@@ -132,7 +132,7 @@ export const box = v.strictObject({
   material,
 });
 /** A flat sheet of glass or mirror, standing on `at`, facing its heading; it reflects. */
-export const pane = v.strictObject({
+const pane = v.strictObject({
   ...common,
   ...standing,
   kind: v.literal('pane'),
@@ -140,7 +140,7 @@ export const pane = v.strictObject({
   heightMetres: sizeMetres,
   finish: v.picklist(['glass', 'mirror'], 'glass or mirror'),
 });
-export const skylineBlock = v.strictObject({
+const skylineBlock = v.strictObject({
   ...common,
   ...standing,
   kind: v.literal('skyline block'),

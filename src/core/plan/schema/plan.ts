@@ -10,7 +10,7 @@ import { label, longText } from './texts';
 /** The version that this program writes. */
 export const PLAN_VERSION = 1;
 
-export const place = v.strictObject({
+const place = v.strictObject({
   label,
   latitudeDegrees: within(-90, 90, 'degrees'),
   longitudeDegrees: within(-180, 180, 'degrees'),
@@ -24,7 +24,7 @@ export const place = v.strictObject({
   northDegrees: within(-360, 360, 'degrees'),
 });
 
-export const ground = v.strictObject({
+const ground = v.strictObject({
   surface: v.picklist(
     ['concrete', 'asphalt', 'felt', 'tile', 'timber'],
     'concrete, asphalt, felt, tile or timber',
@@ -34,7 +34,7 @@ export const ground = v.strictObject({
 });
 
 /** What still counts as close: an item nearer to the frame line than either of the two. */
-export const safety = v.strictObject({
+const safety = v.strictObject({
   metres: within(0, 10, 'metres'),
   frameWidths: within(0, 1, 'frame widths'),
 });
@@ -55,5 +55,4 @@ export const plan = v.strictObject({
 });
 
 export type Plan = v.InferOutput<typeof plan>;
-export type Place = v.InferOutput<typeof place>;
 export type Ground = v.InferOutput<typeof ground>;

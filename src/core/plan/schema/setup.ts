@@ -3,7 +3,7 @@ import { point, tiltDegrees, within } from './numbers';
 import { id, label } from './texts';
 
 /** Where the camera is at a moment of the action's clock: entrance pupil, pan as a compass heading, tilt, roll. */
-export const cameraKey = v.strictObject({
+const cameraKey = v.strictObject({
   atSeconds: within(0, 3600, 'seconds'),
   position: point,
   headingDegrees: within(-720, 720, 'degrees'),

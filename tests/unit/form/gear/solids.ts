@@ -27,7 +27,7 @@ export function openEdges(shape: PartShape): number {
 }
 
 /** Volume that the triangles enclose, m³: positive when they face outwards. */
-export function volume(shape: PartShape): number {
+function volume(shape: PartShape): number {
   let sum = 0;
   const origin = corner(shape, 0);
   for (let k = 0; k < shape.indices.length; k += 3) {

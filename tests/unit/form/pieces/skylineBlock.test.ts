@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
+import { hashOfText, shareOf } from '../../../../src/core/form/build/seededHash';
 import { pieceParts } from '../../../../src/core/form/pieces';
-import { hashOfText, shareOf } from '../../../../src/core/form/pieces/making/seededHash';
 import type { Piece } from '../../../../src/core/plan/schema/pieces';
 import { boundsOf } from './solids';
 

@@ -1,59 +1,31 @@
 import { expect, test } from 'vitest';
 import demo from '../../../../assets/loft-night.plan.json';
 import { parsePlan } from '../../../../src/core/plan/parse';
-import type { ItemReport, SetupReport } from '../../../../src/core/report/types';
+import type { ItemReport } from '../../../../src/core/report/types';
 import { findingsOnRoof } from '../../../../src/screens/overhead/findings';
 import type { Spot } from '../../../../src/screens/overhead/geometry/spots';
+import { itemReport, setupReport } from '../report/itemReport';
 
 const parsed = parsePlan(demo);
 if (!parsed.ok) throw new Error('the demo plan does not parse');
 const plan = parsed.value;
 
-const item = (id: string, more: Partial<ItemReport>): ItemReport => ({
-  id,
-  label: plan.gear.find((gear) => gear.id === id)?.label ?? id,
-  kind: 'stand',
-  wish: 'keep out',
-  verdict: 'clear',
-  share: 0,
-  spans: [],
-  parts: [],
-  coveredBy: [],
-  through: [],
-  mirroredShare: 0,
-  mirroredSpans: [],
-  mirroredParts: [],
-  mirroredExtent: null,
-  margin: null,
-  extent: null,
-  touches: [],
-  worstAtSeconds: 0,
-  moveOutMetres: null,
-  ...more,
-});
-
-const setup = (items: ItemReport[]): SetupReport => ({
-  id: 'wide',
-  label: 'Wide',
-  seconds: [0, 1],
-  angles: { horizontal: 50, vertical: 20 },
-  aspect: 2.39,
-  items,
-});
+const item = (id: string, more: Partial<ItemReport>): ItemReport =>
+  itemReport({ id, label: plan.gear.find((gear) => gear.id === id)?.label ?? id, ...more });
 
 const places: Readonly<Record<string, Spot>> = { 'stand-1': [0, 0], 'head-1': [0, 0.1], 'stand-2': [5, 0] };
 const placeOf = (id: string): Spot | null => places[id] ?? null;
 
 test('what stands in one place gets one ring, told by its worst', () => {
   const found = findingsOnRoof(
-    setup([
+    setupReport(
       item('head-1', { verdict: 'showing', share: 0.01 }),
       item('stand-1', { verdict: 'showing', share: 0.02 }),
       item('stand-2', {
         verdict: 'close',
         margin: { metres: 0.12, frameWidths: 0.01, edge: 'left', atSeconds: 0 },
       }),
-    ]),
+    ),
     plan,
     placeOf,
     'm',
@@ -67,11 +39,11 @@ test('what stands in one place gets one ring, told by its worst', () => {
 
 test('what may show is no finding, and a lesser one of the same place does not cover the ring', () => {
   const found = findingsOnRoof(
-    setup([
+    setupReport(
       item('stand-2', { verdict: 'showing', share: 0.5, wish: 'either' }),
       item('stand-1', { verdict: 'showing', share: 0.01 }),
       item('head-1', { verdict: 'mirrored', mirroredShare: 0.01 }),
-    ]),
+    ),
     plan,
     placeOf,
     'm',

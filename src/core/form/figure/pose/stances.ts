@@ -6,7 +6,7 @@ import { stride } from './gait';
 import type { ArmPose, LegPose, Pose } from './pose';
 
 /** Height of the seat that a sitting performer sits on; common practice, no source. */
-export const SEAT_METRES = 0.45;
+const SEAT_METRES = 0.45;
 
 /** The weight on the left leg, the right one eased: how people stand. */
 const STANDING: Pose = {

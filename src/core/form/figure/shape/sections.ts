@@ -30,11 +30,11 @@ export function onSection(section: Section, bearing: number): Vec3 {
   ];
 }
 
-export const ringOf = (section: Section, sides: number): Ring =>
+const ringOf = (section: Section, sides: number): Ring =>
   Array.from({ length: sides }, (_, k) => onSection(section, (2 * Math.PI * k) / sides));
 
 /** A dome that closes a limb's end: `rise` beyond the section (signed), in `steps` rings and a point. */
-export function dome(section: Section, rise: number, sides: number, steps = 2): Ring[] {
+function dome(section: Section, rise: number, sides: number, steps = 2): Ring[] {
   const rings: Ring[] = [];
   for (let k = 1; k <= steps; k += 1) {
     const turn = (Math.PI / 2) * (k / (steps + 1));

@@ -9,7 +9,7 @@ import { onSection, type Section, sectionAt } from './sections';
  */
 const HAIR_MILLIMETRES = 5;
 /** Depth of the eyes below the crown, in the units of this table. */
-export const EYE_DEPTH = 114.2;
+const EYE_DEPTH = 114.2;
 
 const MALE: readonly Section[] = [
   { y: 8, half: 27, front: 31, back: 38 },

@@ -5,7 +5,7 @@ import type { Section } from './sections';
 /** Corners around the trunk, alike above and below the waist so that the two meet cleanly. */
 export const TRUNK_SIDES = 15;
 
-export type Upper = Performer['clothes']['upper'];
+type Upper = Performer['clothes']['upper'];
 
 /**
  * The trunk as level sections, in shares of stature: heights above the floor, breadths of a medium build.
@@ -112,7 +112,7 @@ export function hipSections({ feminine, girth, stature }: TrunkLook): Section[] 
 }
 
 /** Height of a garment's lower edge, share of stature; a coat goes on as skirts. */
-export const HEM: Readonly<Record<Upper, number>> = {
+const HEM: Readonly<Record<Upper, number>> = {
   coat: 0.515,
   jacket: 0.497,
   jersey: 0.522,

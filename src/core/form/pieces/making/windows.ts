@@ -1,6 +1,6 @@
+import { shareOf } from '../../build/seededHash';
 import { ShapeBuilder } from '../../build/shapeBuilder';
 import type { Vec3 } from '../../build/vector';
-import { shareOf } from './seededHash';
 
 /** Height of a floor and pitch of the windows along a front; common practice, no source. */
 const FLOOR_METRES = 3.1;
