@@ -76,7 +76,7 @@ export async function openPage(options: PageOptions = {}): Promise<Page> {
 }
 
 /** Waits for the page's own word that it can be used, and tells its errors if it never comes. */
-async function waitUntilReady(page: Page): Promise<void> {
+export async function waitUntilReady(page: Page): Promise<void> {
   try {
     await page.locator('html[data-ready="true"]').waitFor({ state: 'attached' });
   } catch (error) {
