@@ -89,7 +89,8 @@ function within(rect: PixelRect, boxes: Float64Array, item: number): PixelRect {
 
 /**
  * What the camera sees of the stage at one instant, by an item buffer: solids nearest first, porous layers over them,
- * then the same once more in each mirror that is in frame. Exact for pixel centres, corners rounded to 1/256 pixel.
+ * then the same once more in each mirror that is in frame. Exact for the grid's
+ * samples, one a pixel, corners rounded to 1/256 pixel.
  */
 export function look(stage: SightStage, camera: Camera, scratch: Scratch, options: LookOptions = {}): Look {
   const { grid, buffer, mirrorBuffer } = scratch;

@@ -170,7 +170,7 @@ export function* readSetup(
       const now = at(frame);
       const outside = outsideOf(now.stage, item, now.camera);
       if (outside === null) return Infinity;
-      // Inside by less than any pixel centre and any ray: at the frame line, to all intents.
+      // Inside by less than any sample and any ray: at the frame line, to all intents.
       const found: Outside =
         outside === 'inside' ? { metres: 0, frameWidths: 0, edge: best?.outside.edge ?? 'right' } : outside;
       if (!best || found.metres < best.outside.metres) best = { outside: found, frame };

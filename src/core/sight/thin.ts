@@ -154,7 +154,7 @@ const ON_TRIANGLE = [
   [0.02, 0.02, 0.96],
 ] as const;
 
-/** Looks for slivers of a part without tubes that fell between the pixel centres. */
+/** Looks for slivers of a part without tubes that fell between the samples. */
 function tryFaces(way: Way, part: StagePart): Finding {
   const { positions, indices } = part.shape;
   const found: Finding = { pixels: 0, places: [] };
@@ -184,7 +184,7 @@ function tryFaces(way: Way, part: StagePart): Finding {
 }
 
 /**
- * Finds what pixel centres miss: parts that the item buffer gave no pixel, walked along their tube axes against the
+ * Finds what the samples miss: parts that the item buffer gave no pixel, walked along their tube axes against the
  * buffer and, where that leaves it open, decided by exact rays. Adds what it finds to the look.
  * `items`: only these, all by default.
  */
