@@ -7,9 +7,10 @@ import { brokenNumbers } from '../plans/brokenNumbers';
 import { DEMO, textOf } from '../plans/readPlan';
 import { type Mutation, mutated, pathsOf } from './mutation';
 
-/** How many plans each test makes, and the seed that makes the same ones again. */
+/** How many plans each test makes, and the seed that makes the same ones again: others each time, unless it is given. */
 const RUNS = Number(process.env.FUZZ_RUNS ?? 300);
-const SEED = Number(process.env.FUZZ_SEED ?? Date.now() % 2 ** 31);
+const given = Number(process.env.FUZZ_SEED ?? Number.NaN);
+const SEED = Number.isInteger(given) ? given : Date.now() % 2 ** 31;
 
 const demo: unknown = JSON.parse(textOf(DEMO));
 const paths = pathsOf(demo);
