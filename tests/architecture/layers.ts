@@ -38,7 +38,11 @@ export const LAYERS: readonly Layer[] = [
 /** Folders that stand beside the layers, with all that each may import from src. */
 export const BESIDE: readonly (Layer & { readonly imports: readonly string[] })[] = [
   { paths: ['cli'], imports: ['core', 'exchange'], packages: command },
-  { paths: ['workshop'], imports: [], packages: (name) => name.startsWith('node:') || name === 'vite' },
+  {
+    paths: ['workshop'],
+    imports: [],
+    packages: (name) => name.startsWith('node:') || name === 'vite' || name === 'playwright-core',
+  },
   { paths: ['vite.config.ts'], imports: [], packages: (name) => !withoutReact(name) || page(name) },
 ];
 
