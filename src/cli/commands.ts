@@ -8,6 +8,7 @@ export interface OptionRule {
   readonly required?: boolean;
 }
 
+/** A command: its name, what it is for, its options. */
 export interface CommandRule {
   readonly name: string;
   readonly summary: string;
@@ -58,4 +59,5 @@ export const COMMANDS = [
   },
 ] as const satisfies readonly CommandRule[];
 
+/** The commands there are. */
 export type CommandName = (typeof COMMANDS)[number]['name'];

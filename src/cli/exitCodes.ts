@@ -9,4 +9,5 @@ export const EXIT = {
   ownMistake: 3,
 } as const;
 
+/** One of these numbers. */
 export type ExitCode = (typeof EXIT)[keyof typeof EXIT];

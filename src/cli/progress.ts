@@ -6,6 +6,7 @@ const QUIET_MS = 500;
 const BETWEEN_MS = 100;
 const CLEAR_LINE = '\r\u001b[K';
 
+/** A line about work in hand. */
 export interface Progress {
   /** Says how far the work is: setups done, with a fraction for the one in hand, of how many. */
   readonly tell: (done: number, of: number) => void;

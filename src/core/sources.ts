@@ -6,6 +6,7 @@ export interface Source {
   readonly seen: 'read' | 'package' | 'memory' | 'common practice, no source';
 }
 
+/** The bibliography, by the keys that docstrings and data cite. */
 export const SOURCES = {
   'field-size': {
     title: 'Lens angle and field of view: tan(half) = (A/2 × squeeze) / f (handbook text copy)',

@@ -9,6 +9,7 @@ import { intrudes } from './wishes';
 /** Stands before what should keep out and can be seen. */
 export const MARK = '×';
 
+/** Mark, verdict, share, item, part, when, note: how each column is set. */
 export const ITEM_COLUMNS: readonly ColumnRule[] = [
   {},
   {},
@@ -18,6 +19,7 @@ export const ITEM_COLUMNS: readonly ColumnRule[] = [
   { leastWidth: 10, spare: true },
   { leastWidth: 10, spare: true },
 ];
+/** What stands above them. */
 export const ITEM_COLUMN_NAMES = ['', 'verdict', 'share', 'item', 'part', 'when', 'note'];
 
 /** What can be seen of an item at its largest, in the lens, or else in a reflecting surface; 0..1 of the frame. */

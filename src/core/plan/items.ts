@@ -6,6 +6,7 @@ import type { Wish } from './schema/texts';
 
 /** Which list of the plan an item stands in. */
 export type Section = 'piece' | 'cast' | 'gear';
+/** A record, and the list that it stands in. */
 export type Item =
   | { readonly section: 'piece'; readonly record: Piece }
   | { readonly section: 'cast'; readonly record: Performer }

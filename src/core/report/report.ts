@@ -4,6 +4,7 @@ import { noticesOf } from './notices';
 import { setupReportSteps } from './setupReport';
 import type { Report, SetupReport } from './types';
 
+/** What a report is to be about; all of it where nothing is said. */
 export interface ReportOptions {
   /** Only these setups, in the plan's order; all by default. */
   readonly setupIds?: readonly string[];

@@ -14,6 +14,7 @@ export type Span = readonly [number, number];
 export type Extent = readonly [number, number, number, number];
 export type FrameEdge = 'left' | 'right' | 'top' | 'bottom';
 
+/** How far outside the frame an item stays over the span. */
 export interface Margin {
   /** Smallest move square to the camera's axis that would bring the item to the frame line. */
   readonly metres: number;
@@ -64,6 +65,7 @@ export interface Notice {
   readonly sentence: string;
 }
 
+/** What one setup sees of every item. */
 export interface SetupReport {
   readonly id: string;
   readonly label: string;
@@ -75,6 +77,7 @@ export interface SetupReport {
   readonly items: readonly ItemReport[];
 }
 
+/** The whole report; see DEVELOPERS.md for its fields. */
 export interface Report {
   readonly standclearReport: 1;
   readonly title: string;

@@ -28,6 +28,7 @@ export interface Look {
   readonly through: ReadonlyMap<number, Float64Array>;
 }
 
+/** How fine to look, and where. */
 export interface LookOptions {
   /** Pixels along the longer side of the frame. */
   readonly longSide?: number;

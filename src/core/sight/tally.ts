@@ -45,6 +45,7 @@ export interface ItemTally {
   through: readonly Companion[];
 }
 
+/** Nothing known yet, over so many frames. */
 export const tallyFor = (frames: number): ItemTally => ({
   states: new Uint8Array(frames),
   share: noPeak(),

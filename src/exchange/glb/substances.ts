@@ -20,6 +20,7 @@ const sheet = (colour: string, roughness = 0.9): SubstanceLook => ({
 const metal = (colour: string, roughness: number): SubstanceLook => ({ colour, metallic: 1, roughness });
 const glowing = (colour: string): SubstanceLook => ({ ...matt(colour), glows: true });
 
+/** One look for each substance. */
 export const SUBSTANCE_LOOKS: Readonly<Record<Substance, SubstanceLook>> = {
   concrete: matt('#8b8d8b'),
   asphalt: matt('#3a3b3d'),

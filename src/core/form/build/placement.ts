@@ -5,6 +5,7 @@ import { radians } from './vector';
 /** Rows of a 3 × 4 rigid motion, target from source: [m00 m01 m02 tx, m10 …]. */
 export type Placement = readonly number[];
 
+/** No motion at all. */
 export const AT_ORIGIN: Placement = [1, 0, 0, 0, 0, 1, 0, 0, 0, 0, 1, 0];
 
 /**
@@ -31,6 +32,7 @@ export function rolledBy(rollDegrees: number): Placement {
   return [cosine, -sine, 0, 0, sine, cosine, 0, 0, 0, 0, 1, 0];
 }
 
+/** A move without a turn, metres. */
 export const movedBy = (by: Vec3): Placement => [1, 0, 0, by[0], 0, 1, 0, by[1], 0, 0, 1, by[2]];
 
 /** `outer` after `inner`. */
@@ -50,6 +52,7 @@ export function compose(outer: Placement, inner: Placement): Placement {
   return product;
 }
 
+/** Where a motion takes a place. */
 export const moved = (m: Placement, p: Vec3): Vec3 => [
   m[0] * p[0] + m[1] * p[1] + m[2] * p[2] + m[3],
   m[4] * p[0] + m[5] * p[1] + m[6] * p[2] + m[7],

@@ -6,6 +6,7 @@ import { add, cross, frameAround, mix, scale, subtract, unit, type Vec3 } from '
 /** Sides of a round member: an octagon whose corners lie on the circle. */
 const TUBE_SIDES = 8;
 
+/** How a finished shape looks; what is left out is solid, untinted, mirrors nothing and keeps its facets. */
 export interface ShapeLook {
   readonly substance: Substance;
   readonly colour?: string;

@@ -2,6 +2,7 @@ import { cos, sin } from '../../units/steadyMath';
 /** Small vectors as tuples: the shapes are built once and kept, so clarity counts for more than speed here. */
 export type Vec3 = readonly [number, number, number];
 
+/** Sum, difference, multiple, products, length of small vectors. */
 export const add = (a: Vec3, b: Vec3): Vec3 => [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
 export const subtract = (a: Vec3, b: Vec3): Vec3 => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
 export const scale = (a: Vec3, by: number): Vec3 => [a[0] * by, a[1] * by, a[2] * by];
@@ -17,6 +18,7 @@ export const unit = (a: Vec3): Vec3 => {
   const size = length(a);
   return size > 0 ? scale(a, 1 / size) : [1, 0, 0];
 };
+/** The place a share of the way from a to b. */
 export const mix = (a: Vec3, b: Vec3, share: number): Vec3 => [
   a[0] + (b[0] - a[0]) * share,
   a[1] + (b[1] - a[1]) * share,
@@ -30,6 +32,7 @@ export function frameAround(axis: Vec3): readonly [Vec3, Vec3] {
 }
 
 const RADIANS = Math.PI / 180;
+/** From degrees. */
 export const radians = (degrees: number): number => degrees * RADIANS;
 
 /** Unit vector of a compass heading (clockwise from −z) and a tilt (up-positive), both in degrees. */

@@ -23,6 +23,7 @@ interface BodyPart {
   readonly drape?: Drape;
 }
 
+/** What a performer looks like, whatever they do: joints, and the shapes that ride on them. */
 export interface Body {
   readonly skeleton: Skeleton;
   readonly parts: readonly BodyPart[];

@@ -4,6 +4,7 @@ import { type Measures, measuresOf } from './proportions';
 
 /** The two sides of a body by the sign of x in its own frame: it faces −z, so its right is +x. */
 export type Side = 1 | -1;
+/** Right, left. */
 export const SIDES: readonly Side[] = [1, -1];
 
 /**
@@ -32,6 +33,7 @@ export interface Skeleton {
 /** A hair's breadth of slack, so that a leg that bears the weight is straight without being locked. */
 const LEG_SLACK = 1.007;
 
+/** A performer's joints, from their measures. */
 export function skeletonOf(who: Pick<Performer, 'figure' | 'statureMetres' | 'build'>): Skeleton {
   const measures = measuresOf(who);
   const stature = measures.statureMetres;

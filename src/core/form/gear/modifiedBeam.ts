@@ -2,6 +2,7 @@ import type { HeadClass } from '../../plan/schema/kit';
 import { acos, log, pow, sin } from '../../units/steadyMath';
 import type { Modifier } from './modifier';
 
+/** A lamp's light as published: candela on the axis, full angles of half and a tenth of it. */
 export interface Beam {
   readonly peakCandela: number;
   readonly beamDegrees: number;

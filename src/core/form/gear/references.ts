@@ -2,6 +2,7 @@ import type { Carried, Gear } from '../../plan/schema/gear';
 import type { HeadClass, StandClass } from '../../plan/schema/kit';
 import type { Plan } from '../../plan/schema/plan';
 
+/** The record of one kind of gear. */
 export type GearOf<Kind extends Gear['kind']> = Extract<Gear, { kind: Kind }>;
 export type Stand = GearOf<'stand'>;
 

@@ -38,4 +38,5 @@ export function addScreen(
 export const caseHeight = (diagonal: number): number => screenSize(diagonal)[1] + 2 * BEZEL;
 /** Width of the case round a screen. */
 export const caseWidth = (diagonal: number): number => screenSize(diagonal)[0] + 2 * BEZEL;
+/** Depth of the case, metres. */
 export const CASE_DEPTH = DEPTH;

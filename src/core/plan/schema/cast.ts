@@ -19,6 +19,7 @@ const mark = v.strictObject({
   holdSeconds: within(0, 3600, 'seconds'),
 });
 
+/** Somebody in front of the lens: body, clothes, and the marks they go to. */
 export const performer = v.strictObject({
   id,
   label,

@@ -83,6 +83,7 @@ const standClass = v.strictObject({
   source: v.optional(longText),
 });
 
+/** The bodies, lenses, heads and stands that a plan uses, copied in. */
 export const kit = v.strictObject({
   bodies: v.pipe(v.array(body), v.maxLength(100, 'at most 100 bodies')),
   lenses: v.pipe(v.array(lens), v.maxLength(400, 'at most 400 lenses')),

@@ -17,14 +17,19 @@ export const within = (lowest: number, highest: number, unit: string) =>
 /** How far from the middle of the roof anything may lie, in metres: a skyline fits, a slip of the keyboard does not. */
 const FARTHEST_METRES = 5000;
 
+/** Metres from the middle of the roof, or above its deck. */
 export const coordinate = within(-FARTHEST_METRES, FARTHEST_METRES, 'metres');
 /** A size that something has: more than nothing, at most 500 m. */
 export const sizeMetres = within(0.001, 500, 'metres');
 /** A size that may be nothing. */
 export const lengthMetres = within(0, 500, 'metres');
+/** A compass heading, clockwise from −z seen from above. */
 export const headingDegrees = within(-360, 360, 'degrees');
+/** Up-positive. */
 export const tiltDegrees = within(-90, 90, 'degrees');
+/** 0 for nothing, 1 for all. */
 export const share = within(0, 1, '');
+/** A whole number between two, both included. */
 export const wholeCount = (lowest: number, highest: number) =>
   v.pipe(within(lowest, highest, ''), v.integer('a whole number'));
 

@@ -39,6 +39,7 @@ const safety = v.strictObject({
   frameWidths: within(0, 1, 'frame widths'),
 });
 
+/** The whole document, checked strictly: nothing unknown, nothing missing. */
 export const plan = v.strictObject({
   standclear: v.literal(PLAN_VERSION, `version ${PLAN_VERSION}`),
   title: label,

@@ -11,6 +11,7 @@ const cameraKey = v.strictObject({
   rollDegrees: within(-180, 180, 'degrees'),
 });
 
+/** A camera position with its lens, support, move and stop, and the span of action that it covers. */
 export const setup = v.strictObject({
   id,
   label,

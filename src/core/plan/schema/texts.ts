@@ -16,6 +16,7 @@ export const label = v.pipe(
   v.maxLength(80, 'a name of at most 80 characters'),
 );
 
+/** Notes and the like: lines as they come. */
 export const longText = v.pipe(v.string('a text'), v.maxLength(20000, 'a text of at most 20,000 characters'));
 
 /** A colour as `#rrggbb`. */

@@ -5,6 +5,7 @@ import type { LegPose, Pose } from './pose';
 
 /** Length of a step in shares of stature, walking and running; common practice, no source. */
 export const STEP_SHARE = { walk: 0.43, run: 0.62 } as const;
+/** Walking or running. */
 export type Gait = keyof typeof STEP_SHARE;
 
 /** Keys of a curve over one cycle: [phase 0…1, value], first at 0, last at 1 with the first's value. */

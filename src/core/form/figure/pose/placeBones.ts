@@ -16,6 +16,7 @@ import type { ArmPose, LegPose, Pose, Turn } from './pose';
 import { bend, facing, sided, squareTo } from './reaching';
 
 type Paired = 'upper arm' | 'forearm' | 'hand' | 'thigh' | 'shin' | 'foot' | 'skirt';
+/** The bones that shapes ride on. */
 export type Bone = 'pelvis' | 'chest' | 'neck' | 'head' | `right ${Paired}` | `left ${Paired}`;
 /** Where each bone is in the figure's own frame: feet at the origin, facing −z. */
 export type Bones = Readonly<Record<Bone, Placement>>;

@@ -28,6 +28,7 @@ export interface LegPose {
 /** Pitch (leaning back positive), roll (to the own left positive), yaw (to the own right positive), degrees. */
 export type Turn = Vec3;
 
+/** How a body holds itself, whoever it belongs to. */
 export interface Pose {
   /** Of the middle between the hip joints from where it is when standing, shares of stature. */
   readonly pelvisShift: Vec3;

@@ -27,6 +27,7 @@ export function solePoints(stature: number, ankleHeight: number): readonly Vec3[
 }
 /** The ball of the foot, about which the heel rises, in the frame of the ankle, shares of stature ahead. */
 export const BALL_AHEAD = 0.076;
+/** The back of the heel, in the frame of the ankle, shares of stature behind. */
 export const HEEL_BEHIND = 0.033;
 
 /** A shoe, its sole level, in the frame of the ankle. */

@@ -9,6 +9,7 @@ import type { Skull } from './skull';
 /** A line around the head by bearing from the front (0 to 180 degrees, both sides alike): [bearing, depth or thickness]. */
 export type HeadLine = readonly (readonly [number, number])[];
 
+/** The depth or thickness of a line at a bearing, degrees, straight between its points. */
 export function alongLine(line: HeadLine, bearing: number): number {
   const turned = Math.abs(((bearing + 180) % 360) - 180);
   for (let k = 1; k < line.length; k += 1) {
@@ -22,6 +23,7 @@ export function alongLine(line: HeadLine, bearing: number): number {
 /** Middle of the skull, from which shells over it are blown up, table millimetres. */
 const MIDDLE: Vec3 = [0, 95, 0];
 
+/** Where a shell over the skull ends, and how thick it is. */
 export interface ShellLook {
   readonly rim: HeadLine;
   /** Thickness over the skin at the crown, half way, and at the rim, millimetres. */
@@ -59,6 +61,7 @@ export function addShell(builder: ShapeBuilder, skull: Skull, look: ShellLook): 
   loft(builder, rings);
 }
 
+/** Bearings of the right half, mirrored to go all round. */
 export const bothSides = (half: readonly number[]): number[] => [
   ...half,
   ...half
@@ -83,6 +86,7 @@ const HAIRLINE: HeadLine = [
 ];
 const HAIR_BEARINGS = bothSides([0, 28, 46, 59, 68, 74, 82, 91, 106, 119, 148, 180]);
 
+/** Finishes hair or headwear in its colour. */
 export const hairFinish = (builder: ShapeBuilder, colour: string, substance: Substance = 'hair'): PartShape =>
   builder.finish({ substance, colour, smooth: true });
 

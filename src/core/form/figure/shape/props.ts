@@ -4,6 +4,7 @@ import type { PartShape } from '../../types';
 import { birdShapes } from './bird';
 import { ball } from './sections';
 
+/** What a performer may carry. */
 export type Prop = NonNullable<Performer['prop']>;
 
 /** Half the width that the hands must clear, metres. */

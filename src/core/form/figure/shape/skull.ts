@@ -82,6 +82,7 @@ export interface Skull {
   faceAt(x: number, depth: number): number;
 }
 
+/** The skull of a skeleton; a feminine one has the softer profile. */
 export function skullOf(skeleton: Skeleton, feminine: boolean): Skull {
   const rows = feminine ? FEMALE : MALE;
   const lumps = swells(feminine);
@@ -120,4 +121,5 @@ export function skullOf(skeleton: Skeleton, feminine: boolean): Skull {
   };
 }
 
+/** How far the crown lies below the stature that is measured over hair, table millimetres. */
 export const SKULL_TOP = HAIR_MILLIMETRES;

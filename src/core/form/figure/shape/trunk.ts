@@ -87,6 +87,7 @@ const scaledBy = (sections: readonly Section[], stature: number): Section[] =>
     z: (section.z ?? 0) * stature,
   }));
 
+/** What the shape of a clothed trunk follows from. */
 export interface TrunkLook {
   readonly feminine: boolean;
   readonly girth: number;

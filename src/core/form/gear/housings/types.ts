@@ -17,6 +17,7 @@ export interface Housing {
 /** Makes a housing of [width, height, depth] metres; `colour` is the tint of what glows, or null. */
 export type MakeHousing = (size: Vec3, colour: string | null) => Housing;
 
+/** The way that a lamp looks in its own frame. */
 export const FORWARD: Vec3 = [0, 0, -1];
 
 /** The look of a glowing part. */

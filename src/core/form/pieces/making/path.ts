@@ -25,6 +25,7 @@ export function tidyPath(
   return { corners, closed: closed && corners.length > 2 };
 }
 
+/** Distance of two places on the deck, metres. */
 export const apart = (a: Spot, b: Spot): number => hypot(b[0] - a[0], b[1] - a[1]);
 
 /** Corner by corner, how the two sides of a run of some thickness meet. Right is as one walks it, seen from above. */

@@ -11,6 +11,7 @@ const PROUD_METRES = 0.02;
 /** Lit windows that a block may be expected to have; a bigger one gets them further apart. */
 const MOST_LIT = 140;
 
+/** The three lights behind windows. */
 export type WindowTone = 'warm' | 'cool' | 'dim';
 
 /** Lamplight, tubes and screens, and a lamp two rooms away. */
