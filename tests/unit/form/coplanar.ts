@@ -10,7 +10,7 @@ import {
   type Vec3,
 } from '../../../src/core/form/build/vector';
 import type { PlacedPart } from '../../../src/core/form/types';
-import { openEdges } from './gear/solids';
+import { openEdges } from './solids';
 
 /** Normals that differ by less than this are parallel, and planes that are nearer than this are the same. */
 const PARALLEL = 1e-4;
@@ -36,7 +36,7 @@ function facesOf({ shape, worldFromPart }: PlacedPart, part: number, middle: Vec
     ];
     return subtract(moved(worldFromPart ?? AT_ORIGIN, own), middle);
   };
-  const isSheet = openEdges(shape) > 0;
+  const isSheet = openEdges(shape).length > 0;
   const faces: Face[] = [];
   for (let k = 0; k < shape.indices.length; k += 3) {
     const [a, b, c] = [0, 1, 2].map((corner) => at(shape.indices[k + corner]));

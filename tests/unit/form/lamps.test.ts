@@ -5,7 +5,7 @@ import { fluxLumens } from '../../../src/core/form/gear/modifiedBeam';
 import { lampsAt } from '../../../src/core/form/lamps';
 import type { Gear } from '../../../src/core/plan/schema/gear';
 import { EVERY_KIND, HEAD, HEADS, planOf, STAND } from './gear/plans';
-import { extent } from './gear/solids';
+import { boundsOf } from './solids';
 
 const PRACTICAL: Extract<Gear, { kind: 'practical' }> = {
   kind: 'practical',
@@ -36,7 +36,7 @@ describe('lampsAt', () => {
       const gear = EVERY_KIND.find(({ id }) => id === lamp.itemId);
       if (!gear) throw new Error(`There is no gear ${lamp.itemId}.`);
       const glow = gearParts(gear, plan).filter(({ shape }) => shape.substance === 'glow');
-      const { low, high } = extent(glow);
+      const { low, high } = boundsOf(glow);
       lamp.position.forEach((value, axis) => {
         expect(value).toBeGreaterThan(low[axis] - 0.01);
         expect(value).toBeLessThan(high[axis] + 0.01);

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { figureParts } from '../../../../src/core/form/figure';
 import type { PlacedPart } from '../../../../src/core/form/types';
-import { isSound, openEdges, signedVolume } from '../pieces/solids';
+import { isSound, openEdges, signedVolume } from '../solids';
 import { acted, boxOf, cornersOf, EVERYONE, MAN, named, STANCES, WOMAN } from './people';
 
 const partsIn = (who: typeof MAN, stance: (typeof STANCES)[number], headingDegrees = 0) => {

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { gearParts, standTop } from '../../../../src/core/form/gear';
 import { headPlace } from '../../../../src/core/form/gear/headPlace';
+import { boundsOf } from '../solids';
 import { ARM_STAND, HEAD, HEADS, planOf, STAND } from './plans';
-import { extent, middleOf, partsNamed } from './solids';
+import { middleOf, partsNamed } from './solids';
 
 const plan = planOf([STAND, ARM_STAND, HEAD]);
 const AIMED = ['spot', 'fresnel', 'panel', 'sign', 'street'];
@@ -30,7 +31,7 @@ describe.each(HEADS.filter(({ form }) => AIMED.includes(form)))('a head of the f
     const glow = gearParts(head, plan).find(({ shape }) => shape.substance === 'glow');
     expect(glow).toBeDefined();
     if (!glow) return;
-    const { low, high } = extent([glow]);
+    const { low, high } = boundsOf([glow]);
     const middle = low.map((value, axis) => (value + high[axis]) / 2);
     // The box round a tilted face is not quite centred on it, so a share of its size is allowed.
     expect(offLine(middle, pivot, direction)).toBeLessThan(0.02 + 0.03 * headClass.size[0]);
@@ -44,7 +45,7 @@ describe('a carried head', () => {
     for (const headClass of HEADS) {
       const head = { ...HEAD, head: headClass.form };
       const yoke = partsNamed(gearParts(head, plan), 'yoke')[0];
-      const { low, high } = extent([yoke]);
+      const { low, high } = boundsOf([yoke]);
       const top = standTop(STAND).at;
       expect(low[1]).toBeGreaterThan(top[1] - 0.1);
       expect(low[1]).toBeLessThan(top[1]);

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { gearParts } from '../../../../src/core/form/gear';
 import { cablePath } from '../../../../src/core/form/gear/cable';
+import { boundsOf } from '../solids';
 import { EVERY_KIND, planOf } from './plans';
-import { extent, partsNamed } from './solids';
+import { partsNamed } from './solids';
 
 const plan = planOf(EVERY_KIND);
 const partsOf = (id: string) => {
@@ -13,7 +14,7 @@ const partsOf = (id: string) => {
 describe('round members', () => {
   test('a cable lies on its base, as thick as it is, with a tube for each length of it', () => {
     const [cable] = partsOf('cable-1');
-    const { low, high } = extent([cable]);
+    const { low, high } = boundsOf([cable]);
     expect(low[1]).toBeGreaterThanOrEqual(-1e-6);
     expect(high[1]).toBeLessThanOrEqual(0.012 + 1e-6);
     expect(cable.shape.tubes.length).toBeGreaterThan(6);
@@ -64,12 +65,12 @@ describe('things that stand', () => {
     'practical-street',
     'practical-sign',
   ])('%s stands on its place', (id) => {
-    expect(extent(partsOf(id)).low[1]).toBeCloseTo(0.2, 2);
+    expect(boundsOf(partsOf(id)).low[1]).toBeCloseTo(0.2, 2);
   });
 
   test('a ladder is as high as it says, a sandbag as full', () => {
-    expect(extent(partsOf('ladder-1')).high[1]).toBeCloseTo(0.2 + 2.4, 2);
-    const { low, high } = extent(partsOf('sandbag-1'));
+    expect(boundsOf(partsOf('ladder-1')).high[1]).toBeCloseTo(0.2 + 2.4, 2);
+    const { low, high } = boundsOf(partsOf('sandbag-1'));
     expect(high[1] - low[1]).toBeLessThan(0.25);
   });
 

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { gearParts, standTop } from '../../../../src/core/form/gear';
+import { boundsOf } from '../solids';
 import { ARM_STAND, LOW_STAND, planOf, STAND, TALL_STAND } from './plans';
-import { extent, partsNamed } from './solids';
+import { partsNamed } from './solids';
 
 const plan = planOf([STAND, ARM_STAND]);
 
@@ -12,7 +13,7 @@ describe('a stand', () => {
   test('ends with its spigot at its height above the foot, also beyond its reach or below its collar', () => {
     for (const heightMetres of [0.4, 1, 3.2, 6]) {
       const stand = { ...STAND, heightMetres };
-      const { high } = extent(gearParts(stand, planOf([stand])));
+      const { high } = boundsOf(gearParts(stand, planOf([stand])));
       expect(high[1]).toBeCloseTo(STAND.at[1] + heightMetres, 3);
       expect(standTop(stand).at).toEqual([STAND.at[0], STAND.at[1] + heightMetres, STAND.at[2]]);
     }
@@ -48,7 +49,7 @@ describe('a stand', () => {
 
   test('never goes below its foot', () => {
     for (const stand of [STAND, ARM_STAND]) {
-      expect(extent(gearParts(stand, plan)).low[1]).toBeGreaterThanOrEqual(stand.at[1] - 1e-6);
+      expect(boundsOf(gearParts(stand, plan)).low[1]).toBeGreaterThanOrEqual(stand.at[1] - 1e-6);
     }
   });
 

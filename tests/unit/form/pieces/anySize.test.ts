@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { pieceParts } from '../../../../src/core/form/pieces';
 import type { Piece } from '../../../../src/core/plan/schema/pieces';
+import { isSound, openEdges, SHEETS, signedVolume } from '../solids';
 import { ROOFTOP, SKYLINE } from './rooftop';
-import { isSound, openEdges, SHEETS, signedVolume } from './solids';
 
 const GROUND = { surface: 'concrete', wetness: 'dry' } as const;
 

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { pieceParts } from '../../../../src/core/form/pieces';
 import { signedArea, tidyOutline, triangulate } from '../../../../src/core/form/pieces/making/triangulate';
-import { areaFromAbove, openEdges, partNamed, signedVolume } from './solids';
+import { areaFromAbove, openEdges, partNamed, signedVolume } from '../solids';
 
 type Outline = [number, number][];
 const deckOf = (outline: Outline) =>

@@ -3,8 +3,8 @@ import { expect, test } from 'vitest';
 import { pieceParts } from '../../../../src/core/form/pieces';
 import type { Piece } from '../../../../src/core/plan/schema/pieces';
 import { piece as schema } from '../../../../src/core/plan/schema/pieces';
+import { isSound, openEdges, SHEETS, signedVolume, trianglesOf } from '../solids';
 import { ROOFTOP, SKYLINE } from './rooftop';
-import { isSound, openEdges, SHEETS, signedVolume, trianglesOf } from './solids';
 
 const GROUND = { surface: 'concrete', wetness: 'wet down' } as const;
 const named = (pieces: readonly Piece[]) => pieces.map((piece) => [piece.label, piece] as const);

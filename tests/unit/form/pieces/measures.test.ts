@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { pieceParts } from '../../../../src/core/form/pieces';
 import type { PlacedPart } from '../../../../src/core/form/types';
 import type { Piece } from '../../../../src/core/plan/schema/pieces';
+import { boundsOf, partNamed } from '../solids';
 import { ROOFTOP } from './rooftop';
-import { boundsOf, partNamed } from './solids';
 
 const GROUND = { surface: 'concrete', wetness: 'dry' } as const;
 

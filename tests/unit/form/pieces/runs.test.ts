@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { pieceParts } from '../../../../src/core/form/pieces';
 import { opennessOf } from '../../../../src/core/form/pieces/making/mesh';
 import type { Piece } from '../../../../src/core/plan/schema/pieces';
-import { isSound, openEdges, partNamed, signedVolume } from './solids';
+import { isSound, openEdges, partNamed, signedVolume } from '../solids';
 
 const GROUND = { surface: 'concrete', wetness: 'dry' } as const;
 type Path = [number, number][];

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { hashOfText, shareOf } from '../../../../src/core/form/build/seededHash';
 import { pieceParts } from '../../../../src/core/form/pieces';
 import type { Piece } from '../../../../src/core/plan/schema/pieces';
-import { boundsOf } from './solids';
+import { boundsOf } from '../solids';
 
 const block = (size: [number, number, number], litShare: number, seed: number): Piece => ({
   id: 'b',

@@ -1,4 +1,4 @@
-import type { PartShape, PlacedPart } from '../../../../src/core/form/types';
+import type { PartShape, PlacedPart } from '../../../src/core/form/types';
 
 /** Names of the parts that are sheets: open, and counted from both sides. */
 export const SHEETS = /^(top|mesh|cloths|sheet|windows .+)$/;
@@ -17,6 +17,8 @@ export function openEdges({ positions, indices }: PartShape): readonly string[] 
     for (let corner = 0; corner < 3; corner += 1) {
       const a = keys[indices[k + corner]];
       const b = keys[indices[k + ((corner + 1) % 3)]];
+      // The pole of a ball is an edge without length.
+      if (a === b) continue;
       const edge = a < b ? `${a} to ${b}` : `${b} to ${a}`;
       const use = uses.get(edge) ?? { there: 0, back: 0 };
       uses.set(edge, use);
@@ -77,6 +79,7 @@ export function boundsOf(parts: readonly PlacedPart[]): {
   return { low, high, size: high.map((value, axis) => value - low[axis]) };
 }
 
+/** How many triangles there are in all. */
 export const trianglesOf = (parts: readonly PlacedPart[]): number =>
   parts.reduce((sum, { shape }) => sum + shape.indices.length / 3, 0);
 
