@@ -4,6 +4,7 @@ import { FogExp2, NoToneMapping, PCFShadowMap } from 'three';
 import { readPreference } from '../desk/preferences';
 import { sessionStore } from '../desk/sessionStore';
 import { viewStore } from '../desk/viewStore';
+import { PlaySpeed } from './drive/PlaySpeed';
 import { firstQuality } from './drive/quality';
 import { RenderDriver } from './drive/RenderDriver';
 import { HAZE_COLOUR, HAZE_PER_METRE } from './light/sky';
@@ -43,6 +44,7 @@ export function Stage() {
         }}
       >
         <RenderDriver />
+        <PlaySpeed />
       </Canvas>
     </div>
   );
