@@ -1,63 +1,20 @@
-import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import { parsePlan } from '../core/plan/parse';
-import type { Plan } from '../core/plan/schema/plan';
 import { keepingStore } from './keepingStore';
 import { planStore } from './planStore';
+import { type KeptPlan, leaveOnShelf, type OpenPlan, putAside, readShelf, writeShelf } from './shelf';
 import { toastStore } from './toastStore';
 
-interface KeptPlan {
-  /** As it was stored: whatever it is, it is parsed before it is believed. */
-  readonly document: unknown;
-  readonly fileName: string;
-  /** Counts the writings: a number that this page does not know is another tab's. */
-  readonly writing?: number;
-}
-
-interface Shelf extends DBSchema {
-  plans: { key: string; value: KeptPlan };
-}
-
-const CURRENT = 'current';
-/** Where a kept plan goes that could not be read, so that the next edit does not write over it. */
-const UNREAD = 'unread';
 /** Long enough for a run of nudges to be one write, short enough that a closed lid loses nothing. */
 const PAUSE_MS = 400;
-
-let shelf: Promise<IDBPDatabase<Shelf>> | null = null;
-/** The last writing that this page read or made. */
-let knownWriting = 0;
-
-function openShelf(): Promise<IDBPDatabase<Shelf>> {
-  shelf ??= openDB<Shelf>('standclear', 1, {
-    upgrade: (database) => {
-      database.createObjectStore('plans');
-    },
-  });
-  return shelf;
-}
 
 /** Private windows, full disks and blocked storage all end here: said in the header, and the work goes on. */
 const refuse = (): void => keepingStore.setState({ state: 'refused' });
 
-const writingOf = (kept: KeptPlan | undefined): number => kept?.writing ?? 0;
-
-/** Writes the plan unless another tab has written since; in one transaction, so that no tab writes in between. */
-async function write(over: 'own' | 'any'): Promise<boolean> {
-  const { plan, fileName } = planStore.getState();
-  const transaction = (await openShelf()).transaction('plans', 'readwrite');
-  const writing = writingOf(await transaction.store.get(CURRENT));
-  const isOurs = writing === knownWriting || over === 'any';
-  if (isOurs) await transaction.store.put({ document: plan, fileName, writing: writing + 1 }, CURRENT);
-  await transaction.done;
-  if (!isOurs) return false;
-  knownWriting = writing + 1;
-  keepingStore.setState({ state: 'kept', safePlan: plan });
-  return true;
-}
-
 async function keep(over: 'own' | 'any' = 'own'): Promise<void> {
+  const open = planStore.getState();
   try {
-    if (!(await write(over))) standBack();
+    if (await writeShelf(open, over)) keepingStore.setState({ state: 'kept', safePlan: open.plan });
+    else standBack();
   } catch {
     refuse();
   }
@@ -76,17 +33,27 @@ function standBack(): void {
     });
 }
 
+/** Offers what a closed tab held when another tab had kept a plan since. */
+function offerLeft(left: KeptPlan): void {
+  const read = parsePlan(left.document);
+  if (!read.ok) return;
+  toastStore.getState().say('A tab that was closed held another state of the plan.', {
+    tone: 'warn',
+    about: 'keeping',
+    action: { word: 'Open it', act: () => planStore.getState().openPlan(read.value, left.fileName) },
+  });
+}
+
 /** The plan that this device kept, or null when there is none that can be read. */
-export async function restoreKept(): Promise<{ readonly plan: Plan; readonly fileName: string } | null> {
+export async function restoreKept(): Promise<OpenPlan | null> {
   try {
-    const database = await openShelf();
-    const kept = await database.get('plans', CURRENT);
-    knownWriting = writingOf(kept);
+    const { current, left } = await readShelf();
     keepingStore.setState({ state: 'kept' });
-    if (!kept) return null;
-    const read = parsePlan(kept.document);
-    if (read.ok) return { plan: read.value, fileName: kept.fileName };
-    await database.put('plans', kept, UNREAD);
+    if (left) offerLeft(left);
+    if (!current) return null;
+    const read = parsePlan(current.document);
+    if (read.ok) return { plan: read.value, fileName: current.fileName };
+    await putAside(current);
     toastStore
       .getState()
       .say(`The plan kept on this device cannot be read. ${read.faults[0]?.sentence ?? ''}`, {
@@ -116,13 +83,19 @@ export function startKeeping(): void {
     timer ??= setTimeout(keepNow, PAUSE_MS);
   });
   document.addEventListener('visibilitychange', () => {
-    if (document.visibilityState === 'hidden') keepNow();
+    if (document.visibilityState !== 'hidden' || isSafe()) return;
+    leaveOnShelf(planStore.getState()).catch(refuse);
+    keepNow();
   });
   window.addEventListener('beforeunload', (event) => {
-    const { state, safePlan } = keepingStore.getState();
-    const isKeeping = state === 'kept' || state === 'starting';
-    if (isKeeping || !planStore.getState().opened || planStore.getState().plan === safePlan) return;
+    const { state } = keepingStore.getState();
     // The browser asks in its own words whether to leave.
-    event.preventDefault();
+    if ((state === 'refused' || state === 'elsewhere') && !isSafe()) event.preventDefault();
   });
+}
+
+/** Whether all of the plan would outlive the page. */
+function isSafe(): boolean {
+  const { plan, opened } = planStore.getState();
+  return !opened || plan === keepingStore.getState().safePlan;
 }

@@ -6,6 +6,7 @@ import { formatShare } from '../../core/units/shares';
 import { useSession } from '../../desk/hooks';
 import { concernOf, findingsOf } from '../report/concerns';
 import { type CloseMark, closeMarks, PIXELS_PER_LETTER } from './closeMarks';
+import { facesIn } from './faces';
 import { type Box, boxOf } from './pictureBox';
 import { placeLabels } from './placeLabels';
 import { alongEdge, outlinesInFrame, type Sighting } from './projected';
@@ -16,6 +17,10 @@ const MOST_CLOSE = 3;
 /** In a frame narrower than this, in pixels, one label is as much as the picture bears. */
 const NARROW_PIXELS = 480;
 const LABEL_HEIGHT = 38;
+/** Beside the letters of a label: its bar, its glyph, its ends; pixels. */
+const LABEL_REST = 36;
+/** A longer name says no more of where to look. */
+const MOST_LETTERS = 44;
 
 interface Labelled {
   readonly item: ItemReport;
@@ -23,6 +28,10 @@ interface Labelled {
   readonly title: string;
   readonly second: string;
 }
+
+/** As much of a name as a label has room for. */
+const shortened = (text: string, letters: number): string =>
+  text.length <= letters ? text : `${text.slice(0, Math.max(letters - 1, 1)).trimEnd()}…`;
 
 function labelled(item: ItemReport, box: Box): Labelled | null {
   const concern = concernOf(item);
@@ -161,25 +170,27 @@ export function Marks(props: {
   const lengths = useSession((state) => state.lengths);
   const narrow = box.width < NARROW_PIXELS;
   const findings = findingsOf(report);
+  const letters = Math.min(MOST_LETTERS, Math.floor((box.width - LABEL_REST) / PIXELS_PER_LETTER));
   const entries = findings.flatMap((item) => labelled(item, box) ?? []);
   const told = [
     ...entries.filter((entry) => entry.item.id === selectedId),
     ...entries.filter((entry) => entry.item.id !== selectedId),
-  ].slice(0, narrow ? 1 : MOST_LABELS);
+  ]
+    .slice(0, narrow ? 1 : MOST_LABELS)
+    .map((entry) => ({ ...entry, title: shortened(entry.title, letters) }));
   const nearest = findings.filter((item) => concernOf(item) === 'close');
   const seen = useMemo((): Sighting => ({ plan, setup, seconds: report.seconds[0] }), [plan, setup, report]);
   const close = closeMarks(nearest.slice(0, narrow ? 1 : MOST_CLOSE), box, lengths, !narrow, ({ id }, edge) =>
     alongEdge(seen, id, edge),
   );
-  const places = placeLabels(
-    told.map(({ mark, title, second }) => ({
-      mark,
-      width: Math.max(36 + title.length * PIXELS_PER_LETTER, 18 + second.length * PIXELS_PER_LETTER),
-      height: LABEL_HEIGHT,
-    })),
-    box,
-    [...props.kept, ...close.map((mark) => mark.box)],
-  );
+  const labels = told.map(({ mark, title, second }) => ({
+    mark,
+    width: Math.max(LABEL_REST + title.length * PIXELS_PER_LETTER, 18 + second.length * PIXELS_PER_LETTER),
+    height: LABEL_HEIGHT,
+  }));
+  const taken = [...props.kept, ...close.map((mark) => mark.box)];
+  const besideFaces = placeLabels(labels, box, [...taken, ...facesIn(seen, box)]);
+  const places = besideFaces.includes(null) ? placeLabels(labels, box, taken) : besideFaces;
   const chosen = report.items.find((item) => item.id === selectedId && concernOf(item) === null);
   return (
     <g className="marks">

@@ -8,6 +8,9 @@ import { liveStore } from '../../desk/liveStore';
 import { Icon } from '../parts/Icon';
 import { TimeBar } from './TimeBar';
 
+/** A frame is 0.04 s: with fewer, a step of one would not be seen. */
+const CLOCK_DECIMALS = 2;
+
 /** The time of the move: play it, or take hold of it. The clock is written past React, sixty times a second. */
 export function Scrub({ setup }: { readonly setup: Setup }) {
   const plan = useLivePlan();
@@ -22,10 +25,10 @@ export function Scrub({ setup }: { readonly setup: Setup }) {
       const share = to > from ? (seconds - from) / (to - from) : 0;
       if (slider.current) {
         slider.current.value = String(seconds);
-        slider.current.setAttribute('aria-valuetext', formatSeconds(seconds));
+        slider.current.setAttribute('aria-valuetext', formatSeconds(seconds, CLOCK_DECIMALS));
       }
       head.current?.style.setProperty('--share', String(share));
-      if (clock.current) clock.current.textContent = formatSeconds(seconds);
+      if (clock.current) clock.current.textContent = formatSeconds(seconds, CLOCK_DECIMALS);
     };
     show(liveStore.getState().seconds);
     return liveStore.subscribe((state, before) => {

@@ -39,7 +39,9 @@ export function closeMarks(
     if (!item.margin) continue;
     const { edge, metres, frameWidths } = item.margin;
     const distance = formatLength(metres, lengths);
-    const text = named ? `${item.label}, ${distance}` : distance;
+    // Of a name that would fill the frame the distance alone is told: the list has the name.
+    const full = `${item.label}, ${distance}`;
+    const text = named && widthOf(full) < frame.width / 2 ? full : distance;
     const away = Math.max(Math.min(frameWidths * frame.width, frame.left), SHORTEST);
     const mark = { id: item.id, text, edge, away, along: alongOf(item, edge) ?? SOMEWHERE };
     const isSide = edge === 'left' || edge === 'right';

@@ -99,12 +99,13 @@ const outsideRings = (around: Bounds, rings: readonly Ring[]): Bounds =>
     ];
   }, around);
 
-const squareAround = ({ middle: [x, y], radius }: Ring): Bounds => [
-  x - radius,
-  y - radius,
-  x + radius,
-  y + radius,
-];
+/** Space between a ring and the names of other things, pixels. */
+const OFF_RING = 3;
+
+const squareAround = ({ middle: [x, y], radius }: Ring): Bounds => {
+  const half = radius + OFF_RING;
+  return [x - half, y - half, x + half, y + half];
+};
 
 /** True once the page's typefaces have come. */
 function useTypeface(): boolean {
