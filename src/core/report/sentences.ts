@@ -86,7 +86,7 @@ function showing(item: ItemReport, setup: SetupReport): FindingSentence {
   const parts = partsInWords(item.parts);
   const verb = parts?.plural ? 'show' : 'shows';
   const subject = parts ? `${parts.words} ${verb}` : 'it shows';
-  const mirror = item.mirroredShare > 0 ? ', and in the mirror of the floor' : '';
+  const mirror = item.mirroredShare > 0 ? ', and in a reflection' : '';
   const text =
     `${subject} ${place(item.extent, item.touches)}${time(item.spans, setup.seconds)}, ` +
     `${ofFrame(item.share)}${layerWords(item, setup)}${mirror}.`;
