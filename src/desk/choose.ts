@@ -60,10 +60,11 @@ export function stepSetup(by: number): void {
 /** Keeps what is chosen within the plan: a setup or item that is gone is no longer chosen. */
 export function keepChoicesInPlan(): void {
   const check = (plan: Plan): void => {
-    const { setupId, selectedId, setSetupId, setSelectedId } = sessionStore.getState();
+    const { setupId, selectedIds, setSetupId, setSelectedIds } = sessionStore.getState();
     const setup = setupOf(plan, setupId);
     if ((setup?.id ?? null) !== setupId) setSetupId(setup?.id ?? null);
-    if (selectedId !== null && !itemOf(plan, selectedId)) setSelectedId(null);
+    const there = selectedIds.filter((id) => itemOf(plan, id) !== null);
+    if (there.length < selectedIds.length) setSelectedIds(there);
     goToSeconds(liveStore.getState().seconds);
   };
   planStore.subscribe((state, before) => {

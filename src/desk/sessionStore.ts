@@ -17,6 +17,9 @@ export interface Guides {
 /** What belongs to this sitting: chosen things and ways of looking, never undone. */
 export interface SessionState {
   readonly setupId: string | null;
+  /** All that is chosen, in the order in which it was; the last is the one that panels speak of. */
+  readonly selectedIds: readonly string[];
+  /** The last of `selectedIds`, or null. */
   readonly selectedId: string | null;
   readonly roofView: RoofView;
   readonly sheet: SheetName;
@@ -25,7 +28,11 @@ export interface SessionState {
   readonly guides: Guides;
   readonly pictureQuality: PictureQuality;
   readonly setSetupId: (setupId: string | null) => void;
+  /** Chooses one thing alone, or nothing. */
   readonly setSelectedId: (selectedId: string | null) => void;
+  readonly setSelectedIds: (selectedIds: readonly string[]) => void;
+  /** Adds a thing to what is chosen, or takes it out. */
+  readonly toggleSelected: (id: string) => void;
   readonly setRoofView: (roofView: RoofView) => void;
   readonly setSheet: (sheet: SheetName) => void;
   readonly setTheme: (theme: Theme) => void;
@@ -43,8 +50,14 @@ function firstTheme(): Theme {
   return asksForLight ? 'day' : 'night';
 }
 
+const selectionOf = (selectedIds: readonly string[]): Pick<SessionState, 'selectedIds' | 'selectedId'> => ({
+  selectedIds,
+  selectedId: selectedIds.at(-1) ?? null,
+});
+
 export const sessionStore = createStore<SessionState>()((set) => ({
   setupId: null,
+  selectedIds: [],
   selectedId: null,
   roofView: 'overhead',
   sheet: 'frames',
@@ -53,7 +66,14 @@ export const sessionStore = createStore<SessionState>()((set) => ({
   guides: { thirds: false, safe: false, centre: true, lookAround: true },
   pictureQuality: readPreference('picture', ['light', 'full']) ?? 'full',
   setSetupId: (setupId) => set({ setupId }),
-  setSelectedId: (selectedId) => set({ selectedId }),
+  setSelectedId: (selectedId) => set(selectionOf(selectedId === null ? [] : [selectedId])),
+  setSelectedIds: (selectedIds) => set(selectionOf(selectedIds)),
+  toggleSelected: (id) =>
+    set(({ selectedIds }) =>
+      selectionOf(
+        selectedIds.includes(id) ? selectedIds.filter((each) => each !== id) : [...selectedIds, id],
+      ),
+    ),
   setRoofView: (roofView) => set({ roofView }),
   setSheet: (sheet) => set({ sheet }),
   setTheme: (theme) => {

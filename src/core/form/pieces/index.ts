@@ -6,9 +6,11 @@ import { chimneyParts } from './chimney';
 import { deckParts } from './deck';
 import { fenceParts } from './fence';
 import { lineParts } from './line';
+import { modelParts } from './model';
 import { paneParts } from './pane';
 import { parapetParts } from './parapet';
 import { postParts } from './post';
+import { riserParts } from './riser';
 import { shedParts } from './shed';
 import { skylineBlockParts } from './skylineBlock';
 import { stairHouseParts } from './stairHouse';
@@ -44,6 +46,10 @@ export function pieceParts(piece: Piece, ground: Ground): readonly PlacedPart[] 
       return chimneyParts(piece);
     case 'box':
       return boxParts(piece);
+    case 'riser':
+      return riserParts(piece);
+    case 'model':
+      return modelParts(piece);
     case 'pane':
       return paneParts(piece);
     case 'skyline block':

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { coordinate, headingDegrees, spot, within } from './numbers';
-import { colour, id, label, wish } from './texts';
+import { colour, id, itemCommon, label } from './texts';
 
 const stance = v.picklist(
   ['stand', 'walk', 'run', 'crouch', 'sit', 'lean', 'arms out', 'reach', 'holding'],
@@ -21,9 +21,7 @@ const mark = v.strictObject({
 
 /** Somebody in front of the lens: body, clothes, and the marks they go to. */
 export const performer = v.strictObject({
-  id,
-  label,
-  wish: v.optional(wish),
+  ...itemCommon,
   /** Which table of body proportions is used. */
   figure: v.picklist(['male', 'female'], 'male or female'),
   statureMetres: within(0.5, 2.5, 'metres'),

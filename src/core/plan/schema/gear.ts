@@ -13,9 +13,8 @@ import {
   wholeCount,
   within,
 } from './numbers';
-import { id, label, wish } from './texts';
+import { itemCommon as common, id } from './texts';
 
-const common = { id, label, wish: v.optional(wish) };
 const standing = { at: point, headingDegrees };
 /** Either a place of its own, or the id of the stand that carries it (then its place is the top of that stand or arm). */
 const carried = v.union(
@@ -33,6 +32,10 @@ const stand = v.strictObject({
   heightMetres: sizeMetres,
   /** An arm from the top of the column: length, rise and its own compass heading. */
   arm: v.optional(v.strictObject({ lengthMetres: sizeMetres, tiltDegrees, headingDegrees })),
+  /** Diameter of the circle through the feet, where the legs are not opened as far as the class lets them. */
+  spreadMetres: v.optional(within(0.1, 5, 'metres')),
+  /** Sandbags over its legs. */
+  bags: v.optional(v.strictObject({ count: wholeCount(1, 20), kilograms: within(0.5, 50, 'kg each') })),
 });
 
 const modifier = v.picklist(
@@ -49,6 +52,8 @@ const head = v.strictObject({
   /** The point that the axis of the lamp goes through. */
   aim: point,
   modifier: v.optional(modifier),
+  /** From the spigot up to the axis that the housing tilts about, where it is not as short as its size lets it be. */
+  yokeMetres: v.optional(within(0, 3, 'metres')),
   /** Share of full output. */
   dim: share,
 });
@@ -89,6 +94,12 @@ const bulbString = v.strictObject({
   dim: share,
 });
 
+/** A radius with a side to it; a track that bends more tightly than half a metre is no track. */
+const bend = v.pipe(
+  within(-1000, 1000, 'metres'),
+  v.check((metres) => Math.abs(metres) >= 0.5, 'a radius of at least 0.5 metres to either side'),
+);
+
 const generator = v.strictObject({
   ...common,
   ...standing,
@@ -102,14 +113,19 @@ const cable = v.strictObject({
   path: v.pipe(v.array(spot), v.minLength(2, 'at least two points'), v.maxLength(400, 'at most 400 points')),
   baseMetres: coordinate,
   diameterMetres: within(0.002, 0.2, 'metres'),
+  /** Ids of the gear that its ends are plugged into: the first and the last point of the path lie there. */
+  plugs: v.optional(v.strictObject({ from: v.optional(id), to: v.optional(id) })),
 });
-/** Straight dolly track, `at` its middle, running along its heading. */
+/** Dolly track, `at` its middle, running along its heading there. */
 const track = v.strictObject({
   ...common,
   ...standing,
   kind: v.literal('track'),
+  /** Along its middle line. */
   lengthMetres: sizeMetres,
   gaugeMetres: within(0.1, 3, 'metres'),
+  /** Radius of the middle line of a curved track: positive bends to the right of the heading, negative to the left. */
+  bendMetres: v.optional(bend),
 });
 const cart = v.strictObject({
   ...common,

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { asset } from './asset';
 import {
   boxSize,
   coordinate,
@@ -11,9 +12,8 @@ import {
   wholeCount,
   within,
 } from './numbers';
-import { id, label, wish } from './texts';
+import { itemCommon as common, id } from './texts';
 
-const common = { id, label, wish: v.optional(wish) };
 /** Base centre of the thing, and the compass direction that its front faces. */
 const standing = { at: point, headingDegrees };
 const path = v.pipe(
@@ -23,6 +23,22 @@ const path = v.pipe(
 );
 /** A run along corners; `baseMetres` is the height of its foot, `closed` joins the last corner to the first. */
 const run = { path, closed: v.boolean('true or false'), baseMetres: coordinate, heightMetres: sizeMetres };
+/** A way through a run: a gate, a door, a window. */
+const opening = v.strictObject({
+  id,
+  /** From the first corner along the run to the middle of the opening. */
+  alongMetres: lengthMetres,
+  widthMetres: sizeMetres,
+  /** From the run's foot up to the opening's lower edge; 0 for what one walks through. */
+  sillMetres: lengthMetres,
+  heightMetres: sizeMetres,
+});
+const openings = v.optional(v.pipe(v.array(opening), v.maxLength(100, 'at most 100 openings')));
+const outline = v.pipe(
+  v.array(spot),
+  v.minLength(3, 'at least three corners'),
+  v.maxLength(400, 'at most 400 corners'),
+);
 const material = v.picklist(
   ['brick', 'render', 'timber', 'metal', 'concrete'],
   'brick, render, timber, metal or concrete',
@@ -33,14 +49,18 @@ const mesh = v.strictObject({
   wireMetres: within(0.0002, 0.05, 'metres'),
 });
 
+const fileUnits = within(-1e9, 1e9, 'units');
+const filePoint = v.strictTuple(
+  [fileUnits, fileUnits, fileUnits],
+  "a point [x, y, z] in the file's own units",
+);
+
 const deck = v.strictObject({
   ...common,
   kind: v.literal('deck'),
-  outline: v.pipe(
-    v.array(spot),
-    v.minLength(3, 'at least three corners'),
-    v.maxLength(400, 'at most 400 corners'),
-  ),
+  outline,
+  /** Holes through it: a light well, a hatch. Each lies inside the outline, and none over another. */
+  holes: v.optional(v.pipe(v.array(v.strictObject({ id, outline })), v.maxLength(40, 'at most 40 holes'))),
   /** Height of the walking surface. */
   topMetres: coordinate,
   /** How far the building's walls are drawn below the deck. */
@@ -50,6 +70,7 @@ const parapet = v.strictObject({
   ...common,
   ...run,
   kind: v.literal('parapet'),
+  openings,
   thicknessMetres: sizeMetres,
   copingMetres: lengthMetres,
   material,
@@ -58,6 +79,7 @@ const wall = v.strictObject({
   ...common,
   ...run,
   kind: v.literal('wall'),
+  openings,
   thicknessMetres: sizeMetres,
   material,
 });
@@ -65,6 +87,7 @@ const fence = v.strictObject({
   ...common,
   ...run,
   kind: v.literal('fence'),
+  openings,
   postEveryMetres: within(0.2, 20, 'metres'),
   postMetres: within(0.005, 0.5, 'metres'),
   rails: wholeCount(0, 12),
@@ -131,6 +154,26 @@ const box = v.strictObject({
   size: boxSize,
   material,
 });
+/** A level to stand on: a top on a frame of legs. */
+const riser = v.strictObject({
+  ...common,
+  ...standing,
+  kind: v.literal('riser'),
+  size: boxSize,
+});
+/** A scan or a model of the real place, out of a file that is kept beside the plan. */
+const model = v.strictObject({
+  ...common,
+  ...standing,
+  kind: v.literal('model'),
+  asset,
+  /** Which of the file's own axes points up. */
+  up: v.picklist(['y', 'z'], 'y or z'),
+  /** Metres for one unit of the file. */
+  metresPerUnit: within(1e-6, 1e6, 'metres'),
+  /** The file's own extent, in its own units and axes: the middle of its foot comes to `at`, and where the file is missing a box of this size stands there. */
+  extent: v.strictObject({ lowest: filePoint, highest: filePoint }),
+});
 /** A flat sheet of glass or mirror, standing on `at`, facing its heading; it reflects. */
 const pane = v.strictObject({
   ...common,
@@ -150,10 +193,27 @@ const skylineBlock = v.strictObject({
 
 export const piece = v.variant(
   'kind',
-  [deck, parapet, wall, fence, stairHouse, shed, tank, post, line, chimney, box, pane, skylineBlock],
-  'a kind of set piece: deck, parapet, wall, fence, stair house, shed, tank, post, line, chimney, box, pane or skyline block',
+  [
+    deck,
+    parapet,
+    wall,
+    fence,
+    stairHouse,
+    shed,
+    tank,
+    post,
+    line,
+    chimney,
+    box,
+    riser,
+    pane,
+    skylineBlock,
+    model,
+  ],
+  'a kind of set piece: deck, parapet, wall, fence, stair house, shed, tank, post, line, chimney, box, riser, pane, skyline block or model',
 );
 
 export type Piece = v.InferOutput<typeof piece>;
 export type Material = v.InferOutput<typeof material>;
 export type Mesh = v.InferOutput<typeof mesh>;
+export type Opening = v.InferOutput<typeof opening>;

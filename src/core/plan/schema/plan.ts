@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { beat, performer } from './cast';
+import { tape, underlay } from './drawing';
 import { gear } from './gear';
 import { kit } from './kit';
 import { within } from './numbers';
@@ -53,6 +54,8 @@ export const plan = v.strictObject({
   cast: v.pipe(v.array(performer), v.maxLength(60, 'at most 60 performers')),
   gear: v.pipe(v.array(gear), v.maxLength(4000, 'at most 4,000 pieces of gear')),
   setups: v.pipe(v.array(setup), v.maxLength(400, 'at most 400 setups')),
+  tapes: v.optional(v.pipe(v.array(tape), v.maxLength(400, 'at most 400 tapes'))),
+  underlay: v.optional(underlay),
 });
 
 export type Plan = v.InferOutput<typeof plan>;

@@ -25,3 +25,16 @@ export const colour = v.pipe(v.string('a colour'), v.regex(/^#[0-9a-f]{6}$/, 'a 
 /** What an item should do in frame. Where a plan leaves it out, gear keeps out and the rest may do either. */
 export const wish = v.picklist(['keep out', 'either', 'must show'], 'keep out, either or must show');
 export type Wish = v.InferOutput<typeof wish>;
+
+/** What every item carries beside the fields of its kind. */
+export const itemCommon = {
+  id,
+  label,
+  wish: v.optional(wish),
+  /** Items with the same word here are chosen and moved together. */
+  group: v.optional(id),
+  /** A locked item stays where it is under a hand. */
+  locked: v.optional(v.boolean('true or false')),
+  /** Left out of the roof's drawings while somebody works on what lies under it; the frame and the report still have it. */
+  hidden: v.optional(v.boolean('true or false')),
+};

@@ -32,6 +32,8 @@ export function PieceSymbol({ piece, ground }: { readonly piece: Piece; readonly
     case 'chimney':
       return <Chimney piece={piece} />;
     case 'box':
+    case 'riser':
+    case 'model':
       return <Box piece={piece} />;
     case 'pane':
       return <PaneSymbol piece={piece} />;
