@@ -24,14 +24,13 @@ import { EdgeTicks, WIDE_PANE } from './layers/Furniture';
 import { ringOf } from './layers/Handled';
 import { groundOf, Hands } from './layers/Hands';
 import { LetteringLayer } from './layers/LetteringLayer';
+import { spotIn } from './pointers/types';
+import { REACH, useSheetPointers } from './pointers/useSheetPointers';
 import { keyOf, movingKeys, type Target } from './targets';
 import { placeOf, useFindings } from './useFindings';
 import { useLettering } from './useLettering';
-import { spotIn, useSheetPointers } from './useSheetPointers';
 import type { SheetView } from './useSheetView';
 
-/** Half of the least area to hit: 32 pixels with a mouse, 48 with a finger. */
-const REACH = { mouse: 16, touch: 24 };
 /** What the furniture takes at the foot of the pane, pixels: the legend at the left, the title block at the right. */
 const FURNITURE = { legend: [420, 52], title: [246, 98] } as const;
 const ZOOM_STEP = 1.25;
