@@ -5,6 +5,7 @@ import type { Piece } from '../plan/schema/pieces';
 import type { Ground, Plan } from '../plan/schema/plan';
 import { figureParts } from './figure/figureParts';
 import { gearParts, recordsOf } from './gear';
+import { modelHeld, modelsAtHand } from './models/modelShelf';
 import { pieceParts } from './pieces';
 import type { ItemForm, PlacedPart } from './types';
 
@@ -37,8 +38,14 @@ function keptForm(record: object, from: readonly object[], make: () => ItemForm)
   return form;
 }
 
+const MISSING = {};
+const madeWith = (record: Piece): readonly object[] =>
+  record.kind === 'model' ? [modelHeld(record.asset.sha256) ?? MISSING] : [];
+
 const pieceForm = (record: Piece, ground: Ground): ItemForm =>
-  keptForm(record, [ground], () => formOfItem({ section: 'piece', record }, pieceParts(record, ground)));
+  keptForm(record, [ground, ...madeWith(record)], () =>
+    formOfItem({ section: 'piece', record }, pieceParts(record, ground)),
+  );
 
 const gearForm = (record: Gear, plan: Plan): ItemForm =>
   keptForm(record, recordsOf(record, plan), () =>
@@ -54,6 +61,7 @@ function castForm(record: Performer, plan: Plan, seconds: number): ItemForm | nu
 
 interface KeptList {
   readonly beside: object;
+  readonly models: object;
   readonly forms: readonly ItemForm[];
 }
 
@@ -62,9 +70,9 @@ const keptLists = new WeakMap<object, KeptList>();
 
 function keptList(list: object, beside: object, make: () => readonly ItemForm[]): readonly ItemForm[] {
   const kept = keptLists.get(list);
-  if (kept && kept.beside === beside) return kept.forms;
+  if (kept && kept.beside === beside && kept.models === modelsAtHand()) return kept.forms;
   const forms = make();
-  keptLists.set(list, { beside, forms });
+  keptLists.set(list, { beside, models: modelsAtHand(), forms });
   return forms;
 }
 

@@ -1,5 +1,6 @@
 import type { Section } from '../plan/items';
 import type { Wish } from '../plan/schema/texts';
+import type { ModelSkin } from './models/heldModel';
 
 /** What a part is made of: drives drawing and, later, light; sight only needs openness and reflection. */
 export type Substance =
@@ -60,6 +61,10 @@ export interface PartShape {
   } | null;
   /** Whether drawing should smooth across edges (round things) or keep facets. */
   readonly smooth: boolean;
+  /** Known to be no closed solid, so that nobody has to find out; where it is left out, whoever asks finds out. */
+  readonly isOpen?: true;
+  /** How an imported surface looks, corner by corner; it takes the place of the substance in the picture. */
+  readonly skin?: ModelSkin;
 }
 
 /**

@@ -92,7 +92,7 @@ export function solidOf(shape: PartShape): Solid {
     high[axis] = Math.max(high[axis], shape.positions[k]);
   }
   const solid = {
-    isClosed: shape.openness === null && (isShut(shape, false) || isShut(shape, true)),
+    isClosed: shape.openness === null && !shape.isOpen && (isShut(shape, false) || isShut(shape, true)),
     low,
     high,
   };

@@ -1,20 +1,19 @@
 import { standingAt } from '../build/placement';
 import { ShapeBuilder } from '../build/shapeBuilder';
+import { modelShapes, modelSize } from '../models/modelShapes';
+import { modelHeld } from '../models/modelShelf';
 import type { PlacedPart } from '../types';
 import { fixed, type PieceOf } from './making/placed';
 
-/** The box that a model takes up: [width, height, depth] in metres, in its own frame on the roof. */
-export function modelSize(model: PieceOf<'model'>): readonly [number, number, number] {
-  const { lowest, highest } = model.extent;
-  const [x, y, z] = lowest.map((low, axis) => Math.abs(highest[axis] - low) * model.metresPerUnit);
-  return model.up === 'y' ? [x, y, z] : [x, z, y];
-}
-
-/** What stands for an imported model while its file is not there: a closed `box` of its size. */
+/**
+ * An imported model, in the parts that its file names. While its file is not at hand a closed `box` of its size
+ * stands for it.
+ */
 export function modelParts(model: PieceOf<'model'>): readonly PlacedPart[] {
+  const placement = standingAt(model.at, model.headingDegrees);
+  const held = modelHeld(model.asset.sha256);
+  if (held) return modelShapes(held, model).map((part) => ({ ...part, worldFromPart: placement }));
   const size = modelSize(model);
   const builder = new ShapeBuilder().box([0, size[1] / 2, 0], size);
-  return [
-    fixed('box', builder.finish({ substance: 'concrete' }, standingAt(model.at, model.headingDegrees))),
-  ];
+  return [fixed('box', builder.finish({ substance: 'concrete' }, placement))];
 }

@@ -1,4 +1,4 @@
-import { modelSize } from '../../../core/form/pieces/model';
+import { modelSize } from '../../../core/form/models/modelShapes';
 import { polygon, polyline } from '../geometry/paths';
 import { type Spot, standing } from '../geometry/spots';
 import type { PieceOf } from './kinds';
