@@ -32,7 +32,7 @@ const PLACES_ON_SIDE = 16;
  * Half-width and half-height, as tangents, of the upright rectangle around all that the frame takes in. The corners of
  * a barrel reach farther out than the middles of its sides.
  */
-function aroundFrame(frame: FrameShape): { readonly tanX: number; readonly tanY: number } {
+export function aroundFrame(frame: FrameShape): { readonly tanX: number; readonly tanY: number } {
   const { tanHalfWidth, tanHalfHeight, distortion } = frame;
   if (!distortion) return { tanX: tanHalfWidth, tanY: tanHalfHeight };
   let { tanX, tanY } = pyramidOf(frame);
