@@ -1,13 +1,17 @@
 import { ShapeBuilder } from '../build/shapeBuilder';
 import type { PlacedPart } from '../types';
+import { openedRun } from './making/openedRun';
 import { fixed, type PieceOf } from './making/placed';
-import { run, uprightSection } from './making/run';
 import { substanceOf } from './making/substances';
 
-/** A plain wall centred on its path. */
+/** A plain wall centred on its path, with its openings through it. */
 export function wallParts(wall: PieceOf<'wall'>): readonly PlacedPart[] {
-  const { path, closed, baseMetres, heightMetres, thicknessMetres, material } = wall;
+  const { baseMetres, heightMetres, thicknessMetres } = wall;
   const builder = new ShapeBuilder();
-  run(builder, path, closed, uprightSection(thicknessMetres, baseMetres, baseMetres + heightMetres));
-  return builder.isEmpty ? [] : [fixed('wall', builder.finish({ substance: substanceOf(material) }))];
+  openedRun(builder, wall, {
+    thickness: thicknessMetres,
+    low: baseMetres,
+    high: baseMetres + heightMetres,
+  });
+  return builder.isEmpty ? [] : [fixed('wall', builder.finish({ substance: substanceOf(wall.material) }))];
 }
