@@ -1,15 +1,12 @@
-import type { Beat } from '../schema/cast';
 import type { Body, Lens } from '../schema/kit';
 import type { Point } from '../schema/numbers';
 import type { Plan } from '../schema/plan';
 import type { Setup } from '../schema/setup';
 import { freeId } from './freeId';
+import { withBeats } from './withBeats';
 
 const withEntry = <Entry extends { readonly id: string }>(list: Entry[], entry: Entry): Entry[] =>
   list.some((each) => each.id === entry.id) ? list : [...list, entry];
-
-/** Length of the action in a plan that has no beats yet. */
-const FIRST_ACTION_SECONDS = 8;
 
 /**
  * Adds a setup on sticks at a point, metres, looking along a compass heading, over the whole action.
@@ -26,13 +23,7 @@ export function placeCamera(
   },
 ): Plan {
   const { body, lens } = args;
-  const beats: Beat[] =
-    plan.beats.length > 0
-      ? plan.beats
-      : [
-          { id: 'begin', label: 'Begin', atSeconds: 0 },
-          { id: 'end', label: 'End', atSeconds: FIRST_ACTION_SECONDS },
-        ];
+  const { beats } = withBeats(plan);
   const inOrder = beats.toSorted((a, b) => a.atSeconds - b.atSeconds);
   const from = inOrder[0];
   const to = inOrder.at(-1);

@@ -14,6 +14,8 @@ const body = v.strictObject({
         id,
         label,
         gateMm: v.strictTuple([millimetres(1, 200), millimetres(1, 200)], '[width, height] in mm'),
+        /** Diameter of a blur that still passes for sharp; where it is left out, what is usual for such a gate. */
+        circleMm: v.optional(within(0.001, 0.5, 'mm')),
       }),
     ),
     v.minLength(1, 'at least one gate mode'),
@@ -34,7 +36,10 @@ const distortion = v.strictObject({
 const lens = v.strictObject({
   id,
   label,
+  /** Of a zoom, the shortest. */
   focalMm: millimetres(1, 3000),
+  /** The longest focal length of a zoom. */
+  longestMm: v.optional(millimetres(1, 3000)),
   squeeze: within(1, 3, 'times'),
   widestStop: within(0.5, 64, ''),
   narrowestStop: within(0.5, 128, ''),
@@ -43,6 +48,8 @@ const lens = v.strictObject({
   /** How far the image plane sits behind the entrance pupil, along the axis. */
   pupilToImageMm: v.optional(millimetres(0, 1000)),
   distortion: v.optional(distortion),
+  frontDiameterMm: v.optional(millimetres(5, 400)),
+  kilograms: v.optional(within(0.01, 60, 'kg')),
   source: v.optional(longText),
 });
 

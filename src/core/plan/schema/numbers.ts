@@ -15,7 +15,7 @@ export const within = (lowest: number, highest: number, unit: string) =>
   );
 
 /** How far from the middle of the roof anything may lie, in metres: a skyline fits, a slip of the keyboard does not. */
-const FARTHEST_METRES = 5000;
+export const FARTHEST_METRES = 5000;
 
 /** Metres from the middle of the roof, or above its deck. */
 export const coordinate = within(-FARTHEST_METRES, FARTHEST_METRES, 'metres');

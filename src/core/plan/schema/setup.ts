@@ -1,14 +1,40 @@
 import * as v from 'valibot';
-import { point, tiltDegrees, within } from './numbers';
+import { lengthMetres, point, share, tiltDegrees, wholeCount, within } from './numbers';
 import { id, label } from './texts';
 
-/** Where the camera is at a moment of the action's clock: entrance pupil, pan as a compass heading, tilt, roll. */
+/** A moment: on the action's clock, or that long after a beat where one is named. */
+const moment = { atSeconds: within(0, 3600, 'seconds'), beat: v.optional(id) };
+
+/** Where the camera is at a moment: entrance pupil, pan as a compass heading, tilt, roll. */
 const cameraKey = v.strictObject({
-  atSeconds: within(0, 3600, 'seconds'),
+  ...moment,
   position: point,
   headingDegrees: within(-720, 720, 'degrees'),
   tiltDegrees,
   rollDegrees: within(-180, 180, 'degrees'),
+  /** How far along its track the dolly is, from the track's rear end: then x and z of `position` follow from it. */
+  alongMetres: v.optional(lengthMetres),
+  /** How far a zoom is in, where the lens is one. */
+  focalMm: v.optional(within(1, 3000, 'mm')),
+});
+
+/** What a lens is focused on: somebody's eyes, or a distance from the image plane. */
+const focusOn = [
+  v.strictObject({ follow: id }),
+  v.strictObject({ metres: within(0.01, 10000, 'metres') }),
+] as const;
+
+/** The look-out for somebody: the operator keeps their eyes at a place of the frame, 0..1 from its left and top edges. */
+const operator = v.strictObject({
+  hold: id,
+  at: v.strictTuple([share, share], '[x, y] in 0..1 of the frame'),
+});
+
+/** The unrest of a camera on a shoulder: a seeded drift that never gets farther than this. */
+const sway = v.strictObject({
+  seed: wholeCount(0, 1e9),
+  metres: within(0, 0.5, 'metres'),
+  degrees: within(0, 20, 'degrees'),
 });
 
 /** A camera position with its lens, support, move and stop, and the span of action that it covers. */
@@ -28,13 +54,33 @@ export const setup = v.strictObject({
   ndStops: within(0, 20, 'stops'),
   balanceKelvin: within(1000, 20000, 'kelvin'),
   focus: v.union(
-    [v.strictObject({ follow: id }), v.strictObject({ metres: within(0.01, 10000, 'metres') })],
-    'either {"follow": "id of a performer"} or {"metres": distance}',
+    [
+      ...focusOn,
+      v.strictObject({
+        racks: v.pipe(
+          v.array(
+            v.strictObject({
+              ...moment,
+              /** How long the pull takes, until `atSeconds`; from the rack before, or what was held before it. */
+              pullSeconds: within(0, 60, 'seconds'),
+              on: v.union(focusOn, 'either {"follow": "id of a performer"} or {"metres": distance}'),
+            }),
+          ),
+          v.minLength(1, 'at least one rack'),
+          v.maxLength(200, 'at most 200 racks'),
+        ),
+      }),
+    ],
+    'either {"follow": "id of a performer"}, {"metres": distance} or {"racks": [...]}',
   ),
   support: v.picklist(
     ['sticks', 'dolly', 'handheld', 'body rig', 'slider', 'jib', 'ladder'],
     'sticks, dolly, handheld, body rig, slider, jib or ladder',
   ),
+  /** Id of the track in the plan's gear that a dolly runs on. */
+  track: v.optional(id),
+  operator: v.optional(operator),
+  sway: v.optional(sway),
   /** The beats between which this setup covers the action. */
   span: v.strictObject({ from: id, to: id }),
   move: v.strictObject({
@@ -49,3 +95,6 @@ export const setup = v.strictObject({
 
 export type CameraKey = v.InferOutput<typeof cameraKey>;
 export type Setup = v.InferOutput<typeof setup>;
+export type FocusOn = v.InferOutput<(typeof focusOn)[number]>;
+export type Sway = v.InferOutput<typeof sway>;
+export type Operator = v.InferOutput<typeof operator>;
