@@ -9,7 +9,7 @@ const SPACE = 0x20;
 const padded = (bytes: number): number => Math.ceil(bytes / 4) * 4;
 
 /** Packs a glTF document and its one binary buffer into a GLB container, both chunks padded to four bytes. */
-export function packGlb(document: object, binary: Uint8Array): Uint8Array {
+export function packGlb(document: object, binary: Uint8Array): Uint8Array<ArrayBuffer> {
   const text = new TextEncoder().encode(JSON.stringify(document));
   const textBytes = padded(text.length);
   const binaryBytes = padded(binary.length);
