@@ -24,6 +24,23 @@ export const SOURCES = {
     where: 'oreilly.com 9780240516325, appendix B',
     seen: 'read',
   },
+  hyperfocal: {
+    title:
+      'Cameras and Lenses: the essential reference guide for filmmakers (slides): H = f²/(N c), with a table',
+    where: 'slideplayer.com/amp/5823246',
+    seen: 'read',
+  },
+  'depth-of-field': {
+    title:
+      'Thin-lens depth of field, near = s(H − f)/(H + s − 2f), far = s(H − f)/(H − s), and the blur that they follow from',
+    where: 'handbooks; not looked up',
+    seen: 'memory',
+  },
+  'circle-of-confusion': {
+    title: 'Depth of field calculations (handbook text copy): 35 mm 0.001 in, 16 mm 0.0006 in',
+    where: 'jukolart.us/cinematographic-systems/depth-of-field-calculations.html',
+    seen: 'read',
+  },
   'ansur-ii': {
     title:
       'ANSUR II, 2012 Anthropometric Survey of U.S. Army Personnel, NATICK/TR-15/007: means computed from the public data, 4,082 men and 1,986 women',

@@ -1,9 +1,11 @@
 import type { Lens } from '../plan/schema/kit';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
+import { type CameraState, cameraStateAt } from './cameraKey';
 import { extraction } from './gate';
-import { poseAt } from './pose';
-import type { Camera, FrameShape } from './types';
+import { poseOf } from './pose';
+import { swayAt } from './sway';
+import type { Camera, CameraPose, FrameShape } from './types';
 
 /** The lens and the gate that a setup names in the plan's kit. A parsed plan always has them; else this throws. */
 export function glassOf(
@@ -22,10 +24,15 @@ export function glassOf(
   return { lens, gateMm: mode.gateMm };
 }
 
-/** The delivered frame of a setup. */
-export function frameShapeOf(plan: Plan, setup: Setup): FrameShape {
+/** The delivered frame of a setup; of a zoom at its shortest unless a focal length is given, millimetres. */
+export function frameShapeOf(plan: Plan, setup: Setup, focalMm?: number): FrameShape {
   const { lens, gateMm } = glassOf(plan, setup);
-  const { tanHalfWidth, tanHalfHeight } = extraction(gateMm, lens.focalMm, lens.squeeze, setup.delivery);
+  const { tanHalfWidth, tanHalfHeight } = extraction(
+    gateMm,
+    focalMm ?? lens.focalMm,
+    lens.squeeze,
+    setup.delivery,
+  );
   return { tanHalfWidth, tanHalfHeight, aspect: setup.delivery, distortion: bending(lens) };
 }
 
@@ -36,9 +43,41 @@ function bending(lens: Lens): FrameShape['distortion'] {
   return Object.values(distortion).some((coefficient) => coefficient !== 0) ? distortion : null;
 }
 
-/** The setup's camera at an instant of the action's clock, seconds. */
+/** Where a setup's camera is and how it looks at an instant of the action's clock, seconds, on its steady way. */
+export function stateAt(plan: Plan, setup: Setup, seconds: number): CameraState {
+  const { lens } = glassOf(plan, setup);
+  return cameraStateAt(plan, setup, seconds, lens, (focalMm) => frameShapeOf(plan, setup, focalMm));
+}
+
+const poseOfState = ({ position, headingDegrees, tiltDegrees, rollDegrees }: CameraState): CameraPose =>
+  poseOf(position, headingDegrees, tiltDegrees, rollDegrees);
+
+/** The setup's camera at an instant of the action's clock, seconds, on its steady way: this is what is judged. */
 export function cameraAt(plan: Plan, setup: Setup, seconds: number): Camera {
-  return { pose: poseAt(setup, seconds), frame: frameShapeOf(plan, setup) };
+  const state = stateAt(plan, setup, seconds);
+  return { pose: poseOfState(state), frame: frameShapeOf(plan, setup, state.focalMm) };
+}
+
+/** The same with the unrest of whoever carries it: this is what is seen. */
+export function swayingCameraAt(plan: Plan, setup: Setup, seconds: number): Camera {
+  const { sway } = setup;
+  if (!sway) return cameraAt(plan, setup, seconds);
+  const state = stateAt(plan, setup, seconds);
+  const unrest = swayAt(sway, seconds);
+  const { right, up, forward } = poseOfState(state);
+  const [aside, above, ahead] = unrest.metres;
+  const position = [0, 1, 2].map(
+    (axis) => state.position[axis] + right[axis] * aside + up[axis] * above + forward[axis] * ahead,
+  );
+  return {
+    pose: poseOf(
+      [position[0], position[1], position[2]],
+      state.headingDegrees + unrest.headingDegrees,
+      state.tiltDegrees + unrest.tiltDegrees,
+      state.rollDegrees + unrest.rollDegrees,
+    ),
+    frame: frameShapeOf(plan, setup, state.focalMm),
+  };
 }
 
 /** The span of the action that a setup covers, [from, to] in seconds on the action's clock. */

@@ -46,33 +46,46 @@ function eased(ease: Setup['move']['ease'], share: number): number {
   return ease === 'linear' ? share : share * share * (3 - 2 * share);
 }
 
+/** Between which two keys a move is at an instant, and how far on; the same key twice before the first and after the last. */
+export interface Stretch {
+  readonly from: CameraKey;
+  readonly to: CameraKey;
+  /** 0..1, eased where the move is. */
+  readonly share: number;
+}
+
+/** Where a move is at an instant of the action's clock. Its keys are in order and count on that clock. */
+export function stretchAt(keys: readonly CameraKey[], ease: Setup['move']['ease'], seconds: number): Stretch {
+  const first = keys[0];
+  const last = keys[keys.length - 1];
+  if (seconds <= first.atSeconds) return { from: first, to: first, share: 0 };
+  if (seconds >= last.atSeconds) return { from: last, to: last, share: 0 };
+  const next = keys.findIndex((key) => key.atSeconds > seconds);
+  const from = keys[next - 1];
+  const to = keys[next];
+  return { from, to, share: eased(ease, (seconds - from.atSeconds) / (to.atSeconds - from.atSeconds)) };
+}
+
+/** A number on its way between two keys. */
+export const along = ({ share }: Stretch, from: number, to: number): number => from + (to - from) * share;
+
 /**
  * The camera's key at an instant of the action's clock. Before the first key it rests there, after the last it
  * rests there. Pan runs through the numbers as written: 350 to 370 turns 20° clockwise.
  */
-export function keyAt(move: Setup['move'], seconds: number): CameraKey {
-  const { keys } = move;
-  const first = keys[0];
-  const last = keys[keys.length - 1];
-  if (seconds <= first.atSeconds) return first;
-  if (seconds >= last.atSeconds) return last;
-  const next = keys.findIndex((key) => key.atSeconds > seconds);
-  const from = keys[next - 1];
-  const to = keys[next];
-  const share = eased(move.ease, (seconds - from.atSeconds) / (to.atSeconds - from.atSeconds));
-  const between = (a: number, b: number) => a + (b - a) * share;
+export function keyAt(
+  move: { readonly ease: Setup['move']['ease']; readonly keys: readonly CameraKey[] },
+  seconds: number,
+): CameraKey {
+  const stretch = stretchAt(move.keys, move.ease, seconds);
+  const { from, to, share } = stretch;
+  if (from === to) return from;
   const [x, y, z] = mix(from.position, to.position, share);
   return {
     atSeconds: seconds,
     position: [x, y, z],
-    headingDegrees: between(from.headingDegrees, to.headingDegrees),
-    tiltDegrees: between(from.tiltDegrees, to.tiltDegrees),
-    rollDegrees: between(from.rollDegrees, to.rollDegrees),
+    headingDegrees: along(stretch, from.headingDegrees, to.headingDegrees),
+    tiltDegrees: along(stretch, from.tiltDegrees, to.tiltDegrees),
+    rollDegrees: along(stretch, from.rollDegrees, to.rollDegrees),
   };
-}
-
-/** Where the setup's camera is at an instant of the action's clock, seconds. */
-export function poseAt(setup: Setup, seconds: number): CameraPose {
-  const key = keyAt(setup.move, seconds);
-  return poseOf(key.position, key.headingDegrees, key.tiltDegrees, key.rollDegrees);
 }

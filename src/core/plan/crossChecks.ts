@@ -1,6 +1,7 @@
 import { fault, type PlanFault, quoteFound } from './faults';
 import { itemsOf } from './items';
 import type { Plan } from './schema/plan';
+import { setupFaults } from './setupChecks';
 
 /** Ids that occur twice in a list, as faults that name both places. */
 function doubles(
@@ -34,12 +35,10 @@ const idsOf = (entries: readonly { readonly id: string }[]): ReadonlySet<string>
 /** What a schema cannot see: ids that occur twice, and references that lead nowhere. */
 export function crossCheck(plan: Plan): PlanFault[] {
   const { kit } = plan;
-  const beats = new Map(plan.beats.map((beat) => [beat.id, beat.atSeconds]));
   const beatIds = idsOf(plan.beats);
   const headIds = idsOf(kit.heads);
   const standClassIds = idsOf(kit.stands);
   const standIds = idsOf(plan.gear.filter((gear) => gear.kind === 'stand'));
-  const performerIds = idsOf(plan.cast);
   const faults: PlanFault[] = [
     ...doubles(
       'Item',
@@ -76,47 +75,5 @@ export function crossCheck(plan: Plan): PlanFault[] {
       faults.push(...unknown(`${where}, mark ${quoteFound(mark.id)}, beat`, mark.beat, beatIds, 'a beat'));
     }
   }
-  for (const setup of plan.setups) {
-    const where = `Setup ${quoteFound(setup.label)}`;
-    const body = kit.bodies.find((entry) => entry.id === setup.body);
-    faults.push(...unknown(`${where}, body`, setup.body, idsOf(kit.bodies), "a body in the plan's kit"));
-    if (body)
-      faults.push(
-        ...unknown(
-          `${where}, mode`,
-          setup.mode,
-          idsOf(body.modes),
-          `a gate mode of ${quoteFound(body.label)}`,
-        ),
-      );
-    faults.push(...unknown(`${where}, lens`, setup.lens, idsOf(kit.lenses), "a lens in the plan's kit"));
-    if ('follow' in setup.focus)
-      faults.push(...unknown(`${where}, focus.follow`, setup.focus.follow, performerIds, 'a performer'));
-    faults.push(...unknown(`${where}, span.from`, setup.span.from, beatIds, 'a beat'));
-    faults.push(...unknown(`${where}, span.to`, setup.span.to, beatIds, 'a beat'));
-    const from = beats.get(setup.span.from);
-    const to = beats.get(setup.span.to);
-    if (from !== undefined && to !== undefined && to < from) {
-      faults.push(
-        fault(
-          `${where}, span`,
-          `an end at ${to} s, before its start at ${from} s`,
-          'a span that ends after it starts',
-        ),
-      );
-    }
-    setup.move.keys.forEach((key, index) => {
-      const earlier = setup.move.keys[index - 1];
-      if (earlier && key.atSeconds <= earlier.atSeconds) {
-        faults.push(
-          fault(
-            `${where}, move.keys[${index}].atSeconds`,
-            `${key.atSeconds}`,
-            `a moment after the key before it, at ${earlier.atSeconds} s`,
-          ),
-        );
-      }
-    });
-  }
-  return faults;
+  return [...faults, ...setupFaults(plan)];
 }

@@ -71,6 +71,24 @@ export function borrowScratch(camera: Camera): { readonly scratch: Scratch; read
 }
 
 /**
+ * The same buffers for another frame of the same delivery, as a zoom draws on its way. Of a lens that draws straight
+ * lines straight only the scale differs; the others' field is another size, so that they take buffers of their own.
+ */
+export function scratchAs(scratch: Scratch, from: Camera, to: Camera): Scratch {
+  if (keyOf(from.frame) === keyOf(to.frame)) return scratch;
+  if (to.frame.distortion) return scratchFor(to);
+  const { grid } = scratch;
+  return {
+    ...scratch,
+    grid: {
+      ...grid,
+      perTangentX: grid.width / (2 * to.frame.tanHalfWidth),
+      perTangentY: grid.height / (2 * to.frame.tanHalfHeight),
+    },
+  };
+}
+
+/**
  * What stands on a mirror and its image meet in one line. Rounded corners may leave a crack there, finer than a
  * hundredth of a pixel, through which far things would show for a frame; setting the mirror back this much shuts it.
  */

@@ -4,12 +4,13 @@ import type { Camera } from '../optics/types';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
 import { instantsOf } from './frames';
-import { borrowScratch, type Look, look } from './look';
+import { type Grid, reachOf } from './grid';
+import { borrowScratch, type Look, look, scratchAs } from './look';
 import { type Outside, outsideOf } from './margin';
 import type { Mirror } from './mirrors';
 import { groupsOf } from './rects';
 import { type SightStage, stageOf } from './stage';
-import { type Interval, mayEnter, mirrorsIn, motionBetween } from './sweep';
+import { type Interval, mayEnter, mirrorsIn, motionOver } from './sweep';
 import { ASKED, INSIDE, type ItemTally, note, tallyFor } from './tally';
 import { findThin } from './thin';
 
@@ -40,12 +41,17 @@ interface Instant {
   readonly camera: Camera;
 }
 
+/** Whether a zoom has not moved between two instants. */
+const isSameFrame = ({ frame: a }: Camera, { frame: b }: Camera): boolean =>
+  a.tanHalfWidth === b.tanHalfWidth && a.tanHalfHeight === b.tanHalfHeight;
+
 /** Whether nothing at all moved between two instants. */
 function isSame(a: Instant, b: Instant): boolean {
   const [p, q] = [a.camera.pose, b.camera.pose];
   for (let k = 0; k < 3; k += 1) {
     if (p.position[k] !== q.position[k] || p.forward[k] !== q.forward[k] || p.up[k] !== q.up[k]) return false;
   }
+  if (!isSameFrame(a.camera, b.camera)) return false;
   return a.stage.parts.every((part, index) => {
     const other = b.stage.parts[index];
     if (part.shape !== other.shape) return false;
@@ -56,8 +62,20 @@ function isSame(a: Instant, b: Instant): boolean {
 }
 
 /** Whether nothing at all moves at any frame of an interval. */
-const isStill = ({ stages, motion }: Interval): boolean =>
-  motion.metres === 0 && motion.radians === 0 && stages.every((stage) => stage === stages[0]);
+const isStill = ({ stages, motion }: Interval, grids: readonly Grid[]): boolean =>
+  motion.metres === 0 &&
+  motion.chord === 0 &&
+  grids.every((grid) => grid === grids[0]) &&
+  stages.every((stage) => stage === stages[0]);
+
+/** The widest field of some grids. */
+const widest = (grids: readonly Grid[]): Interval['field'] => {
+  const reaches = [...new Set(grids)].map(reachOf);
+  return {
+    tanX: Math.max(...reaches.map(({ tanX }) => tanX)),
+    tanY: Math.max(...reaches.map(({ tanY }) => tanY)),
+  };
+};
 
 /**
  * Reads one setup over a span of the action's clock: which items show, when, how much. Asked fully every quarter of
@@ -86,6 +104,7 @@ export function* readSetup(
     return instant;
   };
   const { scratch, giveBack } = borrowScratch(at(0).camera);
+  const scratchOf = (frame: number) => scratchAs(scratch, at(0).camera, at(frame).camera);
   const { stage } = at(0);
   const items = stage.forms.length;
   const tallies = stage.forms.map(() => tallyFor(frames));
@@ -101,7 +120,7 @@ export function* readSetup(
     for (const [index, frame] of coarse.entries()) {
       const before = index > 0 ? at(coarse[index - 1]) : null;
       if (!last || !before || !isSame(before, at(frame))) {
-        last = look(at(frame).stage, at(frame).camera, scratch);
+        last = look(at(frame).stage, at(frame).camera, scratchOf(frame));
         findThin(last);
       }
       for (let item = 0; item < items; item += 1) note(tallies[item], last, item, frame, tellsCoverers(item));
@@ -115,13 +134,14 @@ export function* readSetup(
   /** Asks the frames strictly between two asked ones for the items whose answer may change there. */
   function refine(from: number, to: number): void {
     if (to - from < 2) return;
+    const grids = Array.from({ length: to - from + 1 }, (_, k) => scratchOf(from + k).grid);
     const interval: Interval = {
       stages: Array.from({ length: to - from + 1 }, (_, k) => at(from + k).stage),
       camera: at(from).camera,
-      grid: scratch.grid,
-      motion: motionBetween(setup.move, instants[from], instants[to]),
+      field: widest(grids),
+      motion: motionOver(Array.from({ length: to - from + 1 }, (_, k) => at(from + k).camera)),
     };
-    if (isStill(interval)) {
+    if (isStill(interval, grids)) {
       carry(from, to, all);
       return;
     }
@@ -149,8 +169,14 @@ export function* readSetup(
   function ask(frame: number, which: ReadonlySet<number>, mirrors: readonly Mirror[]): void {
     const now = at(frame);
     for (const item of which) tallies[item].states[frame] = ASKED;
-    for (const { items: asked, rect } of groupsOf(now.stage, which, now.camera, scratch.grid, mirrors)) {
-      const seen = look(now.stage, now.camera, scratch, { rect });
+    for (const { items: asked, rect } of groupsOf(
+      now.stage,
+      which,
+      now.camera,
+      scratchOf(frame).grid,
+      mirrors,
+    )) {
+      const seen = look(now.stage, now.camera, scratchOf(frame), { rect });
       findThin(seen, asked);
       for (const item of asked) note(tallies[item], seen, item, frame, tellsCoverers(item));
     }

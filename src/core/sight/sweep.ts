@@ -1,50 +1,46 @@
 import type { Vec3 } from '../form/build/vector';
-import { keyAt } from '../optics/pose';
 import { cameraFromWorld } from '../optics/project';
 import type { Camera } from '../optics/types';
-import type { CameraKey, Setup } from '../plan/schema/setup';
 import { hypot } from '../units/steadyMath';
-import { type Grid, reachOf } from './grid';
 import { type Mirror, mirrorOf, reflected } from './mirrors';
 import type { SightStage } from './stage';
 
-/** How much a camera moves and turns between two instants: path length in metres, turn in radians, at most. */
+/** How far a camera gets from where it is at first, at any of some frames: metres, and the chord of its turn. */
 export interface Motion {
   readonly metres: number;
-  readonly radians: number;
+  /** A turn by an angle moves what is a distance away by at most 2 sin(angle/2) times that distance. */
+  readonly chord: number;
 }
 
-const RADIANS = Math.PI / 180;
-
-/** An upper bound of a move's motion between two instants: between keys every component runs one way only. */
-export function motionBetween(move: Setup['move'], from: number, to: number): Motion {
-  const stops: CameraKey[] = [
-    keyAt(move, from),
-    ...move.keys.filter((key) => key.atSeconds > from && key.atSeconds < to),
-    keyAt(move, to),
-  ];
+/** The motion of a camera from the first of some frames to the others. */
+export function motionOver(cameras: readonly Camera[]): Motion {
+  const first = cameras[0].pose;
   let metres = 0;
-  let degrees = 0;
-  for (let k = 1; k < stops.length; k += 1) {
-    const [a, b] = [stops[k - 1], stops[k]];
-    metres += hypot(
-      b.position[0] - a.position[0],
-      b.position[1] - a.position[1],
-      b.position[2] - a.position[2],
-    );
-    degrees +=
-      Math.abs(b.headingDegrees - a.headingDegrees) +
-      Math.abs(b.tiltDegrees - a.tiltDegrees) +
-      Math.abs(b.rollDegrees - a.rollDegrees);
+  let chord = 0;
+  for (const { pose } of cameras) {
+    const [x, y, z] = [0, 1, 2].map((axis) => pose.position[axis] - first.position[axis]);
+    metres = Math.max(metres, hypot(x, y, z));
+    // The three axes' squared shifts add up to 8 sin²(angle/2).
+    let squares = 0;
+    for (let axis = 0; axis < 3; axis += 1) {
+      const [r, u, f] = [
+        pose.right[axis] - first.right[axis],
+        pose.up[axis] - first.up[axis],
+        pose.forward[axis] - first.forward[axis],
+      ];
+      squares += r * r + u * u + f * f;
+    }
+    chord = Math.max(chord, Math.sqrt(squares / 2));
   }
-  return { metres, radians: degrees * RADIANS };
+  return { metres, chord };
 }
 
 /** What may happen between two asked frames: the stages at these and at all frames between, the camera at the first. */
 export interface Interval {
   readonly stages: readonly SightStage[];
   readonly camera: Camera;
-  readonly grid: Grid;
+  /** How far to the side and up the field reaches at any of the frames, as tangents. */
+  readonly field: { readonly tanX: number; readonly tanY: number };
   readonly motion: Motion;
 }
 
@@ -68,12 +64,12 @@ function reachOfPart(stages: readonly SightStage[], part: number): number {
 }
 
 /** Whether a ball may be in the grid's field at any moment: grown by all that the camera may do, at its first pose. */
-function ballMayEnter(centre: Vec3, reach: number, { camera, grid, motion }: Interval): boolean {
-  const { tanX, tanY } = reachOf(grid);
+function ballMayEnter(centre: Vec3, reach: number, { camera, field, motion }: Interval): boolean {
+  const { tanX, tanY } = field;
   const [x, y, z] = cameraFromWorld(camera.pose, centre);
   const away = Math.sqrt(x * x + y * y + z * z);
   const moved = reach + motion.metres;
-  const radius = moved + motion.radians * (away + moved);
+  const radius = moved + motion.chord * (away + moved);
   return (
     z > -radius &&
     Math.abs(x) - z * tanX <= radius * Math.sqrt(1 + tanX * tanX) &&

@@ -1,7 +1,6 @@
-import { whereabouts } from '../../core/form/figure';
-import { cameraAt, glassOf, spanOf } from '../../core/optics/camera';
+import { glassOf, spanOf, stateAt } from '../../core/optics/camera';
 import { undistort } from '../../core/optics/distortion';
-import { cameraFromWorld } from '../../core/optics/project';
+import { focusAt } from '../../core/optics/focusAt';
 import type { Camera } from '../../core/optics/types';
 import type { Plan } from '../../core/plan/schema/plan';
 import type { Setup } from '../../core/plan/schema/setup';
@@ -55,17 +54,14 @@ export function aimFrame(
   return { distortion, shown, drawn };
 }
 
-/** How the setup's lens is focused at an instant: on the eyes that it follows, or at a distance from the image plane. */
-export function focusAt(plan: Plan, setup: Setup, seconds: number): LensFocus | null {
+/** How the setup's lens is focused at an instant; null where it follows somebody who is nowhere. */
+export function lensFocusAt(plan: Plan, setup: Setup, seconds: number): LensFocus | null {
   const { lens } = glassOf(plan, setup);
-  const pupil = { pupilMetres: lens.focalMm / 1000 / setup.stop, squeeze: lens.squeeze };
-  const { focus } = setup;
-  if ('metres' in focus) {
-    return { ...pupil, focusMetres: Math.max(0.05, focus.metres - (lens.pupilToImageMm ?? 0) / 1000) };
-  }
-  const performer = plan.cast.find(({ id }) => id === focus.follow);
-  const place = performer && whereabouts(performer, plan, seconds);
-  if (!place) return null;
-  const [, , depth] = cameraFromWorld(cameraAt(plan, setup, seconds).pose, place.eyes);
-  return { ...pupil, focusMetres: Math.max(0.05, depth) };
+  const focusMetres = focusAt(plan, setup, seconds);
+  if (focusMetres === null) return null;
+  return {
+    pupilMetres: stateAt(plan, setup, seconds).focalMm / 1000 / setup.stop,
+    squeeze: lens.squeeze,
+    focusMetres,
+  };
 }

@@ -1,5 +1,5 @@
 import type { Scene, WebGLRenderer } from 'three';
-import { cameraAt } from '../../core/optics/camera';
+import { swayingCameraAt } from '../../core/optics/camera';
 import type { Plan } from '../../core/plan/schema/plan';
 import type { Setup } from '../../core/plan/schema/setup';
 import { LOOK_AROUND } from '../../desk/viewStore';
@@ -13,7 +13,7 @@ import type { WalkRound } from '../walk/walkRound';
 import { differs } from './differs';
 import { mirrorHeightUnder } from './mirrorHeight';
 import type { Quality } from './quality';
-import { aimFrame, focusAt, secondsIn } from './setupView';
+import { aimFrame, lensFocusAt, secondsIn } from './setupView';
 import { ThumbPrint, thumbSize } from './thumbs';
 import { World } from './world';
 
@@ -155,7 +155,7 @@ export class StageDriver {
   ): Development {
     const { plan, quality } = moment;
     this.world.pose(plan, seconds, quality);
-    const view = cameraAt(plan, setup, seconds);
+    const view = swayingCameraAt(plan, setup, seconds);
     const aspect = view.frame.tanHalfWidth / view.frame.tanHalfHeight;
     const spare = targets.sizes.width / targets.sizes.height / aspect;
     // The frame's own pane has its sides; only a thumbnail may be wider or higher.
@@ -163,7 +163,7 @@ export class StageDriver {
       widths === 1 ? ([Math.max(1, spare), Math.max(1, 1 / spare)] as const) : ([widths, widths] as const);
     const bending = aimFrame(this.camera, view, fitted);
     const mirrorHeight = mirrorHeightUnder(plan, view.pose.position);
-    const focus = quality.lens ? focusAt(plan, setup, seconds) : null;
+    const focus = quality.lens ? lensFocusAt(plan, setup, seconds) : null;
     this.painter.paint(targets, { camera: this.camera, mirrorHeight, focus });
     const blurred = focus ? targets.blurred.texture : null;
     return developmentOf(targets, { exposure: exposureOf(setup), blurred, bending });

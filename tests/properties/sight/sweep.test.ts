@@ -2,13 +2,13 @@ import { describe, expect, it } from 'vitest';
 import { formsAt } from '../../../src/core/form/formsAt';
 import { spanOf } from '../../../src/core/optics/camera';
 import { undistort } from '../../../src/core/optics/distortion';
-import { poseOf } from '../../../src/core/optics/pose';
+import { keyAt, poseOf } from '../../../src/core/optics/pose';
 import type { Camera } from '../../../src/core/optics/types';
 import type { Plan } from '../../../src/core/plan/schema/plan';
 import { reportOf } from '../../../src/core/report/report';
-import { gridOf } from '../../../src/core/sight/grid';
+import { gridOf, reachOf } from '../../../src/core/sight/grid';
 import { type SightStage, stageOf } from '../../../src/core/sight/stage';
-import { mayEnter, motionBetween } from '../../../src/core/sight/sweep';
+import { mayEnter, motionOver } from '../../../src/core/sight/sweep';
 import { dice } from '../../plans/draw';
 import { smallRoofDocument } from '../../unit/smallRoof';
 import { planFrom } from './movingPlans';
@@ -17,7 +17,7 @@ const FRAME_SECONDS = 1 / 24;
 const QUARTER_FRAMES = [0, 1, 2, 3, 4, 5, 6] as const;
 const STANCES = ['stand', 'walk', 'run', 'crouch', 'sit', 'lean', 'arms out', 'reach', 'holding'];
 const PROPS = ['bird', 'box', 'ball', 'case'];
-const STILL = { metres: 0, radians: 0 };
+const STILL = { metres: 0, chord: 0 };
 
 const base = smallRoofDocument();
 
@@ -77,7 +77,7 @@ describe('the interval test', () => {
           for (const stage of stages) {
             const camera = onPart(stage, 0);
             asked += 1;
-            if (!mayEnter(0, { stages, camera, grid: gridOf(camera.frame, 16), motion: STILL }, []))
+            if (!mayEnter(0, { stages, camera, field: reachOf(gridOf(camera.frame, 16)), motion: STILL }, []))
               wrong.push(`seed ${seed}, from ${from} s, ${form.parts[part].name}`);
           }
         }
@@ -111,9 +111,9 @@ describe('the interval test', () => {
       gear: [],
     });
     const stage = stageOf(formsAt(plan, 0));
-    expect(mayEnter(0, { stages: [stage, stage], camera, grid: gridOf(frame), motion: STILL }, [])).toBe(
-      true,
-    );
+    expect(
+      mayEnter(0, { stages: [stage, stage], camera, field: reachOf(gridOf(frame)), motion: STILL }, []),
+    ).toBe(true);
   });
 
   it('takes the whole way through the keys of a move, roll included', () => {
@@ -125,9 +125,16 @@ describe('the interval test', () => {
       rollDegrees,
     });
     const keys = [key(0, 0, 0, 0), key(0.1, 30, 10, 1), key(0.2, 0, 0, 0)];
-    const motion = motionBetween({ ease: 'eased', keys }, 0, 0.25);
-    expect(motion.metres).toBeCloseTo(2, 12);
-    expect(motion.radians).toBeCloseTo((80 * Math.PI) / 180, 12);
+    const frame = { tanHalfWidth: 0.5, tanHalfHeight: 0.2, aspect: 2.5, distortion: null };
+    const cameras = [0, 0.05, 0.1, 0.15, 0.2, 0.25].map((seconds): Camera => {
+      const { position, headingDegrees, tiltDegrees, rollDegrees } = keyAt({ ease: 'eased', keys }, seconds);
+      return { pose: poseOf(position, headingDegrees, tiltDegrees, rollDegrees), frame };
+    });
+    const motion = motionOver(cameras);
+    // Farthest at the middle key. Two turns about axes square to each other: cos(a/2) = cos 15° cos 5°.
+    const half = Math.acos(Math.cos(Math.PI / 12) * Math.cos(Math.PI / 36));
+    expect(motion.metres).toBeCloseTo(1, 12);
+    expect(motion.chord).toBeCloseTo(2 * Math.sin(half), 12);
   });
 });
 
