@@ -1,9 +1,14 @@
 import { useFrame, useThree } from '@react-three/fiber';
 import { useEffect, useRef } from 'react';
+import type { Plan } from '../../core/plan/schema/plan';
+import type { Setup } from '../../core/plan/schema/setup';
 import { livePlan, liveStore } from '../../desk/liveStore';
 import { planStore } from '../../desk/planStore';
 import { sessionStore } from '../../desk/sessionStore';
 import { viewStore } from '../../desk/viewStore';
+import { walkStore } from '../../desk/walkStore';
+import { chosenRooms } from '../walk/chosenRounds';
+import { standOf } from '../walk/standpoints';
 import { WalkRound } from '../walk/walkRound';
 import { paneOf } from './panes';
 import { QUALITIES } from './quality';
@@ -45,9 +50,11 @@ export function RenderDriver() {
       restored: () => driver.redraw(),
       invalidate,
     });
+    const stopAsking = walkStore.subscribe(() => invalidate());
     invalidate();
     return () => {
       stop();
+      stopAsking();
       works.current = null;
       walk.dispose();
       driver.dispose();
@@ -58,7 +65,7 @@ export function RenderDriver() {
     if (!works.current || gl.getContext().isContextLost()) return;
     const { driver, walk } = works.current;
     const { frameElement, walkElement, thumbElements, pictureReady, setPictureReady } = viewStore.getState();
-    const { setupId, selectedId, pictureQuality, roofView } = sessionStore.getState();
+    const { setupId, selectedIds, pictureQuality, roofView } = sessionStore.getState();
     const { seconds, playing, gesture } = liveStore.getState();
     const plan = livePlan();
     const quality = QUALITIES[pictureQuality];
@@ -78,6 +85,8 @@ export function RenderDriver() {
     const walkPane = walkElement && roofView === 'walk round' ? paneOf(walkElement, canvas) : null;
     if (walkPane) {
       walk.placeFor(plan, planStore.getState().documentNumber);
+      walk.setAspect(walkPane.width / walkPane.height);
+      standAsAsked(walk, plan, seconds, setup);
       const isDear = pictureQuality === 'light';
       walk.setDamped(!isDear);
       const isMoving = walk.settle();
@@ -85,7 +94,7 @@ export function RenderDriver() {
       if (isMoving && isDear) wakeLater(invalidate, performance.now() + REST_PATIENCE);
       else if (isMoving) invalidate();
       const ratio = isMoving && isDear ? pixelRatio / 2 : pixelRatio;
-      driver.showWalk({ ...moment, pixelRatio: ratio }, setup, walk, walkPane, selectedId);
+      driver.showWalk({ ...moment, pixelRatio: ratio }, setup, walk, walkPane, selectedIds);
     } else driver.forgetWalk();
 
     // Thumbnails come one by one, once the hand rests; the end of a move or a drag calls for them again.
@@ -102,6 +111,20 @@ export function RenderDriver() {
   }, 1);
 
   return null;
+}
+
+let answered = walkStore.getState().asked;
+
+/** Takes the eye where the page asked for, once. */
+function standAsAsked(walk: WalkRound, plan: Plan, seconds: number, setup: Setup | null): void {
+  const { asked } = walkStore.getState();
+  if (!asked || asked === answered) return;
+  answered = asked;
+  const { selectedIds } = sessionStore.getState();
+  const rooms = chosenRooms(plan, selectedIds, seconds);
+  const { stand: from, halves } = walk;
+  const stand = standOf(asked.standpoint, { plan, seconds, setup, rooms, from, halves });
+  if (stand) walk.standAt(stand);
 }
 
 let waking: { readonly timer: ReturnType<typeof setTimeout>; readonly at: number } | null = null;

@@ -8,6 +8,8 @@ import type { Development } from '../picture/develop';
 import { exposureOf, walkExposure } from '../picture/exposure';
 import { Painter, type Pane } from '../picture/painter';
 import { type TargetSizes, ViewTargets } from '../picture/targets';
+import { chosenAt } from '../walk/chosenRounds';
+import { hiddenIn } from '../walk/picking';
 import { WalkHelpers } from '../walk/walkHelpers';
 import type { WalkRound } from '../walk/walkRound';
 import { differs } from './differs';
@@ -69,26 +71,26 @@ export class StageDriver {
     this.painter.show(pane, painted.development);
   }
 
-  /** The walk-round, into a pane of the canvas, with a ring around the selected item. */
+  /** The walk-round without what is hidden, into a pane of the canvas, with rings around the selected items. */
   showWalk(
     moment: Moment,
     setup: Setup | null,
     walk: WalkRound,
     pane: Pane,
-    selectedId: string | null,
+    selectedIds: readonly string[],
   ): void {
     const { plan, seconds, quality, pixelRatio } = moment;
-    walk.setAspect(pane.width / pane.height);
-    const inputs = [plan, seconds, setup, quality, walk.version, selectedId];
+    const inputs = [plan, seconds, setup, quality, walk.version, selectedIds];
     const painted = this.painting('walk', sizesOf(pane, pixelRatio, quality), inputs, (targets) => {
       this.world.pose(plan, seconds, quality);
       const exposure = walkExposure(setup);
-      const selection = selectedId === null ? null : this.world.roof.boundsOf(selectedId);
-      this.helpers.set(plan, setup, seconds, selection, exposure);
+      this.helpers.set(plan, setup, seconds, chosenAt(plan, selectedIds, seconds), exposure);
       walk.camera.updateMatrixWorld();
       const { x, y, z } = walk.camera.position;
       const mirrorHeight = mirrorHeightUnder(plan, [x, y, z]);
-      this.painter.paint(targets, { camera: walk.camera, mirrorHeight, focus: null });
+      this.world.roof.without(hiddenIn(plan), () =>
+        this.painter.paint(targets, { camera: walk.camera, mirrorHeight, focus: null }),
+      );
       return developmentOf(targets, { exposure, blurred: null, bending: null });
     });
     this.painter.show(pane, painted.development);

@@ -1,4 +1,4 @@
-import { Box3, Group, type Material, Mesh, Vector3 } from 'three';
+import { Group, type Material, Mesh, MeshBasicMaterial, Vector3 } from 'three';
 import type { ItemForm, PartShape } from '../../core/form/types';
 import type { Item } from '../../core/plan/items';
 import { itemsOf } from '../../core/plan/items';
@@ -31,6 +31,7 @@ const BACKGROUND: ReadonlySet<string> = new Set(['skyline block']);
 export class RoofSet {
   readonly group = new Group();
   private readonly geometries = new Geometries();
+  private readonly nothing = new MeshBasicMaterial({ colorWrite: false, depthWrite: false });
   private readonly meshes = new Map<string, Mesh>();
   /** The parts that each item's meshes show. */
   private readonly posed = new Map<string, ItemForm['parts']>();
@@ -81,14 +82,20 @@ export class RoofSet {
     }
   }
 
-  /** The space that an item's parts take up, in world coordinates; null when nothing of it is drawn. */
-  boundsOf(itemId: string): Box3 | null {
-    const bounds = new Box3();
-    for (let index = 0; ; index += 1) {
-      const mesh = this.meshes.get(`${itemId}/${index}`);
-      if (!mesh) return bounds.isEmpty() ? null : bounds;
-      bounds.expandByObject(mesh);
+  /**
+   * Draws without some items: they leave no mark in the picture, but their shadows stay, which all views share.
+   * What is drawn within is drawn by `draw`.
+   */
+  without(itemIds: ReadonlySet<string>, draw: () => void): void {
+    const left: [Mesh, Mesh['material']][] = [];
+    for (const itemId of itemIds) {
+      for (const mesh of this.meshesOf(itemId)) {
+        left.push([mesh, mesh.material]);
+        mesh.material = this.nothing;
+      }
     }
+    draw();
+    for (const [mesh, material] of left) mesh.material = material;
   }
 
   /** Gives back the memory of shapes that have gone. */
@@ -100,6 +107,15 @@ export class RoofSet {
     for (const itemId of this.posed.keys()) this.dropFrom(itemId, 0);
     this.posed.clear();
     this.sweep();
+    this.nothing.dispose();
+  }
+
+  private *meshesOf(itemId: string): Generator<Mesh> {
+    for (let index = 0; ; index += 1) {
+      const mesh = this.meshes.get(`${itemId}/${index}`);
+      if (!mesh) return;
+      yield mesh;
+    }
   }
 
   private poseItem(form: ItemForm, plan: Plan): boolean {

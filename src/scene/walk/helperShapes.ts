@@ -1,5 +1,6 @@
 import { BoxGeometry, BufferAttribute, BufferGeometry, CylinderGeometry } from 'three';
 import { mergeGeometries } from 'three/addons/utils/BufferGeometryUtils.js';
+import type { Vec3 } from '../../core/form/build/vector';
 import type { FrameShape } from '../../core/optics/types';
 import type { Plan } from '../../core/plan/schema/plan';
 
@@ -59,20 +60,21 @@ export function tapeMarks({ cast }: Plan): BufferGeometry {
   return linesThrough(points);
 }
 
-/** A circle of radius 1 lying around the origin. */
-export function levelRing(): BufferGeometry {
+/** Pairs of points along a level round. */
+export function roundPoints([x, y, z]: Vec3, radiusMetres: number): number[] {
   const sides = 64;
   const points: number[] = [];
   for (let k = 0; k < sides; k += 1) {
     for (const corner of [k, k + 1]) {
       const turn = (2 * Math.PI * corner) / sides;
-      points.push(Math.cos(turn), 0, Math.sin(turn));
+      points.push(x + Math.cos(turn) * radiusMetres, y, z + Math.sin(turn) * radiusMetres);
     }
   }
-  return linesThrough(points);
+  return points;
 }
 
-function linesThrough(points: readonly number[]): BufferGeometry {
+/** Lines between pairs of points. */
+export function linesThrough(points: readonly number[]): BufferGeometry {
   const geometry = new BufferGeometry();
   geometry.setAttribute('position', new BufferAttribute(Float32Array.from(points), 3));
   return geometry;

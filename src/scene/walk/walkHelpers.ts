@@ -1,6 +1,7 @@
 import {
-  type Box3,
+  BufferGeometry,
   Group,
+  InstancedMesh,
   LineBasicMaterial,
   LineSegments,
   Mesh,
@@ -8,22 +9,27 @@ import {
   type Object3D,
 } from 'three';
 import { cameraAt } from '../../core/optics/camera';
+import type { CameraPose } from '../../core/optics/types';
 import type { Plan } from '../../core/plan/schema/plan';
 import type { Setup } from '../../core/plan/schema/setup';
 import { FrameCamera } from '../cameras/frameCamera';
+import { differs } from '../drive/differs';
 import { colourOfHex } from '../light/kelvin';
 import type { Exposure } from '../picture/exposure';
-import { cameraBody, levelRing, pyramidLines, tapeMarks } from './helperShapes';
+import type { Chosen } from './chosenRounds';
+import { cameraBody, linesThrough, pyramidLines, roundPoints, tapeMarks } from './helperShapes';
 import { HELPER_LAYER } from './layer';
 
 /** The sheet's paper; what is drawn to help is never the colour of light. */
 const PAPER = colourOfHex('#f1e8d6');
-const MARGIN_METRES = 0.18;
+/** Lines on the ground are drawn this high above it, metres. */
+const LIFT_METRES = 0.015;
 
-/** What the walk-round shows beyond the set: the chosen camera and its pyramid, the marks, a ring around the selection. */
+/** What the walk-round shows beyond the set: the cameras, the chosen one's pyramid, the marks, and what is chosen. */
 export class WalkHelpers {
   readonly group = new Group();
   private readonly solid = new MeshBasicMaterial({ fog: false });
+  private readonly dim = new MeshBasicMaterial({ fog: false });
   private readonly line = new LineBasicMaterial({ fog: false });
   private readonly faint = new LineBasicMaterial({
     fog: false,
@@ -31,49 +37,51 @@ export class WalkHelpers {
     opacity: 0.55,
     depthWrite: false,
   });
-  private readonly body = new Mesh(cameraBody(), this.solid);
+  private readonly bodyShape = cameraBody();
+  private readonly body = new Mesh(this.bodyShape, this.solid);
   private readonly pyramid = new LineSegments(undefined, this.faint);
   private readonly marks = new LineSegments(undefined, this.line);
-  private readonly ring = new LineSegments(levelRing(), this.line);
+  private readonly rings = new LineSegments(undefined, this.line);
+  private others = new InstancedMesh(this.bodyShape, this.dim, 0);
   private readonly pose = new FrameCamera();
   private drawnMarks: Plan['cast'] | null = null;
   private drawnShape = '';
+  private drawnChosen: readonly unknown[] = [];
 
   constructor() {
-    const parts: Object3D[] = [this.body, this.pyramid, this.marks, this.ring];
-    for (const part of parts) {
-      part.layers.set(HELPER_LAYER);
-      part.frustumCulled = false;
-      part.renderOrder = 1e7;
-      this.group.add(part);
-    }
+    for (const part of [this.body, this.pyramid, this.marks, this.rings, this.others]) this.add(part);
     for (const part of [this.body, this.pyramid]) part.matrixAutoUpdate = false;
   }
 
-  /** `selection` is the space that the selected item takes up. */
-  set(plan: Plan, setup: Setup | null, seconds: number, selection: Box3 | null, exposure: Exposure): void {
+  /** `chosen` is what the chosen items stand on. */
+  set(plan: Plan, setup: Setup | null, seconds: number, chosen: Chosen, exposure: Exposure): void {
     this.ink(exposure);
     this.body.visible = setup !== null;
     this.pyramid.visible = setup !== null;
     if (setup) this.showCamera(plan, setup, seconds);
+    this.showOthers(
+      plan.setups.filter(({ id }) => id !== setup?.id).map((each) => cameraAt(plan, each, seconds).pose),
+    );
     if (this.drawnMarks !== plan.cast) {
       this.drawnMarks = plan.cast;
       this.marks.geometry.dispose();
       this.marks.geometry = tapeMarks(plan);
     }
-    this.ring.visible = selection !== null;
-    if (selection) {
-      const { min, max } = selection;
-      const radius = Math.hypot(max.x - min.x, max.z - min.z) / 2 + MARGIN_METRES;
-      this.ring.position.set((min.x + max.x) / 2, Math.max(0, min.y) + 0.015, (min.z + max.z) / 2);
-      this.ring.scale.set(radius, 1, radius);
-    }
+    this.showChosen(chosen);
     this.group.updateMatrixWorld();
   }
 
   dispose(): void {
-    for (const part of [this.body, this.pyramid, this.marks, this.ring]) part.geometry.dispose();
-    for (const material of [this.solid, this.line, this.faint]) material.dispose();
+    for (const part of [this.body, this.pyramid, this.marks, this.rings]) part.geometry.dispose();
+    this.others.dispose();
+    for (const material of [this.solid, this.dim, this.line, this.faint]) material.dispose();
+  }
+
+  private add(part: Object3D): void {
+    part.layers.set(HELPER_LAYER);
+    part.frustumCulled = false;
+    part.renderOrder = 1e7;
+    this.group.add(part);
   }
 
   private showCamera(plan: Plan, setup: Setup, seconds: number): void {
@@ -90,10 +98,47 @@ export class WalkHelpers {
     this.pyramid.geometry = pyramidLines(frame);
   }
 
+  private showOthers(poses: readonly CameraPose[]): void {
+    if (this.others.instanceMatrix.count < poses.length) {
+      this.group.remove(this.others);
+      this.others.dispose();
+      this.others = new InstancedMesh(this.bodyShape, this.dim, poses.length);
+      this.add(this.others);
+    }
+    this.others.count = poses.length;
+    poses.forEach((pose, index) => {
+      this.pose.setPose(pose);
+      this.others.setMatrixAt(index, this.pose.matrix);
+    });
+    this.others.instanceMatrix.needsUpdate = true;
+  }
+
+  private showChosen({ rounds, outlines }: Chosen): void {
+    const now = [...rounds, ...outlines];
+    if (!differs(this.drawnChosen, now)) return;
+    this.drawnChosen = now;
+    const points = rounds.flatMap(({ centre: [x, y, z], radiusMetres }) =>
+      roundPoints([x, y + LIFT_METRES, z], radiusMetres),
+    );
+    for (const { ground, closed, lowMetres } of outlines) {
+      ground.forEach((from, index) => {
+        const to = ground[index + 1] ?? (closed ? ground[0] : null);
+        if (to) {
+          const y = lowMetres + LIFT_METRES;
+          points.push(from[0], y, from[1], to[0], y, to[1]);
+        }
+      });
+    }
+    this.rings.geometry.dispose();
+    this.rings.geometry = points.length > 0 ? linesThrough(points) : new BufferGeometry();
+    this.rings.visible = points.length > 0;
+  }
+
   /** As bright as comes out as paper at this exposure and balance. */
   private ink({ perCandela, gains }: Exposure): void {
     const [red, green, blue] = [0, 1, 2].map((k) => PAPER[k] / (perCandela * gains[k]));
     for (const material of [this.line, this.faint]) material.color.setRGB(red, green, blue);
     this.solid.color.setRGB(red * 0.5, green * 0.5, blue * 0.5);
+    this.dim.color.setRGB(red * 0.2, green * 0.2, blue * 0.2);
   }
 }

@@ -1,8 +1,10 @@
-import { PerspectiveCamera, Vector3 } from 'three';
+import { MOUSE, PerspectiveCamera, Vector3 } from 'three';
 import { OrbitControls } from 'three/addons/controls/OrbitControls.js';
 import type { Plan } from '../../core/plan/schema/plan';
+import { walkStore } from '../../desk/walkStore';
 import { middleOfAction } from '../light/middleOfAction';
 import { HELPER_LAYER } from './layer';
+import type { Stand } from './standpoints';
 
 const TURN_PER_KEY = Math.PI / 36;
 const DOLLY_PER_KEY = 0.9;
@@ -60,6 +62,39 @@ export class WalkRound {
     this.version += 1;
   }
 
+  /** Where the eye is and what it turns about. */
+  get stand(): Stand {
+    const { camera, controls } = this;
+    return { eye: camera.position.toArray(), target: controls.target.toArray() };
+  }
+
+  /** Tangents of half the angles that the eye takes in, across and up. */
+  get halves(): readonly [number, number] {
+    const up = Math.tan((this.camera.fov * Math.PI) / 360);
+    return [up * this.camera.aspect, up];
+  }
+
+  /** Takes the eye to a place, at once. */
+  standAt({ eye, target }: Stand): void {
+    // What is left of a turn would carry the eye off again.
+    const isDamped = this.controls.enableDamping;
+    this.controls.enableDamping = false;
+    this.controls.update();
+    this.controls.target.set(...target);
+    this.camera.position.set(...eye);
+    this.controls.update();
+    this.controls.enableDamping = isDamped;
+    this.version += 1;
+    this.onChange();
+  }
+
+  /** While a tool has the left button, the right one turns the view and the middle one moves it. */
+  lendLeftButton(isLent: boolean): void {
+    this.controls.mouseButtons = isLent
+      ? { MIDDLE: MOUSE.PAN, RIGHT: MOUSE.ROTATE }
+      : { LEFT: MOUSE.ROTATE, MIDDLE: MOUSE.DOLLY, RIGHT: MOUSE.PAN };
+  }
+
   /** Whether a turn runs out softly: not where a frame is slow, nor for who asks for less motion. */
   setDamped(isDamped: boolean): void {
     this.controls.enableDamping = isDamped && !matchMedia('(prefers-reduced-motion: reduce)').matches;
@@ -85,10 +120,10 @@ export class WalkRound {
   }
 
   private readonly onKey = (event: KeyboardEvent): void => {
+    // With Alt the arrows move what is chosen, as they do elsewhere.
     if (event.ctrlKey || event.metaKey || event.altKey) return;
     const act = event.shiftKey ? this.steps[event.key] : this.turns[event.key];
     if (!act) return;
-    // Elsewhere on the page the arrows move what is selected.
     event.preventDefault();
     event.stopPropagation();
     act();
@@ -103,6 +138,7 @@ export class WalkRound {
     '+': () => this.controls.dollyIn(DOLLY_PER_KEY),
     '=': () => this.controls.dollyIn(DOLLY_PER_KEY),
     '-': () => this.controls.dollyOut(DOLLY_PER_KEY),
+    f: () => walkStore.getState().stand('at the chosen'),
   };
 
   private readonly steps: Readonly<Record<string, () => void>> = {

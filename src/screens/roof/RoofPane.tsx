@@ -1,11 +1,13 @@
 import { useRef } from 'react';
 import { flushSync } from 'react-dom';
-import { useSession, useViews } from '../../desk/hooks';
+import { usePlanState, useSession, useViews } from '../../desk/hooks';
 import type { RoofView } from '../../desk/sessionStore';
 import { viewStore } from '../../desk/viewStore';
 import { Overhead } from '../overhead/Overhead';
 import { PaneBoundary } from '../parts/PaneBoundary';
 import { Segmented } from '../parts/Segmented';
+import { Standpoints } from './Standpoints';
+import './walk.css';
 
 const registerWalk = (element: HTMLElement | null): void => viewStore.getState().setWalkElement(element);
 
@@ -34,6 +36,7 @@ const goPast = (): void =>
 export function RoofPane() {
   const view = useSession((state) => state.roofView);
   const setView = useSession((state) => state.setRoofView);
+  const hasSetups = usePlanState((state) => state.plan.setups.length > 0);
   const pane = useRef<HTMLElement>(null);
   const change = (to: RoofView): void => {
     flushSync(() => setView(to));
@@ -56,6 +59,7 @@ export function RoofPane() {
           chosen={view}
           onChoose={change}
         />
+        {view === 'walk round' && <Standpoints hasSetups={hasSetups} />}
       </div>
       <div className="board-wrap">
         <PaneBoundary name="The roof">{view === 'overhead' ? <Overhead /> : <WalkRound />}</PaneBoundary>
