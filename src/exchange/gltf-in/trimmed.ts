@@ -54,6 +54,10 @@ export function trimmed(found: Description): Trimmed {
   return { description: { ...found, meshes }, accessors };
 }
 
+/** Says whether any triangles of a description are packed by Draco. */
+export const isDraco = ({ meshes }: Description): boolean =>
+  meshes.some(({ primitives }) => primitives.some((each) => each.extensions?.KHR_draco_mesh_compression));
+
 /** A list of numbers that nobody reads, in place of one that might be huge. */
 const NO_NUMBERS: GLTF.IAccessor = { componentType: 5126, count: 1, type: 'SCALAR' };
 
@@ -63,10 +67,13 @@ const NO_NUMBERS: GLTF.IAccessor = { componentType: 5126, count: 1, type: 'SCALA
  */
 export function forUnpacking({ description, accessors }: Trimmed): GLTF.IGLTF {
   const { asset, buffers, bufferViews, meshes } = description;
-  const known = ['KHR_draco_mesh_compression', 'EXT_meshopt_compression', 'KHR_mesh_quantization'];
   return {
     asset: { version: asset.version },
-    extensionsUsed: known,
+    extensionsUsed: [
+      'KHR_mesh_quantization',
+      'EXT_meshopt_compression',
+      ...(isDraco(description) ? ['KHR_draco_mesh_compression'] : []),
+    ],
     buffers: buffers.map(({ byteLength, uri, extensions }) => ({
       byteLength,
       ...(uri === undefined ? {} : { uri }),

@@ -7,7 +7,7 @@ import {
 import type { DecoderModule } from 'draco3dgltf';
 import { MeshoptDecoder } from 'meshoptimizer';
 import { ModelFault } from './modelFault';
-import { forUnpacking, type Trimmed } from './trimmed';
+import { forUnpacking, isDraco, type Trimmed } from './trimmed';
 
 /** Makes the decoder of Draco's triangles: the page and Node find its program in different places. */
 export type MakeDraco = () => Promise<DecoderModule>;
@@ -21,9 +21,6 @@ export async function unpacked(
   binary: Uint8Array<ArrayBuffer> | null,
   makeDraco: MakeDraco,
 ): Promise<Document> {
-  const isDraco = trim.description.meshes.some(({ primitives }) =>
-    primitives.some(({ extensions }) => extensions?.KHR_draco_mesh_compression),
-  );
   try {
     await MeshoptDecoder.ready;
     const io = new WebIO()
@@ -31,7 +28,7 @@ export async function unpacked(
       .registerExtensions([EXTMeshoptCompression, KHRDracoMeshCompression, KHRMeshQuantization])
       .registerDependencies({
         'meshopt.decoder': MeshoptDecoder,
-        ...(isDraco ? { 'draco3d.decoder': await makeDraco() } : {}),
+        ...(isDraco(trim.description) ? { 'draco3d.decoder': await makeDraco() } : {}),
       });
     return await io.readJSON({
       json: forUnpacking(trim),
