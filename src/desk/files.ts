@@ -1,23 +1,23 @@
 import { fileOpen, fileSave } from 'browser-fs-access';
 import { parsePlanText } from '../core/plan/parse';
+import type { Plan } from '../core/plan/schema/plan';
 import { serialisePlan } from '../core/plan/serialise';
-import { keepingStore } from './keepingStore';
 import { planStore } from './planStore';
+import { handleOf, planOfFile, rememberHandle } from './plans/handles';
+import { isInFile } from './plans/keeper';
+import { keepVersion } from './plans/keepVersion';
+import { newPlanFrom, OPENING, openKept, tellOpen } from './plans/opening';
+import { keepRecords } from './plans/same';
+import { findPlan } from './plans/writing';
 import { toastStore } from './toastStore';
 
 const MIME = 'application/json';
 const PLAN_FILES = { description: 'Standclear plan', mimeTypes: [MIME], extensions: ['.json'] };
 
-/** Where each opened document was last saved or opened, to save there again: undo may bring an earlier one back. */
-const handles = new Map<number, FileSystemFileHandle>();
-
-/** One toast speaks of what was opened last, or was not. */
-const OPENING = 'opening';
-
 const isAbort = (error: unknown): boolean => error instanceof DOMException && error.name === 'AbortError';
 const reasonOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));
 
-/** Opens a plan from a file's text. What is no plan is said in a toast, and the plan that is open stays. */
+/** Opens a plan from a file's text as a kept plan. What is no plan is said in a toast, and the plan that is open stays. */
 export async function openPlanFile(file: File, handle?: FileSystemFileHandle): Promise<void> {
   const { say } = toastStore.getState();
   const read = parsePlanText(await file.text());
@@ -31,13 +31,36 @@ export async function openPlanFile(file: File, handle?: FileSystemFileHandle): P
     });
     return;
   }
-  planStore.getState().openPlan(read.value, file.name);
-  const { documentNumber } = planStore.getState();
-  if (handle) handles.set(documentNumber, handle);
-  say(`${read.value.title} is open.`, {
+  const known = handle ? await planOfFile(handle) : null;
+  if (known !== null && (await openOver(known, read.value))) return;
+  const before = planStore.getState().planId;
+  const planId = await newPlanFrom(read.value, read.value.title, file.name);
+  isInFile(read.value);
+  if (handle) await rememberHandle(planId, handle);
+  tellOpen(before);
+}
+
+/**
+ * Opens a file whose plan is kept already: no second one comes, and what the file says is a step in the history of the
+ * kept one, with a version before it. Says whether the plan was there to be opened.
+ */
+async function openOver(planId: string, plan: Plan): Promise<boolean> {
+  const before = planStore.getState().planId;
+  if (!(await openKept(planId))) return false;
+  const open = planStore.getState();
+  const after = keepRecords(open.plan, plan);
+  if (after === open.plan) {
+    if (before === planId) toastStore.getState().say(`${plan.title} is open already.`, { about: OPENING });
+    else tellOpen(before);
+    return true;
+  }
+  await keepVersion('opening its file again');
+  open.edit('open the file again', () => after);
+  toastStore.getState().say(`${plan.title} is as in its file. What was here is kept as a version.`, {
     about: OPENING,
-    action: { word: 'Undo', act: () => planStore.getState().undo() },
+    action: { word: 'Undo', act: open.undo },
   });
+  return true;
 }
 
 /** Asks for a file and opens it. */
@@ -52,24 +75,69 @@ export async function choosePlanFile(): Promise<void> {
   }
 }
 
-/** Saves the plan to the file that it came from, or asks where. */
-export async function savePlanFile(): Promise<void> {
-  const { plan, fileName, documentNumber, setFileName } = planStore.getState();
+/** Writes text into a file, to `handle` or where somebody chooses; the file's handle, or null for a download. */
+const saveText = (
+  text: string,
+  fileName: string,
+  handle: FileSystemFileHandle | null,
+): Promise<FileSystemFileHandle | null> =>
+  fileSave(new Blob([text], { type: MIME }), { ...PLAN_FILES, fileName }, handle);
+
+/** Not every browser asks. */
+interface AskingHandle extends FileSystemFileHandle {
+  readonly requestPermission?: (wanted: { readonly mode: 'readwrite' }) => Promise<PermissionState>;
+}
+
+/** A handle from before a reload may be written through again only when somebody says so. */
+async function mayWrite(handle: AskingHandle): Promise<boolean> {
+  return (await handle.requestPermission?.({ mode: 'readwrite' })) !== 'denied';
+}
+
+async function telling(save: () => Promise<string>): Promise<void> {
+  const { say } = toastStore.getState();
   try {
-    const text = serialisePlan(plan);
-    const handle = await fileSave(
-      new Blob([text], { type: MIME }),
-      { ...PLAN_FILES, fileName },
-      handles.get(documentNumber) ?? null,
-    );
-    if (handle) handles.set(documentNumber, handle);
-    const savedAs = handle?.name ?? fileName;
-    setFileName(savedAs);
-    keepingStore.setState({ safePlan: plan });
-    toastStore.getState().say(`Saved as ${savedAs}.`);
+    say(`Saved as ${await save()}.`);
   } catch (error) {
-    if (!isAbort(error)) {
-      toastStore.getState().say(`The plan was not saved: ${reasonOf(error)}`, { tone: 'warn' });
-    }
+    if (!isAbort(error)) say(`The plan was not saved: ${reasonOf(error)}`, { tone: 'warn' });
   }
+}
+
+/** Saves the plan to the file that it came from, or asks where. */
+export function savePlanFile(): Promise<void> {
+  return telling(async () => {
+    const { plan, fileName, planId, setFileName } = planStore.getState();
+    const known = await handleOf(planId);
+    const text = serialisePlan(plan);
+    const handle = await saveText(text, fileName, known && (await mayWrite(known)) ? known : null);
+    if (handle) await rememberHandle(planId, handle);
+    const savedAs = handle?.name ?? fileName;
+    isInFile(plan);
+    if (planStore.getState().planId === planId) setFileName(savedAs);
+    return savedAs;
+  });
+}
+
+/** Saves the plan to another file and goes on with the one that it has. */
+export function savePlanCopy(): Promise<void> {
+  return telling(async () => {
+    const { plan, fileName } = planStore.getState();
+    const handle = await saveText(serialisePlan(plan), fileName, null);
+    isInFile(plan);
+    return handle?.name ?? fileName;
+  });
+}
+
+/** Saves a plan of the list to a file, as it is kept, even where it cannot be read here. */
+export async function saveKeptPlan(planId: string): Promise<void> {
+  if (planStore.getState().planId === planId) {
+    await savePlanCopy();
+    return;
+  }
+  await telling(async () => {
+    const found = await findPlan(planId);
+    if (!found) throw new Error('it is not kept on this device');
+    const { fileName } = found.row;
+    const handle = await saveText(`${JSON.stringify(found.document, null, 2)}\n`, fileName, null);
+    return handle?.name ?? fileName;
+  });
 }

@@ -1,12 +1,12 @@
 import { createStore } from 'zustand/vanilla';
-import type { Plan } from '../core/plan/schema/plan';
 
-/** Whether this device keeps the plan. */
+/** Whether this device keeps the plans, and why not. */
 export interface KeepingState {
-  /** `elsewhere`: another tab keeps its own, and this one does not write over it. */
-  readonly state: 'starting' | 'kept' | 'refused' | 'elsewhere';
-  /** The plan that is safe outside of this page, kept or in a file; what differs from it would be lost with the page. */
-  readonly safePlan: Plan | null;
+  /**
+   * `full`: there is no room left. `refused`: the browser gives no storage. `held`: a tab with an older Standclear is in
+   * the way. `newer`: a newer Standclear has the plans of this device.
+   */
+  readonly state: 'starting' | 'kept' | 'full' | 'refused' | 'held' | 'newer';
 }
 
-export const keepingStore = createStore<KeepingState>()(() => ({ state: 'starting', safePlan: null }));
+export const keepingStore = createStore<KeepingState>()(() => ({ state: 'starting' }));

@@ -4,16 +4,23 @@ import type { PlanFault } from '../core/plan/faults';
 import { parsePlan } from '../core/plan/parse';
 import type { Plan } from '../core/plan/schema/plan';
 import { EMPTY_PLAN } from './emptyPlan';
+import { newPlanId } from './plans/planId';
+import { keepRecords } from './plans/same';
 
 /** The document: slow, undoable, the only truth. */
 export interface PlanState {
   readonly plan: Plan;
   /** Name of the file that the plan was opened from or saved to. */
   readonly fileName: string;
-  /** Which opened document this is, told apart in the history too: a file handle belongs to one of them. */
+  /** Which of the plans that this device keeps it is; each has a history of its own. */
+  readonly planId: string;
+  /** A number for each plan in this sitting: what is remembered about one of them goes by it. */
   readonly documentNumber: number;
   /** False until a plan has been restored, opened or begun. */
   readonly opened: boolean;
+  /** Counts the edits, and names the last one: what undo and redo do, and what is opened, is none. */
+  readonly edits: number;
+  readonly editName: string;
   /**
    * Makes one named edit, one step of the history. What the schema would refuse is not done:
    * the faults come back instead, and the plan stays as it was.
@@ -21,63 +28,122 @@ export interface PlanState {
   readonly edit: (name: string, change: (plan: Plan) => Plan) => readonly PlanFault[];
   readonly undo: () => void;
   readonly redo: () => void;
-  /** Opens another plan; undo brings the one before back. */
-  readonly openPlan: (plan: Plan, fileName: string) => void;
-  /** The plan that the page starts with: there is nothing before it to undo. */
-  readonly startWith: (plan: Plan, fileName: string) => void;
+  /**
+   * Opens another plan, new unless its id is given. Undo does not lead from one plan into another: a plan that was open
+   * earlier in this sitting comes back with its own history, and what has changed in it meanwhile is one step more.
+   */
+  readonly openPlan: (plan: Plan, fileName: string, planId?: string) => void;
+  /** The plan that the page starts with. */
+  readonly startWith: (plan: Plan, fileName: string, planId?: string) => void;
   readonly setFileName: (fileName: string) => void;
+  /** Goes on with the open plan under another id and title, its history too; what is kept under the old id is left alone. */
+  readonly branchOff: (planId: string, title: string) => void;
 }
 
-interface Kept {
+interface Step {
   readonly plan: Plan;
-  readonly fileName: string;
-  readonly documentNumber: number;
 }
 
-let documents = 0;
-const nextDocument = (): number => {
-  documents += 1;
-  return documents;
-};
+/** A plan that was open in this sitting, as it was left. */
+export interface Sitting extends Step {
+  readonly fileName: string;
+  readonly past: readonly Partial<Step>[];
+  readonly future: readonly Partial<Step>[];
+}
 
-type PlanStore = StoreApi<PlanState> & { readonly temporal: StoreApi<TemporalState<Kept>> };
+const numbers = new Map<string, number>();
+
+function numberOf(planId: string): number {
+  const number = numbers.get(planId) ?? numbers.size + 1;
+  numbers.set(planId, number);
+  return number;
+}
+
+const sittings = new Map<string, Sitting>();
+
+/** The plans that were open in this sitting and are not now, by id. */
+export const sittingsLeft = (): ReadonlyMap<string, Sitting> => sittings;
+
+/** Forgets a plan that was open, when it is gone for good. */
+export const forgetSitting = (planId: string): void => void sittings.delete(planId);
+
+type PlanStore = StoreApi<PlanState> & { readonly temporal: StoreApi<TemporalState<Step>> };
+
+/** The history with which a plan is opened, and the plan by the identity that the history knows. */
+function takeUp(planId: string, plan: Plan): Pick<Sitting, 'plan' | 'past' | 'future'> {
+  const sitting = sittings.get(planId);
+  sittings.delete(planId);
+  if (!sitting) return { plan, past: [], future: [] };
+  const kept = keepRecords(sitting.plan, plan);
+  if (kept === sitting.plan) return sitting;
+  return { plan: kept, past: [...sitting.past, { plan: sitting.plan }], future: [] };
+}
 
 export const planStore: PlanStore = createStore<PlanState>()(
   temporal(
-    (set, get) => ({
-      plan: EMPTY_PLAN,
-      fileName: 'new.plan.json',
-      documentNumber: 0,
-      opened: false,
-      edit: (name, change) => {
-        const before = get().plan;
-        const after = change(before);
-        if (after === before) return [];
-        const checked = parsePlan(after);
-        if (!checked.ok) {
-          console.warn(`${name} was not done: ${checked.faults[0]?.sentence ?? ''}`);
-          return checked.faults;
-        }
-        // The edit's own object is kept, not the checked copy: unchanged records stay the same objects.
-        set({ plan: after });
-        return [];
-      },
-      undo: () => planStore.temporal.getState().undo(),
-      redo: () => planStore.temporal.getState().redo(),
-      openPlan: (plan, fileName) => set({ plan, fileName, opened: true, documentNumber: nextDocument() }),
-      startWith: (plan, fileName) => {
-        set({ plan, fileName, opened: true, documentNumber: nextDocument() });
-        planStore.temporal.getState().clear();
-      },
-      setFileName: (fileName) => {
+    (set, get) => {
+      /** Sets what is no step of the history, and the history itself. */
+      const setWith = (
+        state: Partial<PlanState>,
+        past: readonly Partial<Step>[],
+        future: readonly Partial<Step>[],
+      ): void => {
         const history = planStore.temporal.getState();
         history.pause();
-        set({ fileName });
+        // Whoever hears of the new plan finds its own history there.
+        planStore.temporal.setState({ pastStates: [...past], futureStates: [...future] });
+        set(state);
         history.resume();
-      },
-    }),
+      };
+      return {
+        plan: EMPTY_PLAN,
+        fileName: 'new.plan.json',
+        planId: newPlanId(),
+        documentNumber: 0,
+        opened: false,
+        edits: 0,
+        editName: '',
+        edit: (name, change) => {
+          const { plan: before, edits } = get();
+          const after = change(before);
+          if (after === before) return [];
+          const checked = parsePlan(after);
+          if (!checked.ok) {
+            console.warn(`${name} was not done: ${checked.faults[0]?.sentence ?? ''}`);
+            return checked.faults;
+          }
+          // The edit's own object is kept, not the checked copy: unchanged records stay the same objects.
+          set({ plan: after, edits: edits + 1, editName: name });
+          return [];
+        },
+        undo: () => planStore.temporal.getState().undo(),
+        redo: () => planStore.temporal.getState().redo(),
+        openPlan: (plan, fileName, planId = newPlanId()) => {
+          const before = get();
+          const { pastStates: past, futureStates: future } = planStore.temporal.getState();
+          if (before.opened)
+            sittings.set(before.planId, { plan: before.plan, fileName: before.fileName, past, future });
+          const taken = takeUp(planId, plan);
+          setWith(
+            { plan: taken.plan, fileName, planId, documentNumber: numberOf(planId), opened: true },
+            taken.past,
+            taken.future,
+          );
+        },
+        startWith: (plan, fileName, planId = newPlanId()) =>
+          setWith({ plan, fileName, planId, documentNumber: numberOf(planId), opened: true }, [], []),
+        setFileName: (fileName) => set({ fileName }),
+        branchOff: (planId, title) => {
+          const { pastStates, futureStates } = planStore.temporal.getState();
+          const titled = (steps: readonly Partial<Step>[]): Partial<Step>[] =>
+            steps.map(({ plan }) => (plan ? { plan: { ...plan, title } } : {}));
+          numbers.set(planId, get().documentNumber);
+          setWith({ planId, plan: { ...get().plan, title } }, titled(pastStates), titled(futureStates));
+        },
+      };
+    },
     {
-      partialize: ({ plan, fileName, documentNumber }): Kept => ({ plan, fileName, documentNumber }),
+      partialize: ({ plan }): Step => ({ plan }),
       equality: (past, current) => past.plan === current.plan,
     },
   ),

@@ -1,8 +1,10 @@
 import { keepChoicesInPlan } from './choose';
 import { DEMO_FILE, fetchDemo } from './demo';
 import { EMPTY_PLAN } from './emptyPlan';
-import { restoreKept, startKeeping } from './keeping';
+import { startKeeping } from './keeping';
+import { keepingStore } from './keepingStore';
 import { planStore } from './planStore';
+import { restoreKept } from './plans/opening';
 import { startPlayback } from './playback';
 import { startReports } from './reports';
 
@@ -14,8 +16,9 @@ export async function startDesk(): Promise<void> {
   startReports();
   const { startWith } = planStore.getState();
   const kept = await restoreKept();
+  if (keepingStore.getState().state === 'starting') keepingStore.setState({ state: 'kept' });
   if (kept) {
-    startWith(kept.plan, kept.fileName);
+    startWith(kept.plan, kept.fileName, kept.planId);
     return;
   }
   const demo = await fetchDemo();

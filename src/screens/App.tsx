@@ -4,6 +4,7 @@ import { FramePane } from './frame/FramePane';
 import { Header } from './header/Header';
 import { GlyphSprite } from './parts/GlyphSprite';
 import { IconSprite } from './parts/IconSprite';
+import { PlansSheet } from './plans/PlansSheet';
 import { useOutcomes } from './report/useOutcomes';
 import { RoofPane } from './roof/RoofPane';
 import { StageUnderneath } from './StageUnderneath';
@@ -46,6 +47,7 @@ export function App() {
       <Spoken />
       <Toasts />
       <ShortcutSheet />
+      <PlansSheet />
     </>
   );
 }

@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { parsePlanText } from '../../src/core/plan/parse';
 import { serialisePlan } from '../../src/core/plan/serialise';
 import { EMPTY_PLAN } from '../../src/desk/emptyPlan';
-import { openPage, screenshot, waitUntilReady } from './harness';
+import { openPage, screenshot } from './harness';
 
 const AXE = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
 
@@ -37,23 +37,6 @@ const lightPicture = (): void => {
   // It runs in the blank page before the page, too, which has no storage.
   if (location.protocol !== 'about:') localStorage.setItem('standclear.picture', 'light');
 };
-
-/** Without a graphics card a page may take its time. */
-const PATIENT = { timeout: 30_000 };
-
-/** Whether the plan that the device keeps holds a word; runs in the page. */
-async function keptHas(word: string): Promise<boolean> {
-  const request = indexedDB.open('standclear');
-  const database = await new Promise<IDBDatabase>((resolve) => {
-    request.onsuccess = () => resolve(request.result);
-  });
-  const read = database.transaction('plans').objectStore('plans').get('current');
-  const kept = await new Promise<unknown>((resolve) => {
-    read.onsuccess = () => resolve(read.result);
-  });
-  database.close();
-  return JSON.stringify(kept ?? null).includes(word);
-}
 
 async function dropFile(page: Page, name: string, text: string): Promise<void> {
   await page.evaluate(
@@ -227,37 +210,4 @@ test('a browser without storage and WebGL says so on a phone, and the page goes 
   await page.locator('.findings button').first().click();
   await page.getByRole('button', { name: 'Take it out' }).click();
   await page.locator('.toast', { hasText: 'is out of the plan.' }).waitFor();
-});
-
-test('an edit is kept on the device and there after a reload', async () => {
-  const page = await openPage({ width: 1440, height: 900, before: lightPicture });
-  await page.locator('.top .kept', { hasText: 'kept on this device' }).waitFor();
-  await page.getByRole('tab', { name: 'Set' }).click();
-  const name = page.getByRole('textbox', { name: 'name', exact: true });
-  await name.fill('Renamed camera');
-  await name.press('Enter');
-  await page.locator('.strip .card', { hasText: 'Renamed camera' }).waitFor();
-  await expect.poll(() => page.evaluate(keptHas, 'Renamed camera'), PATIENT).toBe(true);
-  await page.reload({ waitUntil: 'commit' });
-  await page.locator('.strip .card', { hasText: 'Renamed camera' }).waitFor();
-  await waitUntilReady(page);
-
-  // Another tab of the same plan: the later to write says so, and writes over nothing.
-  const other = await page.context().newPage();
-  await other.goto(page.url(), { waitUntil: 'commit' });
-  await waitUntilReady(other);
-  const rename = async (tab: Page, label: string): Promise<void> => {
-    await tab.bringToFront();
-    await tab.getByRole('tab', { name: 'Set' }).click();
-    await tab.getByRole('textbox', { name: 'name', exact: true }).fill(label);
-    await tab.getByRole('textbox', { name: 'name', exact: true }).press('Enter');
-  };
-  await rename(other, 'Other tab');
-  await expect.poll(() => other.evaluate(keptHas, 'Other tab'), PATIENT).toBe(true);
-  await rename(page, 'First tab');
-  await page.locator('.toast', { hasText: 'Another tab keeps its plan' }).waitFor();
-  expect(await page.locator('.top .kept').textContent()).toContain('not kept');
-  expect(await page.evaluate(keptHas, 'Other tab')).toBe(true);
-  await page.getByRole('button', { name: 'Keep this one' }).click();
-  await expect.poll(() => page.evaluate(keptHas, 'First tab'), PATIENT).toBe(true);
 });

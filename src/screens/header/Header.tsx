@@ -3,28 +3,21 @@ import { choosePlanFile, savePlanFile } from '../../desk/files';
 import { usePlanState, useSession } from '../../desk/hooks';
 import { type KeepingState, keepingStore } from '../../desk/keepingStore';
 import { planStore } from '../../desk/planStore';
+import { openPlans } from '../../desk/plans/plansStore';
 import { Icon } from '../parts/Icon';
 import { Menu } from '../parts/Menu';
 import { Segmented } from '../parts/Segmented';
+import { nightWords } from '../plans/words';
 import { openShortcutSheet } from '../shortcuts/ShortcutSheet';
 
 const KEPT: Readonly<Record<KeepingState['state'], string>> = {
   starting: '',
   kept: 'kept on this device',
+  full: 'not kept: this device has no room left, so save the plan to a file',
   refused: 'not kept: this browser refuses storage, so save the plan to a file',
-  elsewhere: 'not kept: another tab keeps its plan, so save this one to a file',
+  held: 'not kept: another tab holds an older Standclear, so close that one',
+  newer: 'not kept: a newer Standclear has the plans of this device, so load this page again',
 };
-
-/** `Friday 20 November`, whatever the time zone of whoever looks. */
-function dateWords(isoDate: string): string {
-  const format = new Intl.DateTimeFormat('en-GB', {
-    weekday: 'long',
-    day: 'numeric',
-    month: 'long',
-    timeZone: 'UTC',
-  });
-  return format.format(new Date(`${isoDate}T00:00:00Z`)).replace(',', '');
-}
 
 function HistoryButtons() {
   const canUndo = useStore(planStore.temporal, (state) => state.pastStates.length > 0);
@@ -75,6 +68,9 @@ function LengthChoice() {
 function FileButtons() {
   return (
     <>
+      <button type="button" onClick={() => void openPlans()}>
+        Plans
+      </button>
       <button type="button" onClick={() => void choosePlanFile()}>
         Open
       </button>
@@ -103,7 +99,7 @@ export function Header() {
       </h1>
       <h2 title={title}>{title}</h2>
       <span className="q date">
-        {dateWords(date)}
+        {nightWords(date)}
         {kept === 'starting' ? '' : ','}
       </span>
       <span className={kept === 'kept' ? 'q kept' : 'kept not'}>{KEPT[kept]}</span>

@@ -56,12 +56,45 @@ test('a dropped gesture leaves the plan and the history', () => {
   expect(past()).toBe(0);
 });
 
-test('opening a file can be undone, and the document is told apart', () => {
-  const { plan, documentNumber } = state();
-  state().openPlan(rooftop(), 'other.plan.json');
-  expect(state().documentNumber).not.toBe(documentNumber);
+test('undo does not lead from one plan into another, and a plan that comes back has its own history', () => {
+  const first = state();
+  state().edit('Move the tank', (plan) => moveItem(plan, { id: 'tank', to: [1, 1] }));
+  const moved = state().plan;
+  state().openPlan(rooftop(), 'other.plan.json', 'other');
+  expect(state()).toMatchObject({ planId: 'other', fileName: 'other.plan.json' });
+  expect(state().documentNumber).not.toBe(first.documentNumber);
+  expect(past()).toBe(0);
   state().undo();
-  expect(state()).toMatchObject({ plan, documentNumber, fileName: 'rooftop.plan.json' });
+  expect(state().planId).toBe('other');
+
+  // As it comes from the shelf: the same, in other objects.
+  state().openPlan(structuredClone(moved), first.fileName, first.planId);
+  expect(state().plan).toBe(moved);
+  expect(state().documentNumber).toBe(first.documentNumber);
+  state().undo();
+  expect(state().plan).toBe(first.plan);
+  state().redo();
+  expect(state().plan).toBe(moved);
+});
+
+test('what was changed elsewhere while a plan was away is one step of its history', () => {
+  const first = state();
+  state().openPlan(rooftop(), 'other.plan.json');
+  const elsewhere = moveItem(structuredClone(first.plan), { id: 'tank', to: [2, 2] });
+  state().openPlan(elsewhere, first.fileName, first.planId);
+  expect(state().plan).toEqual(elsewhere);
+  // What did not change is what it was.
+  expect(state().plan.gear[0]).toBe(first.plan.gear[0]);
+  state().undo();
+  expect(state().plan).toBe(first.plan);
+});
+
+test('a plan that goes on under another id takes its history along, all of it under the new title', () => {
+  state().edit('Move the tank', (plan) => moveItem(plan, { id: 'tank', to: [1, 1] }));
+  state().branchOff('beside', 'Another title');
+  expect(state()).toMatchObject({ planId: 'beside', plan: { title: 'Another title' } });
+  state().undo();
+  expect(state().plan).toEqual({ ...rooftop(), title: 'Another title' });
 });
 
 test('a file name is no step of the history', () => {

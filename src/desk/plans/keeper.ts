@@ -1,0 +1,131 @@
+import type { Plan } from '../../core/plan/schema/plan';
+import { type KeepingState, keepingStore } from '../keepingStore';
+import { ShelfHeld } from '../shelf';
+import { tellTabs } from './tabs';
+import { giveUpLesser } from './versionShelf';
+import { leavePlan, type OpenPlan, writePlan } from './writing';
+
+/** An edit is written at once, and those that follow it within this time together: a run of nudges is few writings. */
+const PAUSE_MS = 300;
+/** How soon a device that refused is asked again. */
+const RETRY_MS = 3000;
+
+/** What differs from the shelf, by plan. */
+const unwritten = new Map<string, OpenPlan>();
+/** The plan as it was last written or read, by id. */
+const written = new Map<string, Plan>();
+/** What lies in a file as it is. */
+const inFiles = new WeakSet<Plan>();
+
+let meetOther: (open: OpenPlan) => void = () => {};
+let timer: ReturnType<typeof setTimeout> | null = null;
+let writing: Promise<void> | null = null;
+let writtenAt = Number.NEGATIVE_INFINITY;
+
+const QUOTA = 'QuotaExceededError';
+const nameOf = (error: unknown): string =>
+  error instanceof Error || error instanceof DOMException ? error.name : '';
+
+/** Private windows, full disks and blocked storage all end here: said in the header, and the work goes on. */
+export function tellRefusal(error: unknown): void {
+  const name = nameOf(error);
+  const states: Readonly<Record<string, KeepingState['state']>> = {
+    [QUOTA]: 'full',
+    VersionError: 'newer',
+    [new ShelfHeld().name]: 'held',
+  };
+  keepingStore.setState({ state: states[name] ?? 'refused' });
+}
+
+/** Says what to do with a plan that another tab has written since. */
+export function onOtherWriting(meet: (open: OpenPlan) => void): void {
+  meetOther = meet;
+}
+
+/** Says that the shelf holds this state of a plan. */
+export const isWritten = (planId: string, plan: Plan): void => void written.set(planId, plan);
+
+/** Says that a file holds this state of a plan. */
+export const isInFile = (plan: Plan): void => void inFiles.add(plan);
+
+/** Whether there is something of that plan that the shelf does not have. */
+export const isUnwritten = (planId: string): boolean => unwritten.has(planId);
+
+/** Whether everything would outlive the page. */
+export const isAllSafe = (): boolean => [...unwritten.values()].every(({ plan }) => inFiles.has(plan));
+
+/** What no longer has to be written. */
+export const forgetUnwritten = (planId: string): void => void unwritten.delete(planId);
+
+/** Has a plan written soon. */
+export function keep(open: OpenPlan): void {
+  unwritten.set(open.planId, open);
+  const refused = keepingStore.getState().state !== 'kept' && keepingStore.getState().state !== 'starting';
+  writeIn(refused ? RETRY_MS : Math.max(writtenAt + PAUSE_MS - performance.now(), 0));
+}
+
+/** Has the open plan written soon if it is not what the shelf holds. */
+export function keepIfChanged(open: OpenPlan): void {
+  if (written.get(open.planId) !== open.plan || unwritten.has(open.planId)) keep(open);
+}
+
+function writeIn(ms: number): void {
+  if (timer !== null) return;
+  timer = setTimeout(() => {
+    timer = null;
+    void writeAll();
+  }, ms);
+}
+
+/** Writes whatever is not written, and is fulfilled when it is, or when the device refuses. */
+export async function writeAll(): Promise<void> {
+  if (writing) await writing;
+  writing ??= writeEach().finally(() => {
+    writing = null;
+  });
+  await writing;
+}
+
+async function writeEach(): Promise<void> {
+  writtenAt = performance.now();
+  try {
+    for (const open of [...unwritten.values()]) await writeOne(open);
+    keepingStore.setState({ state: 'kept' });
+    if (unwritten.size > 0) writeIn(PAUSE_MS);
+  } catch (error) {
+    tellRefusal(error);
+    writeIn(RETRY_MS);
+  }
+}
+
+async function writeOne(open: OpenPlan): Promise<void> {
+  const row = await writeWithRoom(open);
+  const isLatest = unwritten.get(open.planId) === open;
+  if (!row) {
+    const latest = unwritten.get(open.planId) ?? open;
+    unwritten.delete(open.planId);
+    meetOther(latest);
+    return;
+  }
+  written.set(open.planId, open.plan);
+  if (isLatest) unwritten.delete(open.planId);
+  tellTabs({ type: 'written', planId: row.id, writing: row.writing });
+}
+
+/** Writes, and on a full device gives up pictures and versions for it. */
+async function writeWithRoom(open: OpenPlan): ReturnType<typeof writePlan> {
+  for (;;) {
+    try {
+      return await writePlan(open);
+    } catch (error) {
+      if (nameOf(error) !== QUOTA || !(await giveUpLesser().catch(() => false))) throw error;
+    }
+  }
+}
+
+/** Puts down what is not written, as the page may be going away, and tries to write it as well. */
+export function leaveAll(): void {
+  if (unwritten.size === 0) return;
+  for (const open of unwritten.values()) leavePlan(open).catch(tellRefusal);
+  void writeAll();
+}

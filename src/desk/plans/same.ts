@@ -1,0 +1,43 @@
+import type { Plan } from '../../core/plan/schema/plan';
+
+const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  value !== null && typeof value === 'object';
+
+/** Whether two pieces of plain data say the same, whatever the order of their fields. A field left out is not `null`. */
+export function sameData(one: unknown, other: unknown): boolean {
+  if (Object.is(one, other)) return true;
+  if (!isRecord(one) || !isRecord(other) || Array.isArray(one) !== Array.isArray(other)) return false;
+  const keys = Object.keys(one);
+  return (
+    keys.length === Object.keys(other).length &&
+    keys.every((key) => Object.hasOwn(other, key) && sameData(one[key], other[key]))
+  );
+}
+
+function keepOf<Entry extends { readonly id: string }>(
+  before: readonly Entry[],
+  after: readonly Entry[],
+): Entry[] {
+  const known = new Map(before.map((entry) => [entry.id, entry]));
+  return after.map((entry) => {
+    const old = known.get(entry.id);
+    return old && sameData(old, entry) ? old : entry;
+  });
+}
+
+/**
+ * The plan `after`, with the records that are as in `before` by identity: whoever remembers by the record goes on.
+ * A plan that says the same comes back as `before` itself.
+ */
+export function keepRecords(before: Plan, after: Plan): Plan {
+  if (sameData(before, after)) return before;
+  return {
+    ...after,
+    kit: sameData(before.kit, after.kit) ? before.kit : after.kit,
+    pieces: keepOf(before.pieces, after.pieces),
+    beats: keepOf(before.beats, after.beats),
+    cast: keepOf(before.cast, after.cast),
+    gear: keepOf(before.gear, after.gear),
+    setups: keepOf(before.setups, after.setups),
+  };
+}
