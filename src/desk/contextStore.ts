@@ -1,12 +1,11 @@
 import { createStore } from 'zustand/vanilla';
-import type { Spot } from '../core/plan/schema/numbers';
 
 /** What a menu of actions was asked for, and where. */
 export interface ContextRequest {
   /** What the actions are for; none for the empty ground. */
   readonly ids: readonly string[];
   /** The place on the roof that was pressed, metres; null where the menu was asked for by keyboard over a thing. */
-  readonly spot: Spot | null;
+  readonly spot: readonly [number, number] | null;
   /** Where in the window the menu comes, CSS pixels. */
   readonly clientX: number;
   readonly clientY: number;

@@ -162,19 +162,19 @@ export function Marks(props: {
   readonly setup: Setup;
   readonly report: SetupReport;
   readonly box: Box;
-  readonly selectedId: string | null;
+  readonly selectedIds: readonly string[];
   /** Where no label may lie. */
   readonly kept: readonly Box[];
 }) {
-  const { plan, setup, report, box, selectedId } = props;
+  const { plan, setup, report, box, selectedIds } = props;
   const lengths = useSession((state) => state.lengths);
   const narrow = box.width < NARROW_PIXELS;
   const findings = findingsOf(report);
   const letters = Math.min(MOST_LETTERS, Math.floor((box.width - LABEL_REST) / PIXELS_PER_LETTER));
   const entries = findings.flatMap((item) => labelled(item, box) ?? []);
   const told = [
-    ...entries.filter((entry) => entry.item.id === selectedId),
-    ...entries.filter((entry) => entry.item.id !== selectedId),
+    ...entries.filter((entry) => selectedIds.includes(entry.item.id)),
+    ...entries.filter((entry) => !selectedIds.includes(entry.item.id)),
   ]
     .slice(0, narrow ? 1 : MOST_LABELS)
     .map((entry) => ({ ...entry, title: shortened(entry.title, letters) }));
@@ -191,7 +191,7 @@ export function Marks(props: {
   const taken = [...props.kept, ...close.map((mark) => mark.box)];
   const besideFaces = placeLabels(labels, box, [...taken, ...facesIn(seen, box)]);
   const places = besideFaces.includes(null) ? placeLabels(labels, box, taken) : besideFaces;
-  const chosen = report.items.find((item) => item.id === selectedId && concernOf(item) === null);
+  const chosen = report.items.filter((item) => selectedIds.includes(item.id) && concernOf(item) === null);
   return (
     <g className="marks">
       {entries.map(({ item, mark }) =>
@@ -218,7 +218,7 @@ export function Marks(props: {
       {close.map((mark) => (
         <CloseBracket key={mark.id} mark={mark} />
       ))}
-      {chosen?.extent ? <ChosenMark mark={boxOf(box, chosen.extent)} /> : null}
+      {chosen.map(({ id, extent }) => extent && <ChosenMark key={id} mark={boxOf(box, extent)} />)}
       {told.map((entry, index) => {
         const place = places[index];
         return place ? <Label key={entry.item.id} place={place} mark={entry.mark} entry={entry} /> : null;

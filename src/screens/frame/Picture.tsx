@@ -24,7 +24,7 @@ const lowerPart = (box: Box): Box => ({
 export function Picture({ setup }: { readonly setup: Setup }) {
   const plan = useLivePlan();
   const guides = useSession((state) => state.guides);
-  const selectedId = useSession((state) => state.selectedId);
+  const selectedIds = useSession((state) => state.selectedIds);
   const refused = useViews((state) => state.pictureRefused);
   const ready = useViews((state) => state.pictureReady);
   const report = useInstant(setup.id);
@@ -66,7 +66,7 @@ export function Picture({ setup }: { readonly setup: Setup }) {
                 setup={setup}
                 report={report}
                 box={box}
-                selectedId={selectedId}
+                selectedIds={selectedIds}
                 kept={unlit ? [lowerPart(box)] : []}
               />
             ) : null}

@@ -11,25 +11,29 @@ import type { SetupReport } from '../../core/report/types';
 import type { LengthSystem } from '../../core/units/lengths';
 import { chooseSetup } from '../../desk/choose';
 import { useSession } from '../../desk/hooks';
+import { type Choosing, chooseItem } from '../../desk/selecting';
 import { sessionStore } from '../../desk/sessionStore';
 import { type HitShape, hitAt } from './geometry/hits';
 import { grown } from './geometry/notes';
 import { decksOf, roofBounds } from './geometry/roof';
 import type { Bounds, Ring, Spot } from './geometry/spots';
+import { groundOf } from './ground';
 import { hitShapesOf } from './hitShapes';
 import { Dimensions, dimensionFigures, dimensionLines, OFF_DRAWING } from './layers/Dimensions';
 import { Drawing } from './layers/Drawing';
 import { Findings, RING } from './layers/Findings';
 import { EdgeTicks, WIDE_PANE } from './layers/Furniture';
 import { ringOf } from './layers/Handled';
-import { groundOf, Hands } from './layers/Hands';
+import { Hands } from './layers/Hands';
 import { LetteringLayer } from './layers/LetteringLayer';
-import { spotIn } from './pointers/types';
+import { toolPointer } from './pointers/tool';
+import { spotIn, type Told } from './pointers/types';
 import { REACH, useSheetPointers } from './pointers/useSheetPointers';
-import { keyOf, movingKeys, type Target } from './targets';
+import { type Dragged, itemIdOf, keyOf, movingKeys, type Target } from './targets';
 import { placeOf, useFindings } from './useFindings';
 import { useLettering } from './useLettering';
 import type { SheetView } from './useSheetView';
+import { itemsWithin } from './within';
 
 /** What the furniture takes at the foot of the pane, pixels: the legend at the left, the title block at the right. */
 const FURNITURE = { legend: [420, 52], title: [246, 98] } as const;
@@ -54,10 +58,13 @@ interface Props {
 export function Sheet({ committed, plan, drawn, sheet, seconds, setupId, report, lengths, dragging }: Props) {
   const [svg, setSvg] = useState<SVGSVGElement | null>(null);
   const [touch, setTouch] = useState(() => matchMedia('(pointer: coarse)').matches);
-  const [dragged, setDragged] = useState<Target | null>(null);
+  const [dragged, setDragged] = useState<Dragged | null>(null);
+  const [frame, setFrame] = useState<Bounds | null>(null);
+  const [told, setTold] = useState<Told | null>(null);
   const [hovered, setHovered] = useState<Target | null>(null);
   const [focused, setFocused] = useState<string | null>(null);
-  const chosenId = useSession((state) => state.selectedId);
+  const chosenIds = useSession((state) => state.selectedIds);
+  const chosenId = chosenIds.length === 1 ? (chosenIds[0] ?? null) : null;
   const open = useSession((state) => state.sheet);
   const { width, height } = sheet.pane;
   const { at, zoom, fitAll } = sheet;
@@ -99,16 +106,17 @@ export function Sheet({ committed, plan, drawn, sheet, seconds, setupId, report,
     [committed, drawn, at, findings],
   );
   const rings = useMemo((): Ring[] => {
-    const ground = chosenId === null ? null : groundOf(committed, chosenId, seconds);
-    const chosen = ground && ringOf(ground, at);
-    const found = findings.map(({ at: middle }) => ({ middle, radius: RING }));
-    return chosen ? [...found, chosen] : found;
-  }, [committed, chosenId, seconds, at, findings]);
+    const chosen = chosenIds.flatMap((id) => {
+      const ground = groundOf(committed, id, seconds);
+      return (ground && ringOf(ground, at)) ?? [];
+    });
+    return [...findings.map(({ at: middle }) => ({ middle, radius: RING })), ...chosen];
+  }, [committed, chosenIds, seconds, at, findings]);
   const labels = useLettering({
     plan: committed,
     seconds,
     setupId,
-    chosenId,
+    chosenIds,
     lengths,
     touch,
     sheet,
@@ -137,9 +145,11 @@ export function Sheet({ committed, plan, drawn, sheet, seconds, setupId, report,
     [shapes],
   );
   const choose = useCallback(
-    (target: Target | null): void => {
+    (target: Target | null, how: Choosing): void => {
+      const id = itemIdOf(target);
       if (target?.type === 'camera') chooseSetup(target.setupId);
-      else sessionStore.getState().setSelectedId(itemIdOf(target));
+      else if (id === null) sessionStore.getState().setSelectedIds([]);
+      else chooseItem(id, how);
       const element = target ? svg?.querySelector<SVGElement>(`[data-target="${focusKeyOf(target)}"]`) : svg;
       element?.focus({ preventScroll: true });
     },
@@ -147,19 +157,34 @@ export function Sheet({ committed, plan, drawn, sheet, seconds, setupId, report,
   );
   // In the column of a phone the whole roof lets the page scroll; once it is zoomed, the finger pans it.
   const scrolls = sheet.fitted && width < WIDE_PANE;
-  const pointers = useSheetPointers({ sheet, svg, scrolls, hit, choose, drag: setDragged });
+  const within = useCallback(
+    (rectangle: Bounds) => itemsWithin(committed, seconds, rectangle, at),
+    [committed, seconds, at],
+  );
+  const pointers = useSheetPointers({
+    sheet,
+    svg,
+    scrolls,
+    hit,
+    within,
+    choose,
+    drag: setDragged,
+    frame: setFrame,
+    tell: setTold,
+  });
 
   const onKeyDown = (event: KeyboardEvent<SVGSVGElement>): void => {
-    if (event.ctrlKey || event.metaKey || event.altKey) return;
+    const target = targetOf(event.target, plan);
+    const adds = event.ctrlKey || event.metaKey || event.shiftKey;
     const middle: Spot = [width / 2, height / 2];
-    if (event.key === '+' || event.key === '=') zoom(middle, ZOOM_STEP);
+    if (event.key === 'Enter' || event.key === ' ') {
+      if (!target || (adds && toolPointer.active())) return;
+      choose(target, adds ? 'add' : event.altKey ? 'one' : 'alone');
+    } else if (event.ctrlKey || event.metaKey || event.altKey) return;
+    else if (event.key === '+' || event.key === '=') zoom(middle, ZOOM_STEP);
     else if (event.key === '-' || event.key === '\u2212') zoom(middle, 1 / ZOOM_STEP);
     else if (event.key === '0') fitAll();
-    else if (event.key === 'Enter' || event.key === ' ') {
-      const target = targetOf(event.target, plan);
-      if (!target) return;
-      choose(target);
-    } else return;
+    else return;
     event.preventDefault();
   };
 
@@ -195,7 +220,7 @@ export function Sheet({ committed, plan, drawn, sheet, seconds, setupId, report,
         committed={committed}
         sheet={sheet}
         setupId={setupId}
-        chosenId={chosenId}
+        chosenIds={chosenIds}
         report={report}
         dragged={dragging ? dragged : null}
       />
@@ -216,7 +241,9 @@ export function Sheet({ committed, plan, drawn, sheet, seconds, setupId, report,
         pane={pane}
         lengths={lengths}
         touch={touch}
-        chosenId={chosenId}
+        chosenIds={chosenIds}
+        frame={frame}
+        told={told}
         dragged={dragging ? dragged : null}
         hovered={dragging ? null : hovered}
         focused={focused}
@@ -228,9 +255,6 @@ export function Sheet({ committed, plan, drawn, sheet, seconds, setupId, report,
 
 /** Words keep a little off the edge of the pane. */
 const grownPane = (pane: Bounds): Bounds => grown(pane, -8);
-
-const itemIdOf = (target: Target | null): string | null =>
-  target?.type === 'item' ? target.id : target?.type === 'mark' ? target.performerId : null;
 
 /** A mark has no group of its own: its performer's takes the focus. */
 const focusKeyOf = (target: Target): string => (target.type === 'mark' ? target.performerId : keyOf(target));

@@ -1,10 +1,10 @@
 import { whereabouts } from '../../core/form/figure/whereabouts';
 import { keyAt } from '../../core/optics/pose';
-import { itemsOf } from '../../core/plan/items';
 import type { Plan } from '../../core/plan/schema/plan';
 import { footprintOf } from './footprints';
 import type { HitShape } from './geometry/hits';
 import { type Spot, standing } from './geometry/spots';
+import { shownItems } from './shown';
 import type { Target } from './targets';
 
 /** Everything that can be taken hold of, in the order in which it is drawn, in pixels of the pane. */
@@ -18,7 +18,7 @@ export function hitShapesOf(
   const add = (target: Target, outline: readonly Spot[], closed: boolean, thin = false): void => {
     shapes.push({ target, outline: outline.map(at), closed, thin });
   };
-  for (const item of itemsOf(plan)) {
+  for (const item of shownItems(plan)) {
     const target: Target = { type: 'item', id: item.record.id };
     if (item.section === 'cast') {
       const place = whereabouts(item.record, plan, seconds);

@@ -1,7 +1,7 @@
 import { whereabouts } from '../../core/form/figure/whereabouts';
 import { keyAt } from '../../core/optics/pose';
 import { carrierOf } from '../../core/plan/edits/anchorOf';
-import { type Item, itemsOf } from '../../core/plan/items';
+import type { Item } from '../../core/plan/items';
 import type { Mark, Performer } from '../../core/plan/schema/cast';
 import type { Plan } from '../../core/plan/schema/plan';
 import { formatLength, type LengthSystem } from '../../core/units/lengths';
@@ -10,6 +10,7 @@ import { footprintOf } from './footprints';
 import type { LabelWish } from './geometry/labels';
 import { type Bounds, boundsOf, distance, type Spot } from './geometry/spots';
 import { type Lettering, letteringPixels, textWidth } from './measureText';
+import { shownItems } from './shown';
 import { keyOf } from './targets';
 import { markNames, nameInText } from './words';
 
@@ -23,7 +24,7 @@ export interface LetteringInput {
   readonly plan: Plan;
   readonly seconds: number;
   readonly setupId: string | null;
-  readonly chosenId: string | null;
+  readonly chosenIds: readonly string[];
   readonly lengths: LengthSystem;
   readonly touch: boolean;
   /** From metres on the roof to pixels in the pane. */
@@ -33,6 +34,8 @@ export interface LetteringInput {
 
 /** Places worth this much are found in nearly any crowd. */
 const MUST = 30;
+/** Of more chosen things than this, not every name has to be found a place. */
+const MOST_STRONG = 6;
 /** Half the least size of what a name is set beside, pixels. */
 const LEAST = 5;
 
@@ -73,13 +76,13 @@ const KINDS: Readonly<
 
 /** All names that the drawing would like to bear at this view. */
 export function wishesOf(input: LetteringInput): LetteredWish[] {
-  const { plan, chosenId } = input;
+  const { plan, chosenIds } = input;
   const wishes: LetteredWish[] = [];
   // A stand that carries one thing is called by what it carries where both would crowd: the stand's name goes first.
-  for (const item of itemsOf(plan)) {
+  for (const item of shownItems(plan)) {
     if (item.section === 'cast') wishes.push(...castWishes(item.record.id, input));
     else {
-      const wish = thingWish(item, input, item.record.id === chosenId);
+      const wish = thingWish(item, input, chosenIds.includes(item.record.id));
       if (wish) wishes.push(wish);
     }
   }
@@ -122,7 +125,8 @@ function thingWish(
     style: chosen ? 'strong' : 'mark',
     around: atLeast(footprint.closed ? around : middlePart(footprint.outline.map(input.at)), LEAST),
     priority: chosen ? 95 : kind.priority - (carried ? 6 : 0),
-    worth: chosen ? MUST : (kind?.worth ?? 1) * crowding(input.perMetre),
+    worth:
+      chosen && input.chosenIds.length <= MOST_STRONG ? MUST : (kind?.worth ?? 1) * crowding(input.perMetre),
     inside: kind?.inside === true,
     quiet: !chosen && (record.kind === 'line' || record.kind === 'bulb string' || record.kind === 'fence'),
   });
@@ -164,7 +168,7 @@ function castWishes(id: string, input: LetteringInput): LetteredWish[] {
     }),
   );
   if (!place) return marks;
-  const chosen = id === input.chosenId;
+  const chosen = input.chosenIds.includes(id);
   const name = lettered(input, {
     id,
     text: performer.label,

@@ -1,6 +1,5 @@
 import { whereabouts } from '../../core/form/figure/whereabouts';
 import { keyAt } from '../../core/optics/pose';
-import { itemsOf } from '../../core/plan/items';
 import { footprintOf } from './footprints';
 import type { Obstacles } from './geometry/labels';
 import { bandOf, segmentsOf } from './geometry/runs';
@@ -8,6 +7,7 @@ import { type Bounds, boundsOf, type Spot } from './geometry/spots';
 import { flightOf } from './geometry/stairHouse';
 import { frameOnPlan } from './layers/frameOnPlan';
 import type { LetteringInput } from './lettering';
+import { shownItems } from './shown';
 import { keyOf } from './targets';
 
 type Box = Obstacles['boxes'][number];
@@ -24,7 +24,7 @@ export function obstaclesOf(input: LetteringInput, blocked: readonly Bounds[]): 
   const path = (spots: readonly Spot[], closed: boolean, cost: number): void => {
     for (const { from, to } of segmentsOf(spots, closed)) lines.push({ from: at(from), to: at(to), cost });
   };
-  for (const item of itemsOf(plan)) {
+  for (const item of shownItems(plan)) {
     if (item.section === 'cast') {
       const place = whereabouts(item.record, plan, seconds);
       if (place) boxes.push(square(item.record.id, at([place.at[0], place.at[2]]), 0.27 * perMetre, 4));

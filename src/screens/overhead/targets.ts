@@ -4,8 +4,16 @@ import { moveMark } from '../../core/plan/edits/moveMark';
 import { moveSetup } from '../../core/plan/edits/moveSetup';
 import { itemOf } from '../../core/plan/items';
 import type { Plan } from '../../core/plan/schema/plan';
+import { isMovable } from '../../desk/selecting';
 import type { Spot } from './geometry/spots';
 import { nameInText } from './words';
+
+/** What is being dragged: what was pressed, and all that goes with it. */
+export interface Dragged {
+  readonly target: Target;
+  /** Ids of the items that move; none for a camera or a mark. */
+  readonly ids: readonly string[];
+}
 
 /** What a finger or a pointer can take hold of. */
 export type Target =
@@ -32,11 +40,11 @@ export function anchorOfTarget(plan: Plan, target: Target): Spot | null {
   if (target.type === 'mark') {
     const performer = plan.cast.find(({ id }) => id === target.performerId);
     const mark = performer?.marks.find(({ id }) => id === target.markId);
-    return mark ? [mark.at[0], mark.at[1]] : null;
+    return mark && !performer?.locked ? [mark.at[0], mark.at[1]] : null;
   }
   const item = itemOf(plan, target.id);
   if (!item || (item.section === 'piece' && FIXED.has(item.record.kind))) return null;
-  return anchorOf(plan, target.id);
+  return isMovable(plan, target.id) ? anchorOf(plan, target.id) : null;
 }
 
 /** The plan with the target's anchor at [x, z], metres. */
@@ -49,24 +57,32 @@ export function movedTo(plan: Plan, target: Target, [x, z]: Spot): Plan {
   return moveItem(plan, { id: target.id, to });
 }
 
-/** Keys of all that goes along when a target is dragged: what carries it and what is carried with it. */
-export function movingKeys(plan: Plan, target: Target): ReadonlySet<string> {
+/** The item that a target belongs to; null for a camera. */
+export const itemIdOf = (target: Target | null): string | null =>
+  target?.type === 'item' ? target.id : target?.type === 'mark' ? target.performerId : null;
+
+/** Keys of all that goes along when something is dragged: what carries it and what is carried with it. */
+export function movingKeys(plan: Plan, { target, ids }: Dragged): ReadonlySet<string> {
   if (target.type !== 'item') return new Set([keyOf(target)]);
-  const root = carrierOf(plan, target.id) ?? target.id;
+  return new Set(ids.flatMap((id) => keysWith(plan, carrierOf(plan, id) ?? id)));
+}
+
+function keysWith(plan: Plan, root: string): string[] {
   const performer = plan.cast.find(({ id }) => id === root);
-  return new Set([
+  return [
     root,
     ...plan.gear.filter(({ id }) => carrierOf(plan, id) === root).map(({ id }) => id),
     ...(performer?.marks ?? []).map(({ id }) => keyOf({ type: 'mark', performerId: root, markId: id })),
-  ]);
+  ];
 }
 
-/** What the history calls a move of the target. */
-export function moveName(plan: Plan, target: Target): string {
+/** What the history calls a move of the target and of what goes with it. */
+export function moveName(plan: Plan, target: Target, ids: readonly string[]): string {
   if (target.type === 'camera') {
     const setup = plan.setups.find(({ id }) => id === target.setupId);
     return `move the camera of ${setup?.label ?? 'the setup'}`;
   }
+  if (ids.length > 1) return `move ${ids.length} things`;
   const id = target.type === 'mark' ? target.performerId : target.id;
   const name = itemOf(plan, id)?.record.label ?? '';
   return target.type === 'mark' ? `move a mark of ${name}` : `move ${nameInText(name)}`;

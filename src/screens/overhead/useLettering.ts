@@ -28,7 +28,7 @@ export function useLettering(options: Options): readonly WrittenLabel[] {
     plan,
     seconds,
     setupId,
-    chosenId,
+    chosenIds,
     lengths,
     touch,
     sheet,
@@ -46,7 +46,7 @@ export function useLettering(options: Options): readonly WrittenLabel[] {
       plan,
       seconds,
       setupId,
-      chosenId,
+      chosenIds,
       lengths,
       touch,
       at: sheet.at,
@@ -57,7 +57,7 @@ export function useLettering(options: Options): readonly WrittenLabel[] {
     const wishes = named.map((wish) => ({ ...wish, around: outsideRings(wish.around, rings) }));
     const obstacles = obstaclesOf(input, [...blocked, ...rings.map(squareAround)]);
     const lines = [...obstacles.lines, ...crossed.map(([from, to]) => ({ from, to, cost: 2 }))];
-    const chosenKeys = new Set([chosenId, setupId === null ? null : keyOf({ type: 'camera', setupId })]);
+    const chosenKeys = new Set([...chosenIds, setupId === null ? null : keyOf({ type: 'camera', setupId })]);
     const byId = new Map(wishes.map((wish) => [wish.id, wish]));
     return placeLabels(wishes, { ...obstacles, lines }, pane).map((label) => {
       const wish = byId.get(label.id);
@@ -73,7 +73,7 @@ export function useLettering(options: Options): readonly WrittenLabel[] {
     plan,
     seconds,
     setupId,
-    chosenId,
+    chosenIds,
     lengths,
     touch,
     sheet,

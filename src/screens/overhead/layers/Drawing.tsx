@@ -1,15 +1,15 @@
-import { carrierOf } from '../../../core/plan/edits/anchorOf';
 import type { Item } from '../../../core/plan/items';
 import type { Plan } from '../../../core/plan/schema/plan';
 import type { SetupReport } from '../../../core/report/types';
 import { letterOf } from '../../../desk/choose';
 import { polygon } from '../geometry/paths';
 import { decksOf } from '../geometry/roof';
+import { shown } from '../shown';
 import { DeckGround } from '../symbols/DeckGround';
 import { GearSymbol } from '../symbols/GearSymbol';
 import { Inks } from '../symbols/Inks';
 import { PieceSymbol } from '../symbols/PieceSymbol';
-import type { Target } from '../targets';
+import { type Dragged, movingKeys } from '../targets';
 import type { SheetView } from '../useSheetView';
 import { spokenName } from '../words';
 import { Cameras } from './Cameras';
@@ -23,9 +23,9 @@ interface Props {
   readonly committed: Plan;
   readonly sheet: SheetView;
   readonly setupId: string | null;
-  readonly chosenId: string | null;
+  readonly chosenIds: readonly string[];
   readonly report: SetupReport | null;
-  readonly dragged: Target | null;
+  readonly dragged: Dragged | null;
 }
 
 /** Cables and track lie on the deck, under what stands on it. */
@@ -34,20 +34,21 @@ const ON_THE_DECK = new Set(['cable', 'track']);
 const OVER_THE_DECK = new Set(['line']);
 
 /** All that is drawn to scale, from the ground up. What did not change is not drawn again. */
-export function Drawing({ plan, committed, sheet, setupId, chosenId, report, dragged }: Props) {
+export function Drawing({ plan, committed, sheet, setupId, chosenIds, report, dragged }: Props) {
   const [x, y] = sheet.at([0, 0]);
   const world = `translate(${x} ${y}) scale(${sheet.perMetre})`;
   const decks = decksOf(plan);
   const letter = setupId === null ? null : letterOf(plan, setupId);
   const reports = new Map(report?.items.map((item) => [item.id, item]));
   const spoken = (item: Item): string => spokenName(item, letter, reports.get(item.record.id) ?? null);
-  const pieces = plan.pieces.filter(({ kind }) => kind !== 'deck' && kind !== 'skyline block');
+  const chosen = new Set(chosenIds);
+  const pieces = shown(plan.pieces).filter(({ kind }) => kind !== 'deck' && kind !== 'skyline block');
   const ordered = [
     ...pieces.filter(({ kind }) => !OVER_THE_DECK.has(kind)),
     ...pieces.filter(({ kind }) => OVER_THE_DECK.has(kind)),
   ];
   const gearGroups = (wanted: (kind: string) => boolean) =>
-    plan.gear
+    shown(plan.gear)
       .filter(({ kind }) => wanted(kind))
       .map((gear) => (
         <GearGroup
@@ -55,7 +56,7 @@ export function Drawing({ plan, committed, sheet, setupId, chosenId, report, dra
           gear={gear}
           plan={plan}
           spoken={spoken({ section: 'gear', record: gear })}
-          chosen={gear.id === chosenId}
+          chosen={chosen.has(gear.id)}
         />
       ));
   return (
@@ -81,28 +82,28 @@ export function Drawing({ plan, committed, sheet, setupId, chosenId, report, dra
               piece={piece}
               plan={plan}
               spoken={spoken({ section: 'piece', record: piece })}
-              chosen={piece.id === chosenId}
+              chosen={chosen.has(piece.id)}
             />
           ))}
         </g>
       </g>
       {setupId !== null && <Pyramid setupId={setupId} view={sheet.view} pane={sheet.pane} />}
       <g className="to-scale" transform={world}>
-        {dragged && <Ghost plan={committed} target={dragged} />}
+        {dragged && <Ghost plan={committed} dragged={dragged} />}
         <g className="gear-layer">
           {gearGroups((kind) => ON_THE_DECK.has(kind))}
           {gearGroups((kind) => !ON_THE_DECK.has(kind))}
         </g>
         <g className="cast-layer">
-          {plan.cast.map((performer) => (
+          {shown(plan.cast).map((performer) => (
             <Walks key={performer.id} performer={performer} />
           ))}
-          {plan.cast.map((performer) => (
+          {shown(plan.cast).map((performer) => (
             <Figure
               key={performer.id}
               performer={performer}
               spoken={spoken({ section: 'cast', record: performer })}
-              chosen={performer.id === chosenId}
+              chosen={chosen.has(performer.id)}
             />
           ))}
         </g>
@@ -113,18 +114,18 @@ export function Drawing({ plan, committed, sheet, setupId, chosenId, report, dra
 }
 
 /** The old place of what is dragged, dashed: it is not yet given up. */
-function Ghost({ plan, target }: { readonly plan: Plan; readonly target: Target }) {
-  if (target.type !== 'item') return null;
-  const root = carrierOf(plan, target.id) ?? target.id;
+function Ghost({ plan, dragged }: { readonly plan: Plan; readonly dragged: Dragged }) {
+  if (dragged.target.type !== 'item') return null;
+  const moving = movingKeys(plan, dragged);
   return (
     <g className="ghost">
       {plan.pieces
-        .filter(({ id }) => id === root)
+        .filter(({ id }) => moving.has(id))
         .map((piece) => (
           <PieceSymbol key={piece.id} piece={piece} ground={plan.ground} />
         ))}
       {plan.gear
-        .filter(({ id }) => id === root || carrierOf(plan, id) === root)
+        .filter(({ id }) => moving.has(id))
         .map((gear) => (
           <GearSymbol key={gear.id} gear={gear} plan={plan} />
         ))}

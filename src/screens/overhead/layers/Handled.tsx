@@ -51,12 +51,6 @@ export function Readout({ plan, from, to, lengths, at, pane, touch }: ReadoutPro
   const { line, ticks } = slantDimension(old, now);
   const away = edge ? `${formatLength(edge.metres, lengths)} from ${edge.of}` : '';
   const words = away === '' ? formatLength(moved, lengths) : `${formatLength(moved, lengths)}, ${away}`;
-  const width = textWidth(words, 'strong', touch) + 18;
-  // Above the hand, so that a finger does not cover it.
-  const [left, top] = [
-    Math.min(pane[2] - width - 4, Math.max(pane[0] + 4, now[0] - width / 2)),
-    now[1] - 58 > pane[1] + 4 ? now[1] - 58 : now[1] + 36,
-  ];
   return (
     <g className="readout">
       {edge && <path className="dim-line" d={polyline([now, at(edge.at)])} />}
@@ -66,6 +60,28 @@ export function Readout({ plan, from, to, lengths, at, pane, touch }: ReadoutPro
           <path className="dim-tick" d={ticks} />
         </>
       )}
+      <Chip words={words} over={now} pane={pane} touch={touch} />
+    </g>
+  );
+}
+
+interface ChipProps {
+  readonly words: string;
+  /** What it speaks of, pixels of the pane. */
+  readonly over: Spot;
+  readonly pane: Bounds;
+  readonly touch: boolean;
+}
+
+/** A word beside what the hand is at: above it, so that a finger does not cover it. */
+export function Chip({ words, over, pane, touch }: ChipProps) {
+  const width = textWidth(words, 'strong', touch) + 18;
+  const [left, top] = [
+    Math.min(pane[2] - width - 4, Math.max(pane[0] + 4, over[0] - width / 2)),
+    over[1] - 58 > pane[1] + 4 ? over[1] - 58 : over[1] + 36,
+  ];
+  return (
+    <g className="chip">
       <rect className="chip-box" x={left} y={top} width={width} height={24} />
       <text className="chip-text" x={left + width / 2} y={top + 16} textAnchor="middle">
         {words}

@@ -1,17 +1,15 @@
-import { whereabouts } from '../../../core/form/figure/whereabouts';
-import { keyAt } from '../../../core/optics/pose';
-import { carrierOf } from '../../../core/plan/edits/anchorOf';
 import { itemOf } from '../../../core/plan/items';
 import type { Plan } from '../../../core/plan/schema/plan';
 import type { LengthSystem } from '../../../core/units/lengths';
-import { type Footprint, footprintOf } from '../footprints';
+import type { Footprint } from '../footprints';
 import type { PlacedLabel } from '../geometry/labels';
 import type { Bounds, Spot } from '../geometry/spots';
+import { groundOf } from '../ground';
 import { textWidth } from '../measureText';
-import { anchorOfTarget, keyOf, type Target } from '../targets';
+import { anchorOfTarget, type Dragged, keyOf, type Target } from '../targets';
 import type { SheetView } from '../useSheetView';
 import { markNames, nameInText } from '../words';
-import { AroundThing, Readout } from './Handled';
+import { AroundThing, Chip, Readout } from './Handled';
 
 interface Props {
   readonly committed: Plan;
@@ -21,30 +19,40 @@ interface Props {
   readonly pane: Bounds;
   readonly lengths: LengthSystem;
   readonly touch: boolean;
-  readonly chosenId: string | null;
-  readonly dragged: Target | null;
+  readonly chosenIds: readonly string[];
+  readonly dragged: Dragged | null;
   readonly hovered: Target | null;
   /** Key of the target that has the focus of the keyboard. */
   readonly focused: string | null;
   readonly lettered: readonly PlacedLabel[];
+  /** The rectangle that is drawn around what is to be chosen, pixels. */
+  readonly frame: Bounds | null;
+  /** Why what is pressed does not come along. */
+  readonly told: { readonly sentence: string; readonly at: Spot } | null;
 }
+
+/** A ring around each of more things than this would be a thicket; those that were chosen last have theirs. */
+const MOST_RINGS = 200;
 
 /** What belongs to the hand: rings around what is chosen, focused or pointed at, its name, and the readout of a drag. */
 export function Hands(props: Props) {
-  const { committed, plan, seconds, sheet, pane, lengths, touch, chosenId, dragged, hovered, focused } =
+  const { committed, plan, seconds, sheet, pane, lengths, touch, chosenIds, dragged, hovered, focused } =
     props;
+  const { frame, told } = props;
   const pointed = hovered ? keyOf(hovered) : focused;
   const named = pointed !== null && !props.lettered.some(({ id }) => id === pointed);
   const place = (key: string): Footprint | null => groundOf(plan, key, seconds);
-  const chosen = chosenId === null ? null : place(chosenId);
   const focus = focused === null ? null : place(focused);
-  const hover = hovered && keyOf(hovered) !== chosenId ? place(keyOf(hovered)) : null;
-  const from = dragged ? anchorOfTarget(committed, dragged) : null;
-  const to = dragged ? anchorOfTarget(plan, dragged) : null;
+  const hover = hovered && !chosenIds.includes(keyOf(hovered)) ? place(keyOf(hovered)) : null;
+  const from = dragged ? anchorOfTarget(committed, dragged.target) : null;
+  const to = dragged ? anchorOfTarget(plan, dragged.target) : null;
   return (
     <g className="hands">
       {hover && <AroundThing footprint={hover} at={sheet.at} kind="hover-ring" />}
-      {chosen && <AroundThing footprint={chosen} at={sheet.at} kind="chosen-ring" />}
+      {chosenIds.slice(-MOST_RINGS).map((id) => {
+        const ground = place(id);
+        return ground && <AroundThing key={id} footprint={ground} at={sheet.at} kind="chosen-ring" />;
+      })}
       {focus && <AroundThing footprint={focus} at={sheet.at} kind="focus-ring" />}
       {named && (
         <Called
@@ -56,6 +64,16 @@ export function Hands(props: Props) {
           pane={pane}
         />
       )}
+      {frame && (
+        <rect
+          className="choosing-frame"
+          x={frame[0]}
+          y={frame[1]}
+          width={frame[2] - frame[0]}
+          height={frame[3] - frame[1]}
+        />
+      )}
+      {told && <Chip words={told.sentence} over={told.at} pane={pane} touch={touch} />}
       {from && to && (
         <Readout plan={plan} from={from} to={to} lengths={lengths} at={sheet.at} pane={pane} touch={touch} />
       )}
@@ -107,34 +125,3 @@ function nameOf(plan: Plan, key: string): string | null {
   }
   return null;
 }
-
-/** The ground that a target takes; a performer's and a camera's at the instant. */
-export function groundOf(plan: Plan, key: string, seconds: number): Footprint | null {
-  const item = itemOf(plan, key);
-  if (item?.section === 'cast') {
-    const place = whereabouts(item.record, plan, seconds);
-    return place ? point([place.at[0], place.at[2]]) : null;
-  }
-  if (item) {
-    const carrier = item.section === 'gear' ? carrierOf(plan, item.record.id) : null;
-    const stand = carrier === null ? null : itemOf(plan, carrier);
-    // A lamp is ringed where its stand is: that is what moves.
-    return footprintOf(stand && stand.section === 'gear' && item.record.kind === 'head' ? stand : item, plan);
-  }
-  const setup = plan.setups.find(({ id }) => key === keyOf({ type: 'camera', setupId: id }));
-  if (setup) {
-    const { position } = keyAt(setup.move, seconds);
-    return point([position[0], position[2]]);
-  }
-  const mark = plan.cast
-    .flatMap((performer) =>
-      performer.marks.map((each) => ({
-        key: keyOf({ type: 'mark', performerId: performer.id, markId: each.id }),
-        each,
-      })),
-    )
-    .find((each) => each.key === key)?.each;
-  return mark ? point([mark.at[0], mark.at[1]]) : null;
-}
-
-const point = (spot: Spot): Footprint => ({ outline: [spot], closed: true });

@@ -12,7 +12,9 @@ const MOST_LAMPS = 80;
 
 /** What the lamps give, as radial fades over the deck: field and beam of each head, a glow around what shines all round. */
 export function Throws({ plan, clip }: { readonly plan: Plan; readonly clip: string }) {
+  const hidden = new Set(plan.gear.filter((gear) => gear.hidden).map(({ id }) => id));
   const lamps = lampsAt(plan, 0)
+    .filter(({ itemId }) => !hidden.has(itemId))
     .map((lamp, place) => ({ lamp, id: `throw-${lamp.itemId}-${place}` }))
     .filter(({ lamp }) => lamp.peakCandela > 0);
   return (

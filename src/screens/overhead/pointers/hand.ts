@@ -1,25 +1,37 @@
+import { itemOf } from '../../../core/plan/items';
+import { contextStore } from '../../../desk/contextStore';
 import { liveStore } from '../../../desk/liveStore';
 import { planStore } from '../../../desk/planStore';
+import { chooseItems, movableOf } from '../../../desk/selecting';
 import { sessionStore } from '../../../desk/sessionStore';
-import { distance, type Spot } from '../geometry/spots';
+import { type Bounds, distance, minus, type Spot } from '../geometry/spots';
+import { movedBy } from '../moving';
 import { snapMetres, snapped } from '../snapping';
-import { anchorOfTarget, keyOf, movedTo, moveName, type Target } from '../targets';
-import { type PointerOptions, type PointerUse, slackOf } from './types';
+import { anchorOfTarget, itemIdOf, keyOf, movedTo, moveName, type Target } from '../targets';
+import { longPress } from './longPress';
+import { type PointerOptions, type PointerUse, type SheetPointer, slackOf } from './types';
 import type { ViewUse } from './view';
 
 const DOUBLE_TAP_MS = 350;
 
+/** A press on a thing. */
 interface Hold {
+  readonly type: 'hold';
   readonly target: Target;
+  /** The point that the drag moves, metres; null where the thing stays where it is. */
   readonly anchor: Spot | null;
-  readonly from: Spot;
+  readonly pressed: SheetPointer;
+  /** What moves with it; found when the drag starts. */
+  ids: readonly string[];
   last: Spot;
   moved: boolean;
 }
 
-interface Pan {
-  readonly target: null;
-  readonly from: Spot;
+/** A press on the empty ground: it pans, or draws a rectangle around what is to be chosen. */
+interface Ground {
+  readonly type: 'ground';
+  readonly pressed: SheetPointer;
+  use: 'pan' | 'frame';
   moved: boolean;
 }
 
@@ -27,35 +39,70 @@ interface Pan {
 export interface HandUse extends PointerUse {
   /** Says whether a key was meant for the drag that is going on. */
   readonly key: (event: KeyboardEvent) => boolean;
+  /** Whether a finger that rests here means more than to scroll the page. */
+  readonly holds: () => boolean;
 }
 
+const rectangleOf = (a: Spot, b: Spot): Bounds => [
+  Math.min(a[0], b[0]),
+  Math.min(a[1], b[1]),
+  Math.max(a[0], b[0]),
+  Math.max(a[1], b[1]),
+];
+
 /**
- * The hand: a press chooses, a drag moves what was pressed (snapped, Shift keeps it on one axis, Escape drops it),
- * a drag of the empty ground pans, two taps of it fit the whole roof.
+ * The hand. A press chooses: with Shift or Control beside what is chosen, with Alt one of a group. A drag moves what was
+ * pressed with all that is chosen (snapped, Shift keeps it on one axis, Escape drops it). A drag of the empty ground
+ * pans; with Shift, or after a finger rested, it draws a rectangle that chooses. A finger that rests asks for actions.
  */
 export function handUse(now: () => PointerOptions, view: ViewUse): HandUse {
-  let held: Hold | Pan | null = null;
+  let held: Hold | Ground | null = null;
   let shift = false;
   let lastTap = 0;
+  const rest = longPress();
 
   const end = (commit: boolean): void => {
     const before = held;
     held = null;
+    rest.stop();
     view.letGo();
-    if (!before?.target || !before.moved || !before.anchor) return;
+    now().frame(null);
+    now().tell(null);
+    if (before?.type !== 'hold' || !before.moved || !before.anchor) return;
     const { gesture, commitGesture, dropGesture } = liveStore.getState();
-    if (commit && gesture) commitGesture(moveName(planStore.getState().plan, before.target));
+    if (commit && gesture) commitGesture(moveName(planStore.getState().plan, before.target, before.ids));
     else dropGesture();
     now().drag(null);
   };
 
   const carry = (hold: Hold): void => {
     if (!hold.anchor) return;
-    const { sheet } = now();
-    const [from, to] = [sheet.roofAt(hold.from), sheet.roofAt(hold.last)];
+    const { plan } = planStore.getState();
+    const to = now().sheet.roofAt(hold.last);
     const snap = snapMetres(sessionStore.getState().lengths);
-    const place = snapped(hold.anchor, [to[0] - from[0], to[1] - from[1]], snap, shift);
-    liveStore.getState().moveGesture(movedTo(planStore.getState().plan, hold.target, place));
+    const place = snapped(hold.anchor, minus(to, hold.pressed.spot), snap, shift);
+    const draft =
+      hold.ids.length > 0
+        ? movedBy(plan, hold.ids, minus(place, hold.anchor))
+        : movedTo(plan, hold.target, place);
+    liveStore.getState().moveGesture(draft);
+  };
+
+  const startDrag = (hold: Hold): void => {
+    const id = itemIdOf(hold.target);
+    const { selectedIds } = sessionStore.getState();
+    if (id !== null && hold.target.type === 'item') {
+      if (!selectedIds.includes(id)) now().choose(hold.target, howOf(hold.pressed));
+      hold.ids = movableOf(planStore.getState().plan, sessionStore.getState().selectedIds);
+    }
+    liveStore.getState().beginGesture(keyOf(hold.target));
+    now().drag({ target: hold.target, ids: hold.ids });
+  };
+
+  const askFor = (pointer: SheetPointer): void => {
+    const target = held?.type === 'hold' ? held.target : null;
+    end(false);
+    openContext(target, pointer.spot, pointer);
   };
 
   /** Two taps of the empty ground are what a double click is to a mouse. */
@@ -64,59 +111,120 @@ export function handUse(now: () => PointerOptions, view: ViewUse): HandUse {
     lastTap = when;
   };
 
+  const press = (pointer: SheetPointer): void => {
+    const { at, touch } = pointer;
+    const found = now().hit(at, touch);
+    shift = pointer.shift;
+    view.take(at);
+    if (!found) {
+      held = { type: 'ground', pressed: pointer, use: pointer.shift ? 'frame' : 'pan', moved: false };
+      return;
+    }
+    const { target } = found;
+    const anchor = anchorOfTarget(planStore.getState().plan, target);
+    held = { type: 'hold', target, anchor, pressed: pointer, ids: [], last: at, moved: false };
+    // What stays where it is may have been pressed to pan, and what is chosen with others to drag them all: those are
+    // chosen when they are let go.
+    const id = itemIdOf(target);
+    const isChosen = id !== null && sessionStore.getState().selectedIds.includes(id);
+    if (anchor && !isChosen && howOf(pointer) === 'alone') now().choose(target, 'alone');
+  };
+
+  const dragHold = (hold: Hold, pointer: SheetPointer, starts: boolean): void => {
+    // What does not let itself be moved lets the sheet be moved instead.
+    if (!hold.anchor) {
+      const sentence = lockSentence(hold.target);
+      if (sentence !== null) now().tell({ sentence, at: pointer.at });
+      view.panTo(pointer.at);
+      return;
+    }
+    if (starts) startDrag(hold);
+    hold.last = pointer.at;
+    carry(hold);
+  };
+
   return {
-    down: ({ at, touch, shift: withShift }) => {
-      const { hit, choose } = now();
-      const found = hit(at, touch);
-      shift = withShift;
-      view.take(at);
-      if (!found) {
-        held = { target: null, from: at, moved: false };
-        return;
-      }
-      const anchor = anchorOfTarget(planStore.getState().plan, found.target);
-      // What stays where it is may have been pressed to pan: it is chosen when it is let go.
-      if (anchor) choose(found.target);
-      held = { target: found.target, anchor, from: at, last: at, moved: false };
+    down: (pointer) => {
+      press(pointer);
+      if (!pointer.touch) return;
+      const begun = held;
+      rest.start(pointer.at, () => {
+        if (held !== begun || !begun) return;
+        // On the empty ground the finger may still go on, to draw a rectangle.
+        if (begun.type === 'ground') {
+          begun.use = 'frame';
+          const [x, y] = pointer.at;
+          now().frame([x - 12, y - 12, x + 12, y + 12]);
+        } else {
+          if (itemIdOf(begun.target) !== null) chooseForMenu(now(), begun.target);
+          askFor(pointer);
+        }
+      });
     },
     move: (pointer) => {
       if (!held) return;
       const { at, touch } = pointer;
-      const starts = !held.moved && distance(at, held.from) >= slackOf(pointer);
+      rest.move(at);
+      const starts = !held.moved && distance(at, held.pressed.at) >= slackOf(pointer);
       if (!held.moved && !starts) return;
       held.moved = true;
       shift = pointer.shift;
-      // What does not let itself be moved lets the sheet be moved instead.
-      if (!held.target || !held.anchor) {
-        if (held.target || !now().scrolls || !touch) view.panTo(at);
-        return;
-      }
-      if (starts) {
-        liveStore.getState().beginGesture(keyOf(held.target));
-        now().drag(held.target);
-      }
-      held.last = at;
-      carry(held);
+      if (held.type === 'hold') dragHold(held, pointer, starts);
+      else if (held.use === 'frame') now().frame(rectangleOf(held.pressed.at, at));
+      else if (!now().scrolls || !touch) view.panTo(at);
     },
-    up: ({ touch, when }) => {
-      if (held && !held.moved) {
-        if (!held.target) {
-          now().choose(null);
-          if (touch) tap(when);
-        } else if (!held.anchor) now().choose(held.target);
-      }
+    up: (pointer) => {
+      const before = held;
+      if (before?.type === 'ground' && before.use === 'frame') {
+        if (before.moved) {
+          const ids = now().within(rectangleOf(before.pressed.at, pointer.at));
+          chooseItems(ids, !pointer.touch);
+        } else if (pointer.touch) {
+          askFor(before.pressed);
+          return;
+        }
+      } else if (before?.type === 'ground' && !before.moved) {
+        now().choose(null, 'alone');
+        if (pointer.touch) tap(pointer.when);
+      } else if (before?.type === 'hold' && !before.moved) now().choose(before.target, howOf(before.pressed));
       end(true);
     },
     cancel: () => end(false),
     key: (event) => {
       if (event.key === 'Shift') {
         shift = event.type === 'keydown';
-        if (held?.target && held.moved) carry(held);
+        if (held?.type === 'hold' && held.moved) carry(held);
       }
-      const drops =
-        event.key === 'Escape' && event.type === 'keydown' && held?.target !== null && held?.moved === true;
+      const drops = event.key === 'Escape' && event.type === 'keydown' && held?.moved === true;
       if (drops) end(false);
       return drops;
     },
+    holds: () => held?.type === 'hold' || held?.use === 'frame',
   };
+}
+
+/** Asks for the actions for what is chosen, where something of that was pressed, else for the ground. */
+export function openContext(
+  target: Target | null,
+  spot: Spot,
+  { clientX, clientY }: { readonly clientX: number; readonly clientY: number },
+): void {
+  const ids = itemIdOf(target) === null ? [] : sessionStore.getState().selectedIds;
+  contextStore.getState().openContext({ ids, spot, clientX, clientY });
+}
+
+const howOf = ({ shift, command, alt }: SheetPointer) =>
+  shift || command ? ('add' as const) : alt ? ('one' as const) : ('alone' as const);
+
+/** What a menu is asked for over is chosen, unless it is among what is chosen already. */
+export function chooseForMenu(options: PointerOptions, target: Target): void {
+  const id = itemIdOf(target);
+  if (id === null || !sessionStore.getState().selectedIds.includes(id)) options.choose(target, 'alone');
+}
+
+/** Why a thing that is locked does not come along; null for what is built in. */
+function lockSentence(target: Target): string | null {
+  const id = itemIdOf(target);
+  const item = id === null ? null : itemOf(planStore.getState().plan, id);
+  return item?.record.locked ? `${item.record.label} is locked` : null;
 }

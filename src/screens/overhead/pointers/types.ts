@@ -1,6 +1,7 @@
+import type { Choosing } from '../../../desk/selecting';
 import type { HitShape } from '../geometry/hits';
-import type { Spot } from '../geometry/spots';
-import type { Target } from '../targets';
+import type { Bounds, Spot } from '../geometry/spots';
+import type { Dragged, Target } from '../targets';
 import type { SheetView } from '../useSheetView';
 
 /** A pointer over the sheet: where, with what, and which keys are held. */
@@ -34,6 +35,12 @@ export interface PointerUse {
   readonly cancel: () => void;
 }
 
+/** A sentence beside what is pressed, and where that is, pixels of the pane. */
+export interface Told {
+  readonly sentence: string;
+  readonly at: Spot;
+}
+
 /** What the sheet lends to its pointers. */
 export interface PointerOptions {
   readonly sheet: SheetView;
@@ -41,8 +48,14 @@ export interface PointerOptions {
   /** Whether a finger on the empty ground scrolls the page instead of panning the sheet. */
   readonly scrolls: boolean;
   readonly hit: (at: Spot, touch: boolean) => HitShape<Target> | null;
-  readonly choose: (target: Target | null) => void;
-  readonly drag: (target: Target | null) => void;
+  /** Ids of the items that lie in a rectangle of the pane, pixels. */
+  readonly within: (rectangle: Bounds) => readonly string[];
+  readonly choose: (target: Target | null, how: Choosing) => void;
+  readonly drag: (dragged: Dragged | null) => void;
+  /** Shows the rectangle that chooses what lies in it. */
+  readonly frame: (rectangle: Bounds | null) => void;
+  /** Says beside the pointer why something does not move. */
+  readonly tell: (told: Told | null) => void;
 }
 
 /** Less than this is an unsteady press, not a drag; pixels. */

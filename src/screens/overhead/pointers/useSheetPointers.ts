@@ -1,6 +1,6 @@
-import { type PointerEvent, useEffect, useMemo, useRef } from 'react';
+import { type MouseEvent, type PointerEvent, useEffect, useMemo, useRef } from 'react';
 import type { Spot } from '../geometry/spots';
-import { handUse } from './hand';
+import { chooseForMenu, handUse, openContext } from './hand';
 import { toolPointer } from './tool';
 import { type PointerOptions, type PointerUse, type SheetPointer, spotIn } from './types';
 import { viewUse, wheelZoom } from './view';
@@ -77,12 +77,18 @@ export function useSheetPointers(options: PointerOptions) {
         !hit(spotIn(svg, finger), true);
       if (!leavesIt) event.preventDefault();
     };
+    // A finger that rested on the empty ground draws a rectangle there: the page does not scroll under it.
+    const touchMove = (event: TouchEvent): void => {
+      if (using.current === hand && hand.holds() && event.cancelable) event.preventDefault();
+    };
     svg.addEventListener('touchstart', touch, { passive: false });
+    svg.addEventListener('touchmove', touchMove, { passive: false });
     svg.addEventListener('wheel', wheel, { passive: false });
     window.addEventListener('keydown', key, true);
     window.addEventListener('keyup', key, true);
     return () => {
       svg.removeEventListener('touchstart', touch);
+      svg.removeEventListener('touchmove', touchMove);
       svg.removeEventListener('wheel', wheel);
       window.removeEventListener('keydown', key, true);
       window.removeEventListener('keyup', key, true);
@@ -140,5 +146,17 @@ export function useSheetPointers(options: PointerOptions) {
     drop();
   };
 
-  return { onPointerDown, onPointerMove, onPointerUp, onPointerCancel };
+  /** The right button and the menu key; a finger asks by resting, which the hand knows of. */
+  const onContextMenu = (event: MouseEvent<SVGSVGElement>): void => {
+    event.preventDefault();
+    const { nativeEvent } = event;
+    const byFinger = nativeEvent instanceof window.PointerEvent && nativeEvent.pointerType === 'touch';
+    if (byFinger || toolPointer.active()) return;
+    const at = spotIn(event.currentTarget, event);
+    const found = latest.current.hit(at, false);
+    if (found) chooseForMenu(latest.current, found.target);
+    openContext(found?.target ?? null, latest.current.sheet.roofAt(at), event);
+  };
+
+  return { onPointerDown, onPointerMove, onPointerUp, onPointerCancel, onContextMenu };
 }
