@@ -41,6 +41,12 @@ export const SOURCES = {
     where: 'jukolart.us/cinematographic-systems/depth-of-field-calculations.html',
     seen: 'read',
   },
+  'framing-cuts': {
+    title:
+      'Basic framing examples: mid shot at the waist, medium close-up at the breast pocket, close-up at the tie knot, cowboy at mid-thigh',
+    where: 'cinematography.net/Lessons/Basic Framing Examples.html',
+    seen: 'read',
+  },
   'ansur-ii': {
     title:
       'ANSUR II, 2012 Anthropometric Survey of U.S. Army Personnel, NATICK/TR-15/007: means computed from the public data, 4,082 men and 1,986 women',

@@ -28,7 +28,7 @@ export const LAYERS: readonly Layer[] = [
   { paths: ['core/form'], packages: only('three') },
   { paths: ['core/optics'], packages: none },
   { paths: ['core/sight'], packages: only('three') },
-  { paths: ['core/clearance'], packages: none },
+  { paths: ['core/clearance', 'core/continuity'], packages: none },
   { paths: ['core/report'], packages: none },
   { paths: ['exchange'], packages: withoutReact },
   { paths: ['desk'], packages: page },

@@ -1,0 +1,96 @@
+import { type Holding, holdingsOf } from '../continuity/holding';
+import { frameShapeOf } from '../optics/camera';
+import type { Lens } from '../plan/schema/kit';
+import type { Plan } from '../plan/schema/plan';
+import type { Setup } from '../plan/schema/setup';
+import { formatSeconds } from '../units/seconds';
+import { setupReportSteps } from './setupReport';
+import type { SetupReport } from './types';
+
+/** One lens of the kit on a setup's camera, everything else as it is. */
+export interface LensTrial {
+  readonly lensId: string;
+  readonly label: string;
+  /** Half the width of the delivered frame as a tangent: the smaller, the tighter. */
+  readonly tanHalfWidth: number;
+  readonly holdings: readonly Holding[];
+  /** What the setup would see of every item. */
+  readonly report: SetupReport;
+}
+
+/** The setup with another lens: its stop is kept where that lens has it, and a zoom stays at its shortest. */
+export function withLens(setup: Setup, lens: Lens): Setup {
+  const stop = Math.min(lens.narrowestStop, Math.max(lens.widestStop, setup.stop));
+  return { ...setup, lens: lens.id, stop };
+}
+
+/**
+ * Tries one lens of the plan's kit on a setup, over its whole span or at one instant of the action's clock, seconds.
+ * Yields the done share, 0..1.
+ */
+export function* lensTrialSteps(
+  plan: Plan,
+  setup: Setup,
+  lens: Lens,
+  atSeconds: number | null,
+): Generator<number, LensTrial, void> {
+  const tried = withLens(setup, lens);
+  const holdings = holdingsOf(plan, tried, atSeconds);
+  const report = yield* setupReportSteps(plan, tried, atSeconds === null ? 'span' : { at: atSeconds });
+  return {
+    lensId: lens.id,
+    label: lens.label,
+    tanHalfWidth: frameShapeOf(plan, tried).tanHalfWidth,
+    holdings,
+    report,
+  };
+}
+
+const lasting = (spans: Holding['heldSpans']): number =>
+  spans.reduce((sum, [from, to]) => sum + to - from, 0);
+
+const listed = (names: readonly string[]): string =>
+  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names[names.length - 1]}`;
+
+const holdsAll = ({ holdings }: LensTrial, wanted: readonly string[]): boolean =>
+  holdings.every(({ performerId, heldThroughout }) => !wanted.includes(performerId) || heldThroughout);
+
+/** Of a lens that does not hold everybody: whom it loses first, as the end of a sentence. */
+function lossOf(trial: LensTrial, wanted: readonly string[]): string {
+  const lost = trial.holdings.filter(
+    ({ performerId, heldThroughout }) => wanted.includes(performerId) && !heldThroughout,
+  );
+  const never = lost.filter(({ heldSpans }) => heldSpans.length === 0);
+  if (never.length > 0) return `never holds ${listed(never.map(({ label }) => label))}`;
+  const [from, to] = trial.report.seconds;
+  const parts = lost.map(
+    ({ label, heldSpans }) =>
+      `${label} for ${formatSeconds(lasting(heldSpans))} of ${formatSeconds(to - from)}`,
+  );
+  return `holds ${listed(parts)}`;
+}
+
+/**
+ * Which lens holds the wanted performers, in one or two sentences: the tightest that keeps all of their heads inside
+ * the frame line throughout, and what the next tighter one loses.
+ */
+export function lensAnswer(trials: readonly LensTrial[], wanted: readonly string[]): string {
+  const tightestFirst = [...trials].sort((a, b) => a.tanHalfWidth - b.tanHalfWidth);
+  const names = listed(
+    (trials[0]?.holdings ?? [])
+      .filter(({ performerId }) => wanted.includes(performerId))
+      .map(({ label }) => label),
+  );
+  if (names === '') return 'Nobody is asked for.';
+  const place = tightestFirst.findIndex((trial) => holdsAll(trial, wanted));
+  const best = tightestFirst[place];
+  if (!best) {
+    const widest = tightestFirst[tightestFirst.length - 1];
+    return widest
+      ? `No lens of the kit holds ${names} throughout. The widest, ${widest.label}, ${lossOf(widest, wanted)}.`
+      : 'The kit has no lens.';
+  }
+  const tighter = tightestFirst[place - 1];
+  const answer = `${best.label} is the tightest that holds ${names} throughout.`;
+  return tighter ? `${answer} ${tighter.label} ${lossOf(tighter, wanted)}.` : answer;
+}

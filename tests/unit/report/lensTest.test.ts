@@ -1,0 +1,172 @@
+import { describe, expect, test } from 'vitest';
+import { framingOf } from '../../../src/core/continuity/framing';
+import { sameFraming } from '../../../src/core/continuity/sameFraming';
+import { whereabouts } from '../../../src/core/form/figure/whereabouts';
+import { cameraAt } from '../../../src/core/optics/camera';
+import { projectPoint } from '../../../src/core/optics/project';
+import { parsePlan } from '../../../src/core/plan/parse';
+import type { Plan } from '../../../src/core/plan/schema/plan';
+import { type LensTrial, lensAnswer, lensTrialSteps } from '../../../src/core/report/lensTest';
+import { smallRoofDocument } from '../smallRoof';
+
+const base = smallRoofDocument();
+
+const performer = (id: string, label: string, from: readonly number[], to: readonly number[]) => ({
+  ...base.cast[0],
+  id,
+  label,
+  marks: [
+    {
+      ...base.cast[0].marks[0],
+      id: 'from',
+      beat: 'go',
+      at: from,
+      headingDegrees: 90,
+      stance: 'walk',
+      holdSeconds: 0,
+    },
+    {
+      ...base.cast[0].marks[0],
+      id: 'to',
+      beat: 'stop',
+      at: to,
+      headingDegrees: 90,
+      stance: 'walk',
+      holdSeconds: 0,
+    },
+  ],
+});
+
+const lens = (focalMm: number) => ({
+  ...base.kit.lenses[0],
+  id: `two-${focalMm}`,
+  label: `${focalMm} mm`,
+  focalMm,
+  squeeze: 2,
+});
+
+/**
+ * Two who walk abreast along x, a metre and a half apart, and a dolly that goes alongside at their pace, square to
+ * them, on a gate of 22 × 18.59 mm for 2.39.
+ */
+function alongside(metresAway: number): Plan {
+  const key = (atSeconds: number, x: number) => ({
+    atSeconds,
+    position: [x, 1.55, metresAway],
+    headingDegrees: 0,
+    tiltDegrees: 0,
+    rollDegrees: 0,
+  });
+  const read = parsePlan({
+    ...base,
+    pieces: base.pieces.slice(0, 1),
+    gear: [],
+    beats: [
+      { id: 'go', label: 'Go', atSeconds: 0 },
+      { id: 'stop', label: 'Stop', atSeconds: 4 },
+    ],
+    cast: [performer('ana', 'Ana', [-3.75, 0], [1.25, 0]), performer('bea', 'Bea', [-2.25, 0], [2.75, 0])],
+    kit: {
+      ...base.kit,
+      bodies: [{ id: 'film', label: 'Film', modes: [{ id: 'wide', label: 'Wide', gateMm: [22, 18.59] }] }],
+      lenses: [lens(40), lens(65), lens(100)],
+    },
+    setups: [
+      {
+        ...base.setups[0],
+        body: 'film',
+        mode: 'wide',
+        lens: 'two-40',
+        support: 'dolly',
+        focus: { metres: 4 },
+        span: { from: 'go', to: 'stop' },
+        move: { ease: 'linear', keys: [key(0, -3), key(4, 2)] },
+      },
+    ],
+  });
+  if (!read.ok) throw new Error(read.faults[0]?.sentence);
+  return read.value;
+}
+
+function trialsOf(plan: Plan): LensTrial[] {
+  return plan.kit.lenses.map((each) => {
+    const steps = lensTrialSteps(plan, plan.setups[0], each, null);
+    for (;;) {
+      const step = steps.next();
+      if (step.done) return step.value;
+    }
+  });
+}
+
+describe('which lens holds both', () => {
+  // Common practice: of a 40, 65, 100 mm set at 2×, alongside two players a metre and a half apart, the 100 is too
+  // tight to hold both, and the 65 holds them.
+  test('of a 40, 65 and 100 mm set alongside two who walk 1.5 m apart: the 65', () => {
+    const trials = trialsOf(alongside(3.6));
+    const holds = Object.fromEntries(
+      trials.map(({ label, holdings }) => [label, holdings.map(({ heldThroughout }) => heldThroughout)]),
+    );
+    expect(holds).toEqual({ '40 mm': [true, true], '65 mm': [true, true], '100 mm': [false, false] });
+    expect(lensAnswer(trials, ['ana', 'bea'])).toMatch(
+      /^65 mm is the tightest that holds Ana and Bea throughout\. 100 mm holds Ana for [0-3]\.\d\u00a0s of 4\.0\u00a0s and Bea for [0-3]\.\d\u00a0s of 4\.0\u00a0s\.$/,
+    );
+    // Between them they never fit: whenever one is held, the other is cut.
+    const [ana, bea] = trials[2].holdings;
+    for (const [from, to] of ana.heldSpans)
+      for (const [start, end] of bea.heldSpans) expect(end < from || start > to).toBe(true);
+    // From farther away the 100 holds them too, though the dolly and the two don't keep quite the same pace.
+    expect(lensAnswer(trialsOf(alongside(6)), ['ana', 'bea'])).toBe(
+      '100 mm is the tightest that holds Ana and Bea throughout.',
+    );
+  });
+
+  test('one alone is held by what does not hold two', () => {
+    const plan = alongside(3.6);
+    const [setup] = plan.setups;
+    const aimed = {
+      ...plan,
+      setups: [{ ...setup, operator: { hold: 'ana', at: [0.5, 0.4] as [number, number] } }],
+    };
+    expect(lensAnswer(trialsOf(aimed), ['ana'])).toBe('100 mm is the tightest that holds Ana throughout.');
+    expect(lensAnswer(trialsOf(aimed), [])).toBe('Nobody is asked for.');
+  });
+
+  test('nothing holds who is behind', () => {
+    const plan = alongside(3.6);
+    const [setup] = plan.setups;
+    const keys = setup.move.keys.map((each) => ({ ...each, headingDegrees: 180 }));
+    const turned = { ...plan, setups: [{ ...setup, move: { ...setup.move, keys } }] };
+    expect(lensAnswer(trialsOf(turned), ['ana', 'bea'])).toBe(
+      'No lens of the kit holds Ana and Bea throughout. The widest, 40 mm, never holds Ana and Bea.',
+    );
+  });
+});
+
+test('the same framing on another lens puts the eyes at the same place, as large', () => {
+  const plan = alongside(3.6);
+  const [setup] = plan.setups;
+  const [ana] = plan.cast;
+  const found = sameFraming(plan, setup, {
+    lensId: 'two-100',
+    performerId: 'ana',
+    seconds: 0,
+    behindMetres: 10,
+  });
+  if (!found) throw new Error('nobody is there');
+  const { position } = found;
+  // Two and a half times as long a lens stands two and a half times as far.
+  expect(found.distanceMetres[1] / found.distanceMetres[0]).toBeCloseTo(2.5, 12);
+  expect(found.fieldBehindMetres[1]).toBeCloseTo(0.44 * (found.distanceMetres[1] + 10), 9);
+  const key = {
+    ...setup.move.keys[0],
+    position: [position[0], position[1], position[2]] as [number, number, number],
+  };
+  const moved = { ...setup, lens: 'two-100', move: { ...setup.move, keys: [key] } };
+  const place = whereabouts(ana, plan, 0);
+  if (!place) throw new Error('nobody is there');
+  const [before, after] = [setup, moved].map((each) => projectPoint(cameraAt(plan, each, 0), place.eyes));
+  expect(after?.x).toBeCloseTo(before?.x ?? Number.NaN, 9);
+  expect(after?.y).toBeCloseTo(before?.y ?? Number.NaN, 9);
+  const [small, large] = [setup, moved].map((each) => framingOf(cameraAt(plan, each, 0), plan, ana, 0));
+  expect((large?.headHeight ?? 0) / (small?.headHeight ?? 1)).toBeCloseTo(1, 1);
+});
