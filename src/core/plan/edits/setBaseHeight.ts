@@ -1,22 +1,15 @@
-import type { Point } from '../schema/numbers';
 import type { Plan } from '../schema/plan';
-import { editRecord } from './editRecord';
+import { footOf } from '../surfaces';
+import { raiseItems } from './raiseItems';
 
-const raised = (point: Point, metres: number): Point => [point[0], metres, point[2]];
-
-/** Puts the foot of a standing thing, or the middle of a hanging one, so many metres above the deck; others stay. */
+/**
+ * Puts the foot of a standing thing, or the middle of a hanging one, so many metres above the deck, locked or not, with
+ * what stands on it; others stay.
+ */
 export function setBaseHeight(
   plan: Plan,
   { id, metres }: { readonly id: string; readonly metres: number },
 ): Plan {
-  return editRecord(plan, id, {
-    piece: (piece) =>
-      'at' in piece && piece.at[1] !== metres ? { ...piece, at: raised(piece.at, metres) } : piece,
-    gear: (gear) => {
-      if ('at' in gear) return gear.at[1] === metres ? gear : { ...gear, at: raised(gear.at, metres) };
-      if ('place' in gear && 'at' in gear.place && gear.place.at[1] !== metres)
-        return { ...gear, place: { at: raised(gear.place.at, metres) } };
-      return gear;
-    },
-  });
+  const foot = footOf(plan, id);
+  return foot ? raiseItems(plan, { ids: [id], byMetres: metres - foot.metres, evenLocked: true }) : plan;
 }

@@ -1,16 +1,18 @@
+import { itemOf } from '../items';
 import type { Plan } from '../schema/plan';
-import { editRecord } from './editRecord';
 import { tidyHeading } from './tidy';
+import { turnItems } from './turnItems';
 
-/** Turns an item to a compass heading in degrees; what has no heading of its own (runs, lines, heads, cast) stays. */
-export function turnItem(plan: Plan, args: { readonly id: string; readonly headingDegrees: number }): Plan {
-  const headingDegrees = tidyHeading(args.headingDegrees);
-  return editRecord(plan, args.id, {
-    piece: (piece) =>
-      'headingDegrees' in piece && piece.headingDegrees !== headingDegrees
-        ? { ...piece, headingDegrees }
-        : piece,
-    gear: (gear) =>
-      'headingDegrees' in gear && gear.headingDegrees !== headingDegrees ? { ...gear, headingDegrees } : gear,
-  });
+/**
+ * Turns an item on its place to a compass heading in degrees, locked or not, with what stands on it; what has no
+ * heading of its own (runs, lines, heads, cast) stays.
+ */
+export function turnItem(
+  plan: Plan,
+  { id, headingDegrees }: { readonly id: string; readonly headingDegrees: number },
+): Plan {
+  const record = itemOf(plan, id)?.record;
+  if (!record || !('headingDegrees' in record)) return plan;
+  const byDegrees = tidyHeading(headingDegrees) - record.headingDegrees;
+  return turnItems(plan, { ids: [id], byDegrees, evenLocked: true });
 }

@@ -1,0 +1,34 @@
+import type { Underlay } from '../schema/drawing';
+import type { Plan } from '../schema/plan';
+
+/** Lays a picture under the roof, in place of any that lies there. */
+export function layUnderlay(plan: Plan, { underlay }: { readonly underlay: Underlay }): Plan {
+  return plan.underlay === underlay ? plan : { ...plan, underlay };
+}
+
+/** Takes the picture away from under the roof. */
+export function removeUnderlay(plan: Plan): Plan {
+  if (!plan.underlay) return plan;
+  const { underlay: _, ...rest } = plan;
+  return rest;
+}
+
+/** Changes where the picture under the roof lies, how it is turned or how strongly it shows. */
+export function changeUnderlay(
+  plan: Plan,
+  patch: Partial<
+    Pick<Underlay, 'asset' | 'at' | 'headingDegrees' | 'strength' | 'pixels' | 'metresPerPixel'>
+  >,
+): Plan {
+  const { underlay } = plan;
+  if (!underlay) return plan;
+  const changed = { ...underlay, ...patch };
+  const isSame =
+    changed.asset === underlay.asset &&
+    changed.headingDegrees === underlay.headingDegrees &&
+    changed.strength === underlay.strength &&
+    changed.metresPerPixel === underlay.metresPerPixel &&
+    changed.at[0] === underlay.at[0] &&
+    changed.at[1] === underlay.at[1];
+  return isSame ? plan : { ...plan, underlay: changed };
+}
