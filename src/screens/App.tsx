@@ -11,6 +11,7 @@ import { StageUnderneath } from './StageUnderneath';
 import { Sheet } from './sheet/Sheet';
 import { ShortcutSheet } from './shortcuts/ShortcutSheet';
 import { useShortcuts } from './shortcuts/useShortcuts';
+import { StartsSheet } from './starts/StartsSheet';
 import { Spoken } from './strip/Spoken';
 import { Strip } from './strip/Strip';
 import { Toasts } from './toasts/Toasts';
@@ -48,6 +49,7 @@ export function App() {
       <Toasts />
       <ShortcutSheet />
       <PlansSheet />
+      <StartsSheet />
     </>
   );
 }

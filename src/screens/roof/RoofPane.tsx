@@ -3,6 +3,7 @@ import { flushSync } from 'react-dom';
 import { usePlanState, useSession, useViews } from '../../desk/hooks';
 import type { RoofView } from '../../desk/sessionStore';
 import { viewStore } from '../../desk/viewStore';
+import { Hints } from '../hints/Hints';
 import { Overhead } from '../overhead/Overhead';
 import { PaneBoundary } from '../parts/PaneBoundary';
 import { Segmented } from '../parts/Segmented';
@@ -62,6 +63,7 @@ export function RoofPane() {
         {view === 'walk round' && <Standpoints hasSetups={hasSetups} />}
       </div>
       <div className="board-wrap">
+        <Hints />
         <PaneBoundary name="The roof">{view === 'overhead' ? <Overhead /> : <WalkRound />}</PaneBoundary>
       </div>
     </section>

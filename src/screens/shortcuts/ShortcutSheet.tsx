@@ -1,3 +1,4 @@
+import { hintStore } from '../../desk/hints/hintStore';
 import { NUDGE_KEYS } from './nudge';
 import { SHORTCUTS } from './shortcuts';
 
@@ -12,6 +13,7 @@ const SHEET_ID = 'shortcut-sheet';
 /** Opens the list of keys. */
 export function openShortcutSheet(): void {
   const dialog = document.getElementById(SHEET_ID);
+  hintStore.setState({ readKeys: true });
   if (dialog instanceof HTMLDialogElement && !dialog.open) dialog.showModal();
 }
 
