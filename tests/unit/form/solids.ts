@@ -98,3 +98,35 @@ export const isSound = ({ positions, indices, tubes }: PartShape): boolean =>
   positions.every(Number.isFinite) &&
   indices.every((index) => index < positions.length / 3) &&
   tubes.every(({ from, to, radius }) => [...from, ...to, radius].every(Number.isFinite));
+
+/**
+ * How often the solids of a shape wind around a place: 1 inside one of them, 2 inside two that overlap, 0 outside all.
+ * The solid angles of its triangles, summed (Van Oosterom and Strackee's formula, from memory).
+ */
+export function windings({ positions, indices }: PartShape, [x, y, z]: readonly number[]): number {
+  let sum = 0;
+  for (let k = 0; k < indices.length; k += 3) {
+    const [a, b, c] = [0, 1, 2].map((corner) => {
+      const at = 3 * indices[k + corner];
+      return [positions[at] - x, positions[at + 1] - y, positions[at + 2] - z];
+    });
+    const [la, lb, lc] = [a, b, c].map((p) => Math.hypot(...p));
+    const dots = (p: number[], q: number[]) => p[0] * q[0] + p[1] * q[1] + p[2] * q[2];
+    const volume =
+      a[0] * (b[1] * c[2] - b[2] * c[1]) +
+      a[1] * (b[2] * c[0] - b[0] * c[2]) +
+      a[2] * (b[0] * c[1] - b[1] * c[0]);
+    sum += 2 * Math.atan2(volume, la * lb * lc + dots(a, b) * lc + dots(b, c) * la + dots(c, a) * lb);
+  }
+  return sum / (4 * Math.PI);
+}
+
+/** Places on the axes of a shape's tubes, from end to end, that no solid of it is around. */
+export function axesOutside(shape: PartShape): readonly string[] {
+  return shape.tubes.flatMap(({ from, to }) =>
+    [0.03, 0.25, 0.5, 0.75, 0.97].flatMap((share) => {
+      const place = from.map((value, axis) => value + (to[axis] - value) * share);
+      return windings(shape, place) > 0.5 ? [] : [place.map((value) => value.toFixed(3)).join(' ')];
+    }),
+  );
+}

@@ -10,11 +10,23 @@ const SAND_KG_PER_LITRE = 1.6;
 const LENGTH = 1.7;
 const HEIGHT = 0.62;
 
+/** The measures of a lobe of a bag of so many kilograms, metres. */
+export interface Lobe {
+  readonly width: number;
+  readonly height: number;
+  readonly length: number;
+}
+
+/** Half the sand of a saddle bag, as an ellipsoid. */
+export function lobeOf(kilograms: number): Lobe {
+  const volume = kilograms / SAND_KG_PER_LITRE / 1000 / 2;
+  const width = cbrt(volume / ((Math.PI / 6) * HEIGHT * LENGTH));
+  return { width, height: HEIGHT * width, length: LENGTH * width };
+}
+
 /** A saddle bag lying on `at`, a lobe on either side of its heading and the strap over what it weighs down. */
 export function sandbagParts(sandbag: GearOf<'sandbag'>): PlacedPart[] {
-  const lobeVolume = sandbag.kilograms / SAND_KG_PER_LITRE / 1000 / 2;
-  // An ellipsoid of width w, height 0.62 w and length 1.7 w.
-  const width = cbrt(lobeVolume / ((Math.PI / 6) * HEIGHT * LENGTH));
+  const { width } = lobeOf(sandbag.kilograms);
   const middle = width * 0.62;
   const bag = ownPart('bag', { substance: 'black cloth' }, (builder) => {
     for (const side of [-1, 1]) {

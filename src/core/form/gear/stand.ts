@@ -1,5 +1,6 @@
 import type { StandClass } from '../../plan/schema/kit';
 import type { Plan } from '../../plan/schema/plan';
+import { hypot } from '../../units/steadyMath';
 import { AT_ORIGIN, standingAt } from '../build/placement';
 import type { ShapeBuilder } from '../build/shapeBuilder';
 import { add, directionOf, mix, scale, type Vec3 } from '../build/vector';
@@ -7,6 +8,7 @@ import type { PlacedPart } from '../types';
 import { type OwnPart, ownPart, placeParts } from './part';
 import { type Stand, standClassOf } from './references';
 import { addLathe, addPipe, addRod } from './rounds';
+import { bagsOnLegs, type PlaceOnLeg } from './standBags';
 import { spigotTop, standTop } from './standTop';
 
 /** Diameter and height of the common baby spigot: 5/8 in. Source: common practice, no source */
@@ -20,43 +22,109 @@ const COLLAR_PROUD = 0.002;
 /** Below this collar the legs lie low and bend down to their feet, and need no braces. */
 const LOW_COLLAR = 0.4;
 
+/** The least that is left of the column above the collar of legs that are drawn in, metres. */
+const ABOVE_COLLAR = 0.2;
+const FOOT_METRES = 0.04;
+
+/** How a stand's legs stand: their spread, and where they meet the column. Metres. */
+export interface Legs {
+  /** From the middle of the stand to the middle of a foot. */
+  readonly reach: number;
+  readonly collar: number;
+  /** How much higher the collar is than with the legs opened as far as the class lets them. */
+  readonly lift: number;
+  /** Whether they lie low and bend down to their feet. */
+  readonly isLow: boolean;
+}
+
+/**
+ * The legs of a stand of a class. They keep their length when their feet are drawn in: the collar rises along the
+ * column, as far as the column reaches above it. Opened wider than the class lets them they are drawn longer, since
+ * the feet stand where the plan says.
+ */
+export function legsOfStand(stand: Stand, standClass: StandClass): Legs {
+  const open = Math.min(standClass.collarMetres, stand.heightMetres * 0.6);
+  const isLow = open < LOW_COLLAR;
+  const { spreadMetres } = stand;
+  const reach = (spreadMetres ?? standClass.footprintMetres) / 2;
+  if (spreadMetres === undefined) return { reach, collar: open, lift: 0, isLow };
+  const hub = standClass.baseTubeMetres / 2;
+  const foot = Math.min(FOOT_METRES, standClass.collarMetres / 2);
+  const length = hypot(standClass.footprintMetres / 2 - hub, standClass.collarMetres - foot);
+  const aside = reach - hub;
+  const folded = foot + Math.sqrt(Math.max(length * length - aside * aside, 0));
+  const drawnIn = Math.min(1, Math.max(0, 2 * (1 - spreadMetres / standClass.footprintMetres)));
+  const room = Math.max(stand.heightMetres - ABOVE_COLLAR, stand.heightMetres * 0.6);
+  const highest = stand.heightMetres * 0.6 * (1 - drawnIn) + room * drawnIn;
+  const collar = Math.max(Math.min(folded, highest), open * 0.5);
+  return { reach, collar, lift: collar - open, isLow };
+}
+
+/** Where the feet of a stand stand, the first towards its heading; world metres. */
+export function standFeet(stand: Stand, standClass: StandClass): readonly Vec3[] {
+  const { reach } = legsOfStand(stand, standClass);
+  return LEG_WAYS.map((way) => add(stand.at, scale(directionOf(stand.headingDegrees + way), reach)));
+}
+
 /**
  * A stand: three legs to the circle of its feet, the first towards the heading; a column of risers, each thinner
- * than the one below; an arm in a grip head where it has one. The spigot ends `heightMetres` above the foot,
- * also where that is beyond what the class reaches. All in world coordinates.
+ * than the one below; sandbags over the legs and an arm in a grip head where it has them. The spigot ends
+ * `heightMetres` above the foot, also where that is beyond what the class reaches. All in world coordinates.
  */
 export function standParts(stand: Stand, plan: Plan): PlacedPart[] {
   const standClass = standClassOf(stand, plan);
-  const collar = Math.min(standClass.collarMetres, stand.heightMetres * 0.6);
-  const own = [...legs(standClass, collar), ...column(standClass, stand.heightMetres, collar)];
+  const legs = legsOfStand(stand, standClass);
+  const own = [
+    ...legParts(standClass, legs),
+    ...column(standClass, stand.heightMetres, legs),
+    ...(stand.bags ? bagsOnLegs(stand.bags, (leg, share) => placeOnLeg(standClass, legs, leg, share)) : []),
+  ];
   const placed = placeParts(own, standingAt(stand.at, stand.headingDegrees));
   return stand.arm ? [...placed, ...placeParts(arm(stand), AT_ORIGIN)] : placed;
 }
 
-function legs(standClass: StandClass, collar: number): OwnPart[] {
-  const reach = standClass.footprintMetres / 2;
+/** Compass ways of the legs from the stand's heading, degrees. */
+const LEG_WAYS = [0, 120, 240] as const;
+
+/** The axis of a leg in the stand's own frame, from its root at the collar to its foot. */
+function legAxis(standClass: StandClass, { reach, collar, isLow }: Legs, way: Vec3): readonly Vec3[] {
+  const at = (out: number, height: number): Vec3 => add(scale(way, out), [0, height, 0]);
+  const root = at(standClass.baseTubeMetres / 2, collar);
+  const foot = at(reach, Math.min(FOOT_METRES, collar / 2));
+  return isLow ? [root, at(reach * 0.72, collar * 0.85), foot] : [root, foot];
+}
+
+/** A place a share of the way from the column out to a foot, on the axis of a leg. */
+function placeOnLeg(standClass: StandClass, legs: Legs, leg: number, share: number): PlaceOnLeg {
+  const headingDegrees = LEG_WAYS[leg % LEG_WAYS.length];
+  const axis = legAxis(standClass, legs, directionOf(headingDegrees));
+  const out = (p: Vec3): number => hypot(p[0], p[2]);
+  const wanted = out(axis[0]) + (out(axis[axis.length - 1]) - out(axis[0])) * share;
+  const [from, to] = axis.length > 2 && wanted > out(axis[1]) ? [axis[1], axis[2]] : [axis[0], axis[1]];
+  const run = out(to) - out(from);
+  return {
+    at: mix(from, to, Math.abs(run) > 1e-9 ? (wanted - out(from)) / run : share),
+    headingDegrees,
+    radius: standClass.legTubeMetres / 2,
+  };
+}
+
+function legParts(standClass: StandClass, legs: Legs): OwnPart[] {
+  const { reach, collar, isLow } = legs;
   const thickness = standClass.legTubeMetres / 2;
   const hub = standClass.baseTubeMetres / 2;
-  const footHeight = Math.min(0.04, collar / 2);
-  const isLow = collar < LOW_COLLAR;
-  const ways = [0, 120, 240].map((heading) => directionOf(heading));
+  const footHeight = Math.min(FOOT_METRES, collar / 2);
+  const ways = LEG_WAYS.map((heading) => directionOf(heading));
   const at = (way: Vec3, out: number, height: number): Vec3 => add(scale(way, out), [0, height, 0]);
+  const sleeve = columnFoot(legs) + 0.03;
   const tubes = ownPart('legs', { substance: 'metal' }, (builder) => {
     addCollar(builder, [0, collar, 0], hub + COLLAR_PROUD);
     for (const way of ways) {
-      const [root, foot] = [at(way, hub, collar), at(way, reach, footHeight)];
-      addPipe(
-        builder,
-        isLow ? [root, at(way, reach * 0.72, collar * 0.85), foot] : [root, foot],
-        thickness,
-        8,
-      );
-      if (!isLow) {
-        const [inner, outer] = [at(way, hub, columnFoot(collar) + 0.03), mix(root, foot, 0.5)];
-        addRod(builder, inner, outer, thickness * 0.6, 6);
-      }
+      const axis = legAxis(standClass, legs, way);
+      addPipe(builder, axis, thickness, 8);
+      if (!isLow) addRod(builder, at(way, hub, sleeve), mix(axis[0], axis[1], 0.5), thickness * 0.6, 6);
     }
-    if (!isLow) addCollar(builder, [0, columnFoot(collar) + 0.03, 0], hub + COLLAR_PROUD);
+    if (!isLow) addCollar(builder, [0, sleeve, 0], hub + COLLAR_PROUD);
   });
   const feet = ownPart('legs', { substance: 'rubber' }, (builder) => {
     for (const way of ways) {
@@ -66,8 +134,9 @@ function legs(standClass: StandClass, collar: number): OwnPart[] {
   return [tubes, feet];
 }
 
-/** Height of the lower end of the column, which hangs free between the legs. */
-const columnFoot = (collar: number): number => collar * 0.3;
+/** Height of the lower end of the column, which hangs free between the legs and rises as they are drawn in. */
+const columnFoot = ({ collar, lift }: Legs): number =>
+  Math.max((collar - lift) * 0.3 + lift, Math.min(0.02, collar * 0.3));
 
 function addCollar(builder: ShapeBuilder, at: Vec3, tubeRadius: number): void {
   const half = COLLAR_LENGTH / 2;
@@ -78,13 +147,13 @@ function addCollar(builder: ShapeBuilder, at: Vec3, tubeRadius: number): void {
 function sectionsOf(
   standClass: StandClass,
   height: number,
-  collar: number,
+  legs: Legs,
 ): { readonly from: number; readonly to: number; readonly radius: number }[] {
-  const foot = columnFoot(collar);
+  const foot = columnFoot(legs);
   const top = Math.max(height - SPIGOT_LENGTH, foot + 0.05);
   const baseTop = Math.max(
-    Math.min(standClass.lowestMetres - SPIGOT_LENGTH - 0.08, top),
-    Math.min(collar + 0.05, top),
+    Math.min(standClass.lowestMetres + legs.lift - SPIGOT_LENGTH - 0.08, top),
+    Math.min(legs.collar + 0.05, top),
   );
   const risers = top - baseTop < 0.02 ? 0 : standClass.sections - 1;
   const baseEnd = risers === 0 ? top : baseTop;
@@ -96,8 +165,8 @@ function sectionsOf(
   }));
 }
 
-function column(standClass: StandClass, height: number, collar: number): OwnPart[] {
-  const sections = sectionsOf(standClass, height, collar);
+function column(standClass: StandClass, height: number, legs: Legs): OwnPart[] {
+  const sections = sectionsOf(standClass, height, legs);
   const top = sections[sections.length - 1];
   const tubes = ownPart('column', { substance: 'metal' }, (builder) => {
     for (const { from, to, radius } of sections) addRod(builder, [0, from, 0], [0, to, 0], radius);

@@ -1,5 +1,4 @@
 import type { HeadClass } from '../../plan/schema/kit';
-import { yokeMetres } from './headPlace';
 import { type OwnPart, ownPart } from './part';
 import { addLathe, addPipe, addRod } from './rounds';
 
@@ -10,10 +9,9 @@ const SLEEVE_LENGTH = 0.07;
 
 /**
  * The yoke in the frame of a head that is panned but not tilted: the axis that the housing tilts about is x through
- * the origin, the sleeve reaches down over the spigot.
+ * the origin, the sleeve reaches down over the spigot, `drop` metres below.
  */
-export function yokeOf(headClass: HeadClass): OwnPart {
-  const drop = yokeMetres(headClass);
+export function yokeOf(headClass: HeadClass, drop: number): OwnPart {
   return ownPart('yoke', { substance: 'dark metal' }, (builder) => {
     addRod(builder, [0, -drop - SLEEVE_LENGTH, 0], [0, -drop + BAR_RADIUS, 0], SLEEVE_RADIUS);
     if (headClass.form === 'tube' || headClass.form === 'bulb') {

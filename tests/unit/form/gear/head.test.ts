@@ -64,6 +64,15 @@ describe('a carried head', () => {
   });
 });
 
+test('a yoke is as long as the plan says, and never too short for the housing', () => {
+  const top = standTop(STAND).at[1];
+  const height = (yokeMetres?: number) =>
+    headPlace({ ...HEAD, ...(yokeMetres !== undefined && { yokeMetres }) }, HEADS[0], plan).pivot[1] - top;
+  expect(height(0.6)).toBeCloseTo(0.6, 9);
+  expect(height(0)).toBe(height());
+  expect(height()).toBeGreaterThan(0.1);
+});
+
 test('a head with a place of its own has the middle of its housing there', () => {
   const head = {
     ...HEAD,

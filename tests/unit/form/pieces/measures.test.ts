@@ -122,6 +122,32 @@ describe('sizes are those of the record', () => {
   });
 });
 
+describe('a riser', () => {
+  test('has its boards on its legs, their upper side at its height, 0.1 m thick', () => {
+    const parts = partsOf('riser');
+    near(boundsOf(parts).low, [-1.2, 0, -0.6]);
+    near(sizeOf(parts, 'boards').size, [2.4, 0.1, 1.2]);
+    near(sizeOf(parts, 'boards').high, [1.2, 0.6, 0.6]);
+    near(sizeOf(parts, 'legs').high.slice(1, 2), [0.5]);
+  });
+
+  test('stands on a leg at each corner, and on more where it is longer than a bay', () => {
+    const upright = (size: [number, number, number]) =>
+      partNamed(partsOf('riser', { size }), 'legs').tubes.filter(
+        ({ from, to }) => from[0] === to[0] && from[2] === to[2],
+      );
+    expect(upright([1.2, 0.6, 1.2])).toHaveLength(4);
+    // 4.88 m between the outer axes makes three bays of at most 2 m.
+    expect(upright([5, 0.6, 1.2])).toHaveLength(8);
+    expect(upright([400, 0.6, 400])).toHaveLength(121);
+  });
+
+  test('too low for ties has none', () => {
+    expect(partNamed(partsOf('riser', { size: [1.2, 0.2, 1.2] }), 'legs').tubes).toHaveLength(4);
+    expect(partNamed(partsOf('riser', { size: [1.2, 1, 1.2] }), 'legs').tubes).toHaveLength(8);
+  });
+});
+
 test('a pane mirrors to where it faces', () => {
   for (const finish of ['glass', 'mirror'] as const) {
     const { mirror, openness } = partNamed(partsOf('pane', { headingDegrees: 90, finish }), 'sheet');
