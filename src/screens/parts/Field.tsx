@@ -10,9 +10,11 @@ export function Field(props: {
   readonly text: string;
   readonly unit?: string;
   readonly wide?: boolean;
+  /** Stands where there is no text: what several chosen things differ in is `mixed`. */
+  readonly empty?: string;
   readonly commit: (text: string) => string | null;
 }) {
-  const { label, text, unit, commit } = props;
+  const { label, text, unit, empty, commit } = props;
   const [typed, setTyped] = useState<string | null>(null);
   const [refused, setRefused] = useState<{ readonly text: string; readonly sentence: string } | null>(null);
   const id = useId();
@@ -39,6 +41,7 @@ export function Field(props: {
             type="text"
             autoComplete="off"
             value={typed ?? text}
+            placeholder={empty}
             aria-invalid={fault !== null}
             aria-describedby={fault === null ? undefined : `${id}-fault`}
             onFocus={(event) => event.currentTarget.select()}
@@ -61,6 +64,22 @@ export function Field(props: {
           {fault}
         </p>
       )}
+    </div>
+  );
+}
+
+/** What is known of a thing and not typed, on a line like a field. */
+export function ShownField(props: {
+  readonly label: string;
+  readonly text: string;
+  readonly wide?: boolean;
+}) {
+  return (
+    <div className={props.wide ? 'wide' : undefined}>
+      <div className="field shown">
+        <span className="q">{props.label}</span>
+        <span className="value">{props.text}</span>
+      </div>
     </div>
   );
 }

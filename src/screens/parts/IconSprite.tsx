@@ -8,7 +8,7 @@ export function IconSprite() {
         <symbol key={name} id={`i-${name}`} viewBox="0 0 24 24">
           <path d={lines} />
           {rings.map(([x, y, radius]) => (
-            <circle key={`${x} ${y}`} cx={x} cy={y} r={radius} />
+            <circle key={`${x} ${y} ${radius}`} cx={x} cy={y} r={radius} />
           ))}
           <circle className="pt" cx={point[0]} cy={point[1]} r={point[2]} />
         </symbol>

@@ -7,7 +7,8 @@ interface Choice<Value extends string> {
 export function Segmented<Value extends string>(props: {
   readonly label: string;
   readonly choices: readonly Choice<Value>[];
-  readonly chosen: Value;
+  /** Null where several things differ: nothing is pressed. */
+  readonly chosen: Value | null;
   readonly onChoose: (value: Value) => void;
 }) {
   return (

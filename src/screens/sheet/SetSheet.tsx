@@ -1,117 +1,147 @@
-import { useMemo, useState } from 'react';
-import { type Item, itemOf, itemsOf, kindOf } from '../../core/plan/items';
-import type { Setup } from '../../core/plan/schema/setup';
-import type { ItemReport } from '../../core/report/types';
-import { chooseSetup, letterOf } from '../../desk/choose';
+import { useDeferredValue, useMemo } from 'react';
+import { useStore } from 'zustand';
+import { PALETTE } from '../../core/kit/palette';
+import { itemOf, itemsOf } from '../../core/plan/items';
+import type { Plan } from '../../core/plan/schema/plan';
+import { letterOf } from '../../desk/choose';
 import { useLivePlan, useSession } from '../../desk/hooks';
-import { placeFirstCamera } from '../../desk/placing';
-import { sessionStore } from '../../desk/sessionStore';
+import { useTool } from '../../desk/tools/useTool';
 import { Column } from '../parts/Column';
-import { Glyph } from '../parts/Glyph';
-import { Icon, iconOfKind } from '../parts/Icon';
-import { toneOf } from '../report/concerns';
-import { summaryOf, worstByItem } from '../report/summary';
-import { useSetupReport, useShownReports } from '../report/useSetupReports';
-import { ChoosableRow } from './ChoosableRow';
+import { Segmented } from '../parts/Segmented';
+import { InHand } from './drawing/InHand';
+import { ToolPanel } from './drawing/ToolPanel';
 import { ItemPanel } from './ItemPanel';
+import { foundItems, inListOrder, matches, wordsOf } from './list/rows';
+import { ThingList } from './list/ThingList';
+import { findEntries } from './palette/findEntries';
+import { PaletteGrid } from './palette/PaletteGrid';
+import { RoofPanel } from './panels/RoofPanel';
 import { SetupPanel } from './SetupPanel';
+import { setSheetStore } from './sheetStore';
 
-/** What is moved most comes first. */
-const ORDER: readonly Item['section'][] = ['gear', 'cast', 'piece'];
-/** As many rows as anyone reads; the search finds the others. */
-const MOST_ROWS = 300;
-
-function ItemRow({ item, worst }: { readonly item: Item; readonly worst: ItemReport | null }) {
-  const selected = useSession((state) => state.selectedId === item.record.id);
-  const tone = worst ? toneOf(worst) : undefined;
+/** What can be put on the roof, what is on it, and a search over both. */
+function Left({ plan }: { readonly plan: Plan }) {
+  const { left, search } = useStore(setSheetStore);
+  const wanted = useDeferredValue(search);
+  const words = wordsOf(wanted);
+  const items = useMemo(() => inListOrder(itemsOf(plan)), [plan]);
+  const found = useMemo(() => foundItems(items, wanted), [items, wanted]);
+  const groups = useMemo(() => findEntries(PALETTE, wanted), [wanted]);
+  const setups = plan.setups.filter((setup) => matches(words, [setup.label, 'camera']));
+  const searching = words.length > 0;
+  const isEmpty = groups.length === 0 && found.length === 0 && setups.length === 0;
+  const palette = groups.length > 0 ? <PaletteGrid groups={groups} /> : null;
+  const things = (
+    <ThingList items={found} setups={setups} onCamera={() => setSheetStore.setState({ about: 'setup' })} />
+  );
   return (
-    <ChoosableRow chosen={selected} onChoose={() => sessionStore.getState().setSelectedId(item.record.id)}>
-      <Icon name={iconOfKind(kindOf(item))} />
-      <span className="name">{item.record.label}</span>
-      <span className="q">{kindOf(item)}</span>
-      {worst ? <Glyph verdict={worst.verdict} {...(tone === undefined ? {} : { tone })} /> : <span />}
-    </ChoosableRow>
-  );
-}
-
-function CameraRow({ setup, letter }: { readonly setup: Setup; readonly letter: string }) {
-  const lengths = useSession((state) => state.lengths);
-  const chosen = useSession((state) => state.selectedId === null && state.setupId === setup.id);
-  const { report } = useSetupReport(setup.id);
-  return (
-    <ChoosableRow
-      chosen={chosen}
-      onChoose={() => {
-        sessionStore.getState().setSelectedId(null);
-        chooseSetup(setup.id);
-      }}
-    >
-      <Icon name="camera" />
-      <span className="name">
-        <b>{letter}</b> {setup.label}
-      </span>
-      <span className="q">camera</span>
-      {report ? <Glyph verdict={summaryOf(report, lengths).verdict} /> : <span />}
-    </ChoosableRow>
-  );
-}
-
-/** All that stands on the roof and all cameras, to find, choose and place by numbers. */
-export function SetSheet() {
-  const plan = useLivePlan();
-  const selectedId = useSession((state) => state.selectedId);
-  const setupId = useSession((state) => state.setupId);
-  const [search, setSearch] = useState('');
-  const items = useMemo(
-    () => itemsOf(plan).toSorted((a, b) => ORDER.indexOf(a.section) - ORDER.indexOf(b.section)),
-    [plan],
-  );
-  const reports = useShownReports();
-  const worst = useMemo(() => worstByItem(reports), [reports]);
-  const wanted = search.trim().toLowerCase();
-  const found = items.filter(
-    (item) =>
-      wanted === '' || item.record.label.toLowerCase().includes(wanted) || kindOf(item).includes(wanted),
-  );
-  const setups = plan.setups.filter(
-    (setup) => wanted === '' || setup.label.toLowerCase().includes(wanted) || 'camera'.includes(wanted),
-  );
-  const item = selectedId === null ? null : itemOf(plan, selectedId);
-  const setup = plan.setups.find((each) => each.id === setupId) ?? null;
-  return (
-    <div className="two">
-      <Column>
+    <>
+      <div className="column-head stays">
         <div className="field search">
           <label htmlFor="set-search">find</label>
           <input
             id="set-search"
             type="search"
             value={search}
-            placeholder={`${items.length} things, ${plan.setups.length} setups`}
-            onChange={(event) => setSearch(event.currentTarget.value)}
+            placeholder="a fence, a lamp, stand 2"
+            onChange={(event) => setSheetStore.setState({ search: event.currentTarget.value })}
           />
         </div>
-        {items.length === 0 ? (
-          <p className="after">Nothing on the roof yet. Open a plan, or place a camera.</p>
-        ) : null}
-        <ul className="rows things">
-          {setups.map((each) => (
-            <CameraRow key={each.id} setup={each} letter={letterOf(plan, each.id)} />
-          ))}
-          {found.slice(0, MOST_ROWS).map((each) => (
-            <ItemRow key={each.record.id} item={each} worst={worst.get(each.record.id)?.worst ?? null} />
-          ))}
-        </ul>
-        {found.length > MOST_ROWS ? (
-          <p className="after">{found.length - MOST_ROWS} more. Type a part of the name to find them.</p>
-        ) : null}
-        <p className="acts">
-          <button type="button" className="try" onClick={placeFirstCamera}>
-            Place a camera
-          </button>
-        </p>
+        <Segmented
+          label="What the list shows"
+          choices={[
+            { value: 'add', word: 'add' },
+            { value: 'things', word: `on the roof, ${items.length}` },
+          ]}
+          chosen={searching ? null : left}
+          onChoose={(value) => setSheetStore.setState({ left: value, search: '' })}
+        />
+      </div>
+      {searching ? (
+        <>
+          {found.length + setups.length > 0 ? (
+            <section>
+              <h4 className="stays">On the roof</h4>
+              {things}
+            </section>
+          ) : null}
+          {palette}
+          {isEmpty ? (
+            <p className="after">Nothing is called that. Try a kind, such as fence or stand.</p>
+          ) : null}
+        </>
+      ) : left === 'add' ? (
+        <>
+          {palette}
+          <p className="hint">
+            Drag on the roof, or type a length while you draw. <kbd>T</kbd> lays a tape between any two
+            corners.
+          </p>
+        </>
+      ) : (
+        <>
+          {items.length === 0 ? (
+            <p className="after">Nothing on the roof yet. Take something from the palette, or open a plan.</p>
+          ) : null}
+          {things}
+        </>
+      )}
+    </>
+  );
+}
+
+/** With nothing chosen: the camera that is looked through, or the roof itself. */
+function About({ plan }: { readonly plan: Plan }) {
+  const about = useStore(setSheetStore, (state) => state.about);
+  const setupId = useSession((state) => state.setupId);
+  const setup = plan.setups.find((each) => each.id === setupId) ?? null;
+  if (!setup) return <RoofPanel plan={plan} />;
+  return (
+    <>
+      <div className="column-head stays">
+        <Segmented
+          label="What the panel is about"
+          choices={[
+            { value: 'setup', word: `setup ${letterOf(plan, setup.id)}` },
+            { value: 'roof', word: 'the roof' },
+          ]}
+          chosen={about}
+          onChoose={(value) => setSheetStore.setState({ about: value })}
+        />
+      </div>
+      {about === 'setup' ? <SetupPanel setup={setup} /> : <RoofPanel plan={plan} />}
+    </>
+  );
+}
+
+/** What is drawn, else what is chosen, else the camera or the roof. */
+function Right({ plan }: { readonly plan: Plan }) {
+  const selectedId = useSession((state) => state.selectedId);
+  const picked = useTool(({ tool }) => tool.type !== 'hand');
+  const drawing = useTool(({ stroke }) => (stroke?.corners.length ?? 0) > 0);
+  const item = selectedId === null ? null : itemOf(plan, selectedId);
+  if (picked && (drawing || !item)) return <ToolPanel />;
+  if (picked && item)
+    return (
+      <>
+        <InHand />
+        <ItemPanel item={item} />
+      </>
+    );
+  return item ? <ItemPanel item={item} /> : <About plan={plan} />;
+}
+
+/** All that can stand on the roof and all that does: to put, find, choose and place by numbers. */
+export function SetSheet() {
+  const plan = useLivePlan();
+  return (
+    <div className="two">
+      <Column>
+        <Left plan={plan} />
       </Column>
-      <Column>{item ? <ItemPanel item={item} /> : setup ? <SetupPanel setup={setup} /> : null}</Column>
+      <Column>
+        <Right plan={plan} />
+      </Column>
     </div>
   );
 }

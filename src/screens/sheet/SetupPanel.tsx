@@ -13,9 +13,10 @@ import { useLivePlan } from '../../desk/hooks';
 import { planStore } from '../../desk/planStore';
 import { toastStore } from '../../desk/toastStore';
 import { Field, SelectField } from '../parts/Field';
+import { expectedSentence } from '../parts/faultSentence';
 import { HeadingField } from '../parts/HeadingField';
 import { Icon } from '../parts/Icon';
-import { expectedSentence, LengthField } from '../parts/LengthField';
+import { LengthField } from '../parts/LengthField';
 import { readStop } from './readStop';
 
 const edit = (name: string, change: (plan: Plan) => Plan): string | null =>

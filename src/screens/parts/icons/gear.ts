@@ -106,4 +106,9 @@ export const GEAR_ICONS = {
       'M12 8C7.5 8 3.8 11.5 3.5 17c-.2 3.3 7 3.3 7.2 0L12 8l1.3 9c.2 3.3 7.4 3.3 7.2 0C20.2 11.5 16.5 8 12 8zM8.5 8V5.5h7V8',
     point: [12, 3.2, 1.5],
   },
+  'curved-track': {
+    lines:
+      'M3.5 21c0-9.7 7.8-17.5 17.5-17.5M10 21c0-6.1 4.9-11 11-11M2.5 16.5l9 2.5M5.5 9.5l7 5.5M10.5 4.5l4.5 7.5M16.7 2.5l1.8 9',
+    point: [18, 18, 1.8],
+  },
 } as const satisfies Readonly<Record<string, Drawing>>;

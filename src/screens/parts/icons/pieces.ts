@@ -47,4 +47,19 @@ export const PIECE_ICONS = {
       'M15.5 2.5v19M15.5 6l4-3.5M15.5 11l4-3.5M15.5 16l4-3.5M15.5 21l4-3.5M3.5 4.5l12 7.5-12 7.5M7.5 19.2l-4 .3 1.4-3.7',
     point: [15.5, 12, 1.8],
   },
+  'timber-screen': {
+    lines: 'M3.5 4.5h17v15h-17zM7.8 4.5v15M12 4.5v4.5M12 14v5.5M16.2 4.5v15',
+    point: [12, 11.5, 1.6],
+  },
+  railing: { lines: 'M3.5 20.5v-13M20.5 20.5v-13M2 7.5h20M3.5 13.5h17M12 7.5v13', point: [12, 4, 1.6] },
+  crate: { lines: 'M4.5 5.5h15v14h-15zM4.5 9.5h15M4.5 15.5h15', point: [12, 12.5, 1.6] },
+  table: { lines: 'M2.5 9.5h19v2.5h-19zM5 12v8.5M19 12v8.5', point: [15.5, 6.6, 1.7] },
+  'washing-post': {
+    lines: 'M3.5 5.5h17M12 5.5v15M8.5 20.5h7M4.5 5.5v3.5M8 5.5v3.5M16 5.5v3.5M19.5 5.5v3.5',
+    point: [12, 2.6, 1.6],
+  },
+  wire: {
+    lines: 'M4.5 2.5v18.5M19.5 2.5v18.5M2 21h5M17 21h5M4.5 5c4 5 11 5 15 0M4.5 10.5c4 5 11 5 15 0',
+    point: [12, 14.2, 1.6],
+  },
 } as const satisfies Readonly<Record<string, Drawing>>;

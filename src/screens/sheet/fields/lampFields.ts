@@ -1,0 +1,101 @@
+import { shortestYokeMetres, yokeMetres } from '../../../core/form/gear/headPlace';
+import { modifiedBeam } from '../../../core/form/gear/modifiedBeam';
+import { BUILT_IN_KIT, headOf } from '../../../core/kit/builtInKit';
+import type { Gear } from '../../../core/plan/schema/gear';
+import type { HeadClass } from '../../../core/plan/schema/kit';
+import type { Plan } from '../../../core/plan/schema/plan';
+import { formatDegrees } from '../../../core/units/angles';
+import { formatNumber, NBSP } from '../../../core/units/numbers';
+import { choice, reshaped } from './build';
+import { offered } from './standFields';
+import type { FieldGroup, FieldSpec } from './types';
+
+type Head = Extract<Gear, { kind: 'head' }>;
+type Modifier = NonNullable<Head['modifier']>;
+
+const MODIFIERS: readonly (readonly [Modifier | 'bare', string])[] = [
+  ['bare', 'bare'],
+  ['softbox', 'softbox'],
+  ['lantern', 'lantern'],
+  ['grid', 'grid'],
+  ['barn doors', 'barn doors'],
+  ['snoot', 'snoot'],
+];
+
+/** The longest yoke that a plan takes. */
+const LONGEST_YOKE_METRES = 3;
+
+/** How far a lamp is dimmed, as a share and in stops. */
+export function dimFields(id: string, dim: number): FieldSpec[] {
+  const change = (plan: Plan, share: number): Plan => reshaped(plan, id, { dim: share });
+  return [
+    { form: 'share', label: 'dim', share: dim, change },
+    { form: 'stops', label: 'in stops', share: dim, change },
+  ];
+}
+
+/** What is published of a lamp of that class and follows from its modifier: nothing of it can be typed. */
+export function lampFacts(plan: Plan, headId: string, modifier: Modifier | null, lamps = 1): FieldSpec[] {
+  const own = headOf(plan.kit, headId);
+  if (!own) return [];
+  const { beamDegrees, fieldDegrees } = modifiedBeam(own, modifier);
+  const angle = (degrees: number): string => (degrees >= 360 ? 'all round' : formatDegrees(degrees, 0));
+  return [
+    { form: 'shown', label: 'draws', text: `${formatNumber(own.watts * lamps, 0)}${NBSP}W` },
+    { form: 'shown', label: 'white', text: `${formatNumber(own.kelvin, 0)}${NBSP}K` },
+    { form: 'shown', label: 'beam', text: angle(beamDegrees) },
+    { form: 'shown', label: 'field', text: angle(fieldDegrees) },
+  ];
+}
+
+function withClass(plan: Plan, id: string, to: HeadClass): Plan {
+  const heads = plan.kit.heads.some((each) => each.id === to.id) ? plan.kit.heads : [...plan.kit.heads, to];
+  const after = reshaped(plan, id, { head: to.id });
+  return { ...after, kit: { ...after.kit, heads } };
+}
+
+/** A lamp: its class, what is on it, how far it is dimmed, and what follows from that. */
+export function lampFields(plan: Plan, head: Head): FieldGroup[] {
+  const { id } = head;
+  const own = headOf(plan.kit, head.head);
+  const classes = offered(plan.kit.heads, BUILT_IN_KIT.heads);
+  return [
+    {
+      heading: 'The lamp',
+      fields: [
+        {
+          ...choice(
+            'class',
+            head.head,
+            classes.map((each) => [each.id, each.label] as const),
+            (before, to) => {
+              const found = classes.find((each) => each.id === to);
+              return found ? withClass(before, id, found) : before;
+            },
+          ),
+          wide: true,
+        },
+        ...dimFields(id, head.dim),
+        choice('modifier', head.modifier ?? 'bare', MODIFIERS, (before, to) =>
+          reshaped(before, id, { modifier: to === 'bare' ? undefined : to }),
+        ),
+        {
+          form: 'length',
+          label: 'yoke',
+          metres: own ? yokeMetres(head, own) : (head.yokeMetres ?? 0),
+          ...(own
+            ? {
+                reach: {
+                  lowestMetres: shortestYokeMetres(own),
+                  highestMetres: LONGEST_YOKE_METRES,
+                  sentence: 'The yoke of this lamp goes',
+                },
+              }
+            : {}),
+          change: (before, metres) => reshaped(before, id, { yokeMetres: metres }),
+        },
+        ...lampFacts(plan, head.head, head.modifier ?? null),
+      ],
+    },
+  ];
+}

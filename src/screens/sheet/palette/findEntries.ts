@@ -1,0 +1,24 @@
+import { PALETTE_GROUPS, type PaletteEntry, type PaletteGroup } from '../../../core/kit/palette';
+import { matches, wordsOf } from '../list/rows';
+
+/** Entries under the heading of their group. */
+export interface EntryGroup {
+  readonly group: PaletteGroup;
+  readonly entries: readonly PaletteEntry[];
+}
+
+/** What a search finds of the palette, by its own words and by others that it goes by, in the palette's own order. */
+export function findEntries(palette: readonly PaletteEntry[], search: string): readonly EntryGroup[] {
+  const words = wordsOf(search);
+  return PALETTE_GROUPS.flatMap((group): EntryGroup[] => {
+    const entries = palette.filter(
+      (entry) =>
+        entry.group === group && matches(words, [entry.word, entry.kind, entry.group, ...entry.also]),
+    );
+    return entries.length === 0 ? [] : [{ group, entries }];
+  });
+}
+
+/** The word as it stands in a row of words: `mesh fence`, but `LED street lamp`. */
+export const inARow = (word: string): string =>
+  /^[A-Z][a-z]/.test(word) ? word.charAt(0).toLowerCase() + word.slice(1) : word;
