@@ -188,7 +188,7 @@ export function randomPlan(seed: number): Plan {
       bent ? { ...lens, distortion: { k1: draw.between(-0.08, 0.08), k2: 0, k3: 0, p1: 0, p2: 0 } } : lens,
     ),
   };
-  const things: Things = { pieces: draw.chance(0.9) ? roofPieces(roof) : [], cast: [], gear: [] };
+  const things: Things = { pieces: draw.chance(0.9) ? roofPieces(roof, draw) : [], cast: [], gear: [] };
   const items = draw.whole(8, 25);
   while (things.pieces.length + things.cast.length + things.gear.length < items) {
     put(things, draw.pick(KINDS), roof, kit, beats, draw);

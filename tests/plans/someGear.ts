@@ -67,7 +67,11 @@ export function someGear(id: string, kind: GearKind, roof: Roof, store: Store, d
         stand: standClass.id,
         heightMetres: draw.between(standClass.lowestMetres, standClass.highestMetres),
         ...(draw.chance(0.25) && {
-          arm: { lengthMetres: 1, tiltDegrees: draw.between(-30, 60), headingDegrees: draw.between(0, 360) },
+          arm: { lengthMetres: 1, tiltDegrees: draw.between(-80, 80), headingDegrees: draw.between(0, 360) },
+        }),
+        ...(draw.chance(0.4) && { spreadMetres: draw.between(0.3, standClass.footprintMetres * 1.2) }),
+        ...(draw.chance(0.3) && {
+          bags: { count: draw.whole(1, 6), kilograms: draw.between(4, 15) },
         }),
       };
     }
@@ -81,6 +85,7 @@ export function someGear(id: string, kind: GearKind, roof: Roof, store: Store, d
         ...(draw.chance(0.3) && {
           modifier: draw.pick(['softbox', 'lantern', 'grid', 'barn doors', 'snoot'] as const),
         }),
+        ...(draw.chance(0.2) && { yokeMetres: draw.between(0, 0.8) }),
         dim: draw.between(0.1, 1),
       };
     case 'flag': {
@@ -132,7 +137,14 @@ export function someGear(id: string, kind: GearKind, roof: Roof, store: Store, d
         diameterMetres: draw.between(0.008, 0.03),
       };
     case 'track':
-      return { ...common, ...standing, kind, lengthMetres: draw.between(1.2, 6), gaugeMetres: 0.62 };
+      return {
+        ...common,
+        ...standing,
+        kind,
+        lengthMetres: draw.between(1.2, 6),
+        gaugeMetres: 0.62,
+        ...(draw.chance(0.5) && { bendMetres: draw.pick([-1, 1]) * draw.between(1.5, 12) }),
+      };
     case 'cart':
       return { ...common, ...standing, kind, size: sized(0.9, 1, 0.55), monitors: draw.whole(0, 3) };
     case 'monitor':

@@ -1,5 +1,5 @@
 import type { Point, Spot } from '../../src/core/plan/schema/numbers';
-import type { Piece } from '../../src/core/plan/schema/pieces';
+import type { Opening, Piece } from '../../src/core/plan/schema/pieces';
 import { cos, sin } from '../../src/core/units/steadyMath';
 import type { Draw } from './draw';
 
@@ -19,6 +19,7 @@ export const PIECE_KINDS = [
   'line',
   'chimney',
   'box',
+  'riser',
   'pane',
   'skyline block',
 ] as const satisfies readonly Piece['kind'][];
@@ -41,8 +42,18 @@ export const pathOn = (roof: Roof, draw: Draw, corners: number, legMetres: numbe
   return path;
 };
 
-/** A roof deck and the parapet around it. */
-export function roofPieces({ halfX, halfZ }: Roof): Piece[] {
+/** Ways through a run, some of them over others or over a corner; few runs have any. */
+const someOpenings = (id: string, draw: Draw): Opening[] =>
+  Array.from({ length: draw.chance(0.4) ? draw.whole(1, 4) : 0 }, (_, k) => ({
+    id: `${id}-${k}`,
+    alongMetres: draw.between(0, 12),
+    widthMetres: draw.between(0.3, 1.8),
+    sillMetres: draw.chance(0.5) ? 0 : draw.between(0.2, 1.2),
+    heightMetres: draw.between(0.4, 2.2),
+  }));
+
+/** A roof deck and the parapet around it; with a draw, some have a light well and gaps in the parapet. */
+export function roofPieces({ halfX, halfZ }: Roof, draw?: Draw): Piece[] {
   const outline: Spot[] = [
     [-halfX, -halfZ],
     [halfX, -halfZ],
@@ -50,7 +61,15 @@ export function roofPieces({ halfX, halfZ }: Roof): Piece[] {
     [-halfX, halfZ],
   ];
   return [
-    { id: 'deck', label: 'Deck', kind: 'deck', outline, topMetres: 0, dropMetres: 12 },
+    {
+      id: 'deck',
+      label: 'Deck',
+      kind: 'deck',
+      outline,
+      ...(draw?.chance(0.5) && { holes: [{ id: 'well', outline: wellOn({ halfX, halfZ }, draw) }] }),
+      topMetres: 0,
+      dropMetres: 12,
+    },
     {
       id: 'parapet',
       label: 'Parapet',
@@ -62,7 +81,20 @@ export function roofPieces({ halfX, halfZ }: Roof): Piece[] {
       thicknessMetres: 0.3,
       copingMetres: 0.06,
       material: 'brick',
+      ...(draw && { openings: someOpenings('gap', draw) }),
     },
+  ];
+}
+
+/** A four-sided hole somewhere in the middle of a roof. */
+function wellOn({ halfX, halfZ }: Roof, draw: Draw): Spot[] {
+  const [x, z] = [draw.between(-halfX * 0.5, halfX * 0.3), draw.between(-halfZ * 0.5, halfZ * 0.3)];
+  const [width, depth] = [draw.between(0.8, 3), draw.between(0.8, 2.4)];
+  return [
+    [x, z],
+    [x + width, z + draw.between(-0.3, 0.3)],
+    [x + width, z + depth],
+    [x + draw.between(-0.3, 0.3), z + depth],
   ];
 }
 
@@ -77,6 +109,7 @@ export function somePiece(id: string, kind: PieceKind, roof: Roof, draw: Draw): 
     closed: draw.chance(0.2),
     baseMetres: 0,
     heightMetres: draw.between(0.6, 2.4),
+    openings: someOpenings(id, draw),
   });
   switch (kind) {
     case 'wall':
@@ -155,6 +188,13 @@ export function somePiece(id: string, kind: PieceKind, roof: Roof, draw: Draw): 
         kind,
         size: [draw.between(0.2, 1.2), draw.between(0.2, 1.2), draw.between(0.2, 1.2)],
         material,
+      };
+    case 'riser':
+      return {
+        ...common,
+        ...standing,
+        kind,
+        size: [draw.between(0.6, 3), draw.between(0.15, 1.2), draw.between(0.6, 2.4)],
       };
     case 'pane':
       return {

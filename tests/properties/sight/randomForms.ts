@@ -39,12 +39,28 @@ export function randomForms(seed: number, count = 14): ItemForm[] {
       wish: 'keep out',
       parts: gearParts(gear, plan),
     });
+  // What is cut and bent rolls dice of its own, so that the rest of a seed stays as it is.
+  const shaped = dice(seed + 50051);
+  const [wellX, wellZ] = [shaped(-8, 6), shaped(-6, 4)];
   addPiece({
     id: 'deck',
     label: 'deck',
     kind: 'deck',
     topMetres: 0,
     dropMetres: 5,
+    holes:
+      shaped(0, 1) < 0.5
+        ? []
+        : [
+            {
+              id: 'well',
+              outline: [
+                [wellX, wellZ],
+                [wellX + shaped(0.5, 3), wellZ],
+                [wellX + shaped(0.5, 3), wellZ + shaped(0.5, 3)],
+              ],
+            },
+          ],
     outline: [
       [-12, -9],
       [12, -9],
@@ -120,7 +136,89 @@ export function randomForms(seed: number, count = 14): ItemForm[] {
       });
     else addGear({ ...common, kind: 'stand', stand: standClass(plan), heightMetres: roll(1, 3.5) });
   }
+  for (const shape of shapes(shaped, plan)) {
+    if ('piece' in shape) addPiece(shape.piece);
+    else addGear(shape.gear);
+  }
   return forms;
+}
+
+/** A wall with ways through it, a gate, a riser, a bent track, and a stand with its legs drawn in under bags. */
+function shapes(
+  roll: (low: number, high: number) => number,
+  plan: Plan,
+): readonly ({ readonly piece: Piece } | { readonly gear: Gear })[] {
+  const item = (id: string) => ({
+    id,
+    label: id,
+    at: [roll(-9, 9), 0, roll(-7, 7)] as [number, number, number],
+    headingDegrees: roll(0, 360),
+  });
+  const opening = (k: number) => ({
+    id: `way-${k}`,
+    alongMetres: roll(0, 7),
+    widthMetres: roll(0.3, 1.5),
+    sillMetres: roll(0, 1) < 0.5 ? 0 : roll(0.2, 1),
+    heightMetres: roll(0.4, 2.5),
+  });
+  const run = (id: string) => {
+    const [x, z] = [roll(-9, 9), roll(-7, 7)];
+    const path: [number, number][] = [
+      [x, z],
+      [x + roll(-4, 4), z + roll(2, 4)],
+      [x + roll(-4, 4), z + roll(5, 7)],
+    ];
+    return {
+      id,
+      label: id,
+      path,
+      closed: false,
+      baseMetres: 0,
+      openings: [opening(0), opening(1), opening(2)],
+    };
+  };
+  return [
+    {
+      piece: {
+        ...run('wall'),
+        kind: 'wall',
+        heightMetres: roll(1, 2.6),
+        thicknessMetres: 0.2,
+        material: 'brick',
+      },
+    },
+    {
+      piece: {
+        ...run('gated'),
+        kind: 'fence',
+        heightMetres: 1.8,
+        postEveryMetres: 1.5,
+        postMetres: 0.05,
+        rails: 2,
+        mesh: { cellMetres: 0.05, wireMetres: 0.004 },
+      },
+    },
+    { piece: { ...item('riser'), kind: 'riser', size: [roll(1, 3), roll(0.2, 1), roll(1, 2)] } },
+    {
+      gear: {
+        ...item('bent'),
+        kind: 'track',
+        lengthMetres: roll(1, 5),
+        gaugeMetres: 0.62,
+        bendMetres: roll(1, 5) * (roll(0, 1) < 0.5 ? 1 : -1),
+      },
+    },
+    {
+      gear: {
+        ...item('bagged'),
+        kind: 'stand',
+        stand: standClass(plan),
+        heightMetres: roll(1.2, 3.5),
+        spreadMetres: roll(0.3, 1),
+        bags: { count: Math.floor(roll(1, 6)), kilograms: roll(5, 12) },
+      },
+    },
+  ];
 }
 
 /** A camera somewhere on or beyond the deck that looks at a place on it through a random lens. */
