@@ -1,6 +1,9 @@
 import { type Remote, wrap } from 'comlink';
+import { modelHeld } from '../core/form/models/modelShelf';
 import type { Plan } from '../core/plan/schema/plan';
 import type { Notice, SetupReport } from '../core/report/types';
+import { modelFilesIn } from './assets/assetsIn';
+import { withoutSkins } from './assets/withoutSkins';
 import { packPlan } from './planWire';
 import type { ReportApi } from './workers/reportApi';
 
@@ -8,6 +11,8 @@ import type { ReportApi } from './workers/reportApi';
 export class ReportWorker {
   readonly #api: Remote<ReportApi>;
   #held: Plan | null = null;
+  /** The imported models that it has. */
+  readonly #models = new Set<string>();
 
   /** @param onTrouble told when the worker cannot be started, which no question would ever answer */
   constructor(onTrouble: (error: Error) => void) {
@@ -35,10 +40,21 @@ export class ReportWorker {
   }
 
   async #hold(plan: Plan): Promise<void> {
+    await this.#holdModels(plan);
     if (this.#held === plan) return;
     const packed = packPlan(this.#held, plan);
     // Messages arrive in their order, so what is sent next may already count on this one.
     this.#held = plan;
     await this.#api.hold(packed);
+  }
+
+  /** A model goes over once; what a lens needs of it is copied, the page keeps drawing its own. */
+  async #holdModels(plan: Plan): Promise<void> {
+    for (const { sha256 } of modelFilesIn(plan)) {
+      const model = this.#models.has(sha256) ? null : modelHeld(sha256);
+      if (!model) continue;
+      this.#models.add(sha256);
+      await this.#api.holdModel(sha256, withoutSkins(model));
+    }
   }
 }

@@ -1,5 +1,6 @@
 import type { Plan } from '../core/plan/schema/plan';
 import type { Report, SetupReport } from '../core/report/types';
+import { assetStore } from './assets/assetStore';
 import { latestWins } from './latestWins';
 import { livePlan, liveStore } from './liveStore';
 import { planStore } from './planStore';
@@ -129,6 +130,11 @@ export function startReports(): void {
   });
   sessionStore.subscribe((state, before) => {
     if (state.setupId !== before.setupId) askInstant();
+  });
+  assetStore.subscribe((state, before) => {
+    if (state.changes === before.changes || !planStore.getState().opened) return;
+    askInstant();
+    askNight();
   });
   if (planStore.getState().opened) {
     askInstant();

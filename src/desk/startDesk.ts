@@ -1,3 +1,4 @@
+import { startAssets } from './assets/holding';
 import { keepChoicesInPlan } from './choose';
 import { DEMO_FILE, fetchDemo } from './demo';
 import { EMPTY_PLAN } from './emptyPlan';
@@ -14,6 +15,7 @@ export async function startDesk(): Promise<void> {
   startPlayback();
   keepChoicesInPlan();
   startReports();
+  startAssets();
   const { startWith } = planStore.getState();
   const kept = await restoreKept();
   if (keepingStore.getState().state === 'starting') keepingStore.setState({ state: 'kept' });

@@ -35,7 +35,7 @@ async function withScan(triangles: number): Promise<{ readonly plan: Plan; reado
     metresPerUnit: 1,
     extent: read.extent,
   };
-  const said = `${(bytes.length / 1e6).toFixed(0)} MB, ${read.triangles.toLocaleString('en-GB')} triangles judged, within ${(read.errorUnits * 1000).toFixed(1)} mm`;
+  const said = `${(bytes.length / 1e6).toFixed(0)} MB, ${read.triangles.toLocaleString('en-GB')} triangles judged, within ${(read.model.errorUnits * 1000).toFixed(1)} mm`;
   return {
     plan: { ...demo, pieces: [...demo.pieces, scan] },
     rows: [{ what: `import: ${said}`, reach: '≤ 5 s', reached: ms(took) }],

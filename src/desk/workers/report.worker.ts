@@ -1,4 +1,5 @@
 import { expose } from 'comlink';
+import { holdModel } from '../../core/form/models/modelShelf';
 import { spanOf } from '../../core/optics/camera';
 import type { Plan } from '../../core/plan/schema/plan';
 import type { Setup } from '../../core/plan/schema/setup';
@@ -22,6 +23,7 @@ function instantIn(plan: Plan, setup: Setup, seconds: number): Asked {
 }
 
 const api: ReportApi = {
+  holdModel,
   hold: (packed) => {
     held = unpackPlan(held, packed);
   },

@@ -1,8 +1,11 @@
+import type { HeldModel } from '../../core/form/models/heldModel';
 import type { Notice, SetupReport } from '../../core/report/types';
 import type { PackedPlan } from '../planWire';
 
 /** What the report worker answers. `hold` comes first; the questions are about the plan held. */
 export interface ReportApi {
+  /** Puts an imported model at hand, by the SHA-256 of its file; it comes before a plan that is to be read with it. */
+  readonly holdModel: (sha256: string, model: HeldModel) => void;
   /** Takes the plan over. */
   readonly hold: (packed: PackedPlan) => void;
   /**

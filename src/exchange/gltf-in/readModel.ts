@@ -1,4 +1,4 @@
-import type { HeldModel } from '../../core/form/models/heldModel';
+import { type HeldModel, trianglesIn } from '../../core/form/models/heldModel';
 import { checkDescription } from './checkDescription';
 import { chunksOf } from './chunks';
 import { readDescription } from './description';
@@ -17,10 +17,7 @@ export interface ReadModel {
   readonly model: HeldModel;
   /** In the file's units and axes. */
   readonly extent: Extent;
-  readonly trianglesInFile: number;
   readonly triangles: number;
-  /** How far the surface may lie from that of the file where it was thinned out, in the file's units; 0 where it was not. */
-  readonly errorUnits: number;
   /** What a person should know, as sentences. */
   readonly notes: readonly string[];
 }
@@ -71,16 +68,8 @@ export async function readModel(
   const trianglesInFile = whole.reduce((sum, { indices }) => sum + indices.length / 3, 0);
   const { surfaces: thin, errorUnits } = await thinned(whole, trianglesInFile);
   tell(0.9);
-  const model: HeldModel = { chunks: thin.flatMap(chunksOf), centre };
-  const triangles = thin.reduce((sum, { indices }) => sum + indices.length / 3, 0);
-  return {
-    model,
-    extent,
-    trianglesInFile,
-    triangles,
-    errorUnits,
-    notes: notesOf(description.scenes.length, leftOut),
-  };
+  const model: HeldModel = { chunks: thin.flatMap(chunksOf), centre, trianglesInFile, errorUnits };
+  return { model, extent, triangles: trianglesIn(model), notes: notesOf(description.scenes.length, leftOut) };
 }
 
 function withoutTriangles({ strokes, nowhere }: LeftOut): ModelFault {

@@ -38,6 +38,10 @@ export interface HeldModel {
   readonly chunks: readonly ModelChunk[];
   /** The middle of the model's extent, in the file's units and axes. */
   readonly centre: readonly [number, number, number];
+  /** How many triangles the file has; the chunks have fewer where it was thinned out. */
+  readonly trianglesInFile: number;
+  /** How far the chunks may lie from the file's surface, in its units; 0 where nothing was thinned out. */
+  readonly errorUnits: number;
 }
 
 /** How many triangles a model has. */
