@@ -8,6 +8,7 @@ import { sessionStore } from '../../desk/sessionStore';
 import { viewStore } from '../../desk/viewStore';
 import { walkStore } from '../../desk/walkStore';
 import { chosenRooms } from '../walk/chosenRounds';
+import { WalkHand } from '../walk/hand/walkHand';
 import { standOf } from '../walk/standpoints';
 import { WalkRound } from '../walk/walkRound';
 import { paneOf } from './panes';
@@ -23,6 +24,7 @@ const REST_PATIENCE = 150;
 interface Works {
   readonly driver: StageDriver;
   readonly walk: WalkRound;
+  readonly hand: WalkHand;
 }
 
 /**
@@ -40,7 +42,8 @@ export function RenderDriver() {
   useEffect(() => {
     const driver = new StageDriver(gl, scene);
     const walk = new WalkRound(invalidate);
-    works.current = { driver, walk };
+    const hand = new WalkHand(walk);
+    works.current = { driver, walk, hand };
     const stop = watchStage(gl.domElement, {
       changed: () => {
         thumbsAt.current = performance.now() + THUMB_PATIENCE;
@@ -56,6 +59,7 @@ export function RenderDriver() {
       stop();
       stopAsking();
       works.current = null;
+      hand.bind(null);
       walk.dispose();
       driver.dispose();
     };
@@ -63,7 +67,7 @@ export function RenderDriver() {
 
   useFrame(() => {
     if (!works.current || gl.getContext().isContextLost()) return;
-    const { driver, walk } = works.current;
+    const { driver, walk, hand } = works.current;
     const { frameElement, walkElement, thumbElements, pictureReady, setPictureReady } = viewStore.getState();
     const { setupId, selectedIds, pictureQuality, roofView } = sessionStore.getState();
     const { seconds, playing, gesture } = liveStore.getState();
@@ -81,6 +85,8 @@ export function RenderDriver() {
     const framePane = frameElement && paneOf(frameElement, canvas);
     if (setup && framePane) driver.showFrame(moment, setup, framePane);
 
+    // The hand hears the pointers first, and leaves to the turning what it does not take.
+    hand.bind(walkElement);
     walk.bind(walkElement);
     const walkPane = walkElement && roofView === 'walk round' ? paneOf(walkElement, canvas) : null;
     if (walkPane) {
@@ -95,6 +101,7 @@ export function RenderDriver() {
       else if (isMoving) invalidate();
       const ratio = isMoving && isDear ? pixelRatio / 2 : pixelRatio;
       driver.showWalk({ ...moment, pixelRatio: ratio }, setup, walk, walkPane, selectedIds);
+      hand.draw();
     } else driver.forgetWalk();
 
     // Thumbnails come one by one, once the hand rests; the end of a move or a drag calls for them again.

@@ -95,6 +95,11 @@ export class WalkRound {
       : { LEFT: MOUSE.ROTATE, MIDDLE: MOUSE.DOLLY, RIGHT: MOUSE.PAN };
   }
 
+  /** Held, the view stays as it is whatever the pointers do. */
+  setHeld(isHeld: boolean): void {
+    this.controls.enabled = !isHeld;
+  }
+
   /** Whether a turn runs out softly: not where a frame is slow, nor for who asks for less motion. */
   setDamped(isDamped: boolean): void {
     this.controls.enableDamping = isDamped && !matchMedia('(prefers-reduced-motion: reduce)').matches;

@@ -9,7 +9,7 @@ export interface Overlay {
   /** The handle that is pointed at or held. */
   readonly near: Handle | null;
   /** What is being put or drawn and is not in the plan yet. */
-  readonly draft: Room | null;
+  readonly drafts: readonly Room[];
   /** Where the picked tool would press. */
   readonly crosshair: Vec3 | null;
   /** Lines that say why something catches where it does. */
@@ -47,9 +47,9 @@ export function handleNear(
 }
 
 /** The drawing as the inside of an SVG element, in CSS pixels; numbers and fixed words only. */
-export function overlayMarkup({ handles, near, draft, crosshair, guides }: Overlay, view: WalkView): string {
+export function overlayMarkup({ handles, near, drafts, crosshair, guides }: Overlay, view: WalkView): string {
   const parts: string[] = [];
-  if (draft) parts.push(...haloed('draft', edgesOf(draft), view));
+  for (const draft of drafts) parts.push(...haloed('draft', edgesOf(draft), view));
   if (guides.length > 0) parts.push(...haloed('guide', guides, view));
   for (const handle of handles) {
     if (handle.round) parts.push(...haloed('lead', roundEdges(handle.round), view));

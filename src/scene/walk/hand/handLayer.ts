@@ -36,6 +36,12 @@ export class HandLayer {
     this.root.remove();
   }
 
+  /** Of the element that the drawing lies on; none for the element's own. */
+  setCursor(cursor: string): void {
+    const { parentElement } = this.root;
+    if (parentElement && parentElement.style.cursor !== cursor) parentElement.style.cursor = cursor;
+  }
+
   draw(overlay: Overlay, view: WalkView): void {
     const markup = overlayMarkup(overlay, view);
     if (markup === this.drawn) return;

@@ -81,6 +81,7 @@ function isFree(plan: Plan, id: string): boolean {
 function headingOf(plan: Plan, id: string): number {
   const record = itemOf(plan, id)?.record;
   if (record && 'headingDegrees' in record) return record.headingDegrees;
+  if (record && 'aim' in record) return headPlace(record, headClassOf(record, plan), plan).headingDegrees;
   const carrier = carrierOf(plan, id);
   return carrier === null ? 0 : headingOf(plan, carrier);
 }
