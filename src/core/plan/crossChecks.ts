@@ -29,6 +29,10 @@ function unknown(where: string, id: string, known: ReadonlySet<string>, what: st
   return known.has(id) ? [] : [fault(where, quoteFound(id), `the id of ${what}`)];
 }
 
+/** What has an id and no name goes by its id. */
+const unnamed = (entries: readonly { readonly id: string }[]): { id: string; label: string }[] =>
+  entries.map(({ id }) => ({ id, label: id }));
+
 const idsOf = (entries: readonly { readonly id: string }[]): ReadonlySet<string> =>
   new Set(entries.map((entry) => entry.id));
 
@@ -38,6 +42,7 @@ export function crossCheck(plan: Plan): PlanFault[] {
   const beatIds = idsOf(plan.beats);
   const headIds = idsOf(kit.heads);
   const standClassIds = idsOf(kit.stands);
+  const socketIds = idsOf(plan.gear.filter((gear) => gear.kind !== 'cable'));
   const standIds = idsOf(plan.gear.filter((gear) => gear.kind === 'stand'));
   const faults: PlanFault[] = [
     ...doubles(
@@ -51,7 +56,13 @@ export function crossCheck(plan: Plan): PlanFault[] {
     ...doubles('Lens', kit.lenses),
     ...doubles('Head class', kit.heads),
     ...doubles('Stand class', kit.stands),
+    ...doubles('Tape', unnamed(plan.tapes ?? [])),
   ];
+  for (const piece of plan.pieces) {
+    const where = `Set piece ${quoteFound(piece.label)}`;
+    if ('openings' in piece) faults.push(...doubles(`${where}, opening`, unnamed(piece.openings ?? [])));
+    if ('holes' in piece) faults.push(...doubles(`${where}, hole`, unnamed(piece.holes ?? [])));
+  }
   for (const gear of plan.gear) {
     const where = `Gear ${quoteFound(gear.label)}`;
     if ('head' in gear)
@@ -62,15 +73,14 @@ export function crossCheck(plan: Plan): PlanFault[] {
       );
     if ('place' in gear && 'on' in gear.place)
       faults.push(...unknown(`${where}, place.on`, gear.place.on, standIds, 'a stand'));
+    if (gear.kind === 'cable' && gear.plugs)
+      for (const [end, plug] of Object.entries(gear.plugs))
+        if (plug !== undefined)
+          faults.push(...unknown(`${where}, plugs.${end}`, plug, socketIds, 'gear that is no cable'));
   }
   for (const performer of plan.cast) {
     const where = `Performer ${quoteFound(performer.label)}`;
-    faults.push(
-      ...doubles(
-        `${where}, mark`,
-        performer.marks.map((mark) => ({ id: mark.id, label: mark.id })),
-      ),
-    );
+    faults.push(...doubles(`${where}, mark`, unnamed(performer.marks)));
     for (const mark of performer.marks) {
       faults.push(...unknown(`${where}, mark ${quoteFound(mark.id)}, beat`, mark.beat, beatIds, 'a beat'));
     }

@@ -13,7 +13,7 @@ const BAG_METRES = 0.6;
 const CARRYING: ReadonlySet<string> = new Set(['riser', 'box', 'stair house', 'shed']);
 
 /** One place where an item touches what is under it. */
-interface Foot {
+export interface Foot {
   readonly spot: Spot;
   readonly metres: number;
 }
