@@ -67,6 +67,7 @@ const KINDS: Readonly<
   tank: { priority: 46, worth: 2, inside: true },
   chimney: { priority: 28, worth: 1.2 },
   box: { priority: 26, worth: 0.8, inside: true },
+  riser: { priority: 34, worth: 1, inside: true },
   pane: { priority: 26, worth: 0.8 },
   post: { priority: 18, worth: 0.7 },
   line: { priority: 22, worth: 0.9 },
@@ -116,8 +117,10 @@ function thingWish(
   const footprint = footprintOf(item, input.plan);
   const around = boundsOf(footprint.outline.map(input.at));
   if (!around) return null;
-  const length =
-    record.kind === 'track' ? ` ${formatLength(record.lengthMetres, input.lengths, { decimals: 1 })}` : '';
+  // A track says how long it is, a riser how high.
+  const metres =
+    record.kind === 'track' ? record.lengthMetres : record.kind === 'riser' ? record.size[1] : null;
+  const length = metres === null ? '' : ` ${formatLength(metres, input.lengths, { decimals: 1 })}`;
   const carried = carrierOf(input.plan, record.id) !== null;
   return lettered(input, {
     id: record.id,

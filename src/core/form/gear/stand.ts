@@ -1,14 +1,15 @@
 import type { StandClass } from '../../plan/schema/kit';
 import type { Plan } from '../../plan/schema/plan';
 import { hypot } from '../../units/steadyMath';
-import { AT_ORIGIN, standingAt } from '../build/placement';
+import { AT_ORIGIN, moved, standingAt } from '../build/placement';
 import type { ShapeBuilder } from '../build/shapeBuilder';
 import { add, directionOf, mix, scale, type Vec3 } from '../build/vector';
 import type { PlacedPart } from '../types';
 import { type OwnPart, ownPart, placeParts } from './part';
 import { type Stand, standClassOf } from './references';
 import { addLathe, addPipe, addRod } from './rounds';
-import { bagsOnLegs, type PlaceOnLeg } from './standBags';
+import { lobeOf } from './sandbag';
+import { bagPlaces, bagsOnLegs, lobeAside, type PlaceOnLeg } from './standBags';
 import { spigotTop, standTop } from './standTop';
 
 /** Diameter and height of the common baby spigot: 5/8 in. Source: common practice, no source */
@@ -64,6 +65,33 @@ export function legsOfStand(stand: Stand, standClass: StandClass): Legs {
 export function standFeet(stand: Stand, standClass: StandClass): readonly Vec3[] {
   const { reach } = legsOfStand(stand, standClass);
   return LEG_WAYS.map((way) => add(stand.at, scale(directionOf(stand.headingDegrees + way), reach)));
+}
+
+/** A bag over a leg as it is seen from above. */
+export interface LegBag {
+  /** World metres, on the axis of the leg. */
+  readonly at: Vec3;
+  /** Compass heading of the leg. */
+  readonly headingDegrees: number;
+  /** Half of what it takes across the leg and along it, metres. */
+  readonly half: readonly [across: number, along: number];
+}
+
+/** The bags over a stand's legs. */
+export function legBags(stand: Stand, standClass: StandClass): readonly LegBag[] {
+  const { bags } = stand;
+  if (!bags) return [];
+  const legs = legsOfStand(stand, standClass);
+  const placement = standingAt(stand.at, stand.headingDegrees);
+  const { width, length } = lobeOf(bags.kilograms);
+  return bagPlaces(bags.count).map(({ leg, share }) => {
+    const place = placeOnLeg(standClass, legs, leg, share);
+    return {
+      at: moved(placement, place.at),
+      headingDegrees: stand.headingDegrees + place.headingDegrees,
+      half: [lobeAside(bags.kilograms, place.radius) + width / 2, length / 2],
+    };
+  });
 }
 
 /**

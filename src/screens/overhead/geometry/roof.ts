@@ -1,5 +1,7 @@
+import { holesThatFit } from '../../../core/form/pieces/making/holes';
 import type { Piece } from '../../../core/plan/schema/pieces';
 import type { Plan } from '../../../core/plan/schema/plan';
+import { polygon } from './paths';
 import { segmentsOf } from './runs';
 import { type Bounds, between, boundsOf, distance, nearestOnSegment, type Spot } from './spots';
 
@@ -7,6 +9,17 @@ export type Deck = Extract<Piece, { kind: 'deck' }>;
 export type Parapet = Extract<Piece, { kind: 'parapet' }>;
 
 export const decksOf = (plan: Plan): Deck[] => plan.pieces.filter((piece) => piece.kind === 'deck');
+/** SVG path of a deck, to be filled even-odd: its outline, and the holes that its form has. */
+export const deckPath = ({ outline, holes = [] }: Deck): string =>
+  [
+    outline,
+    ...holesThatFit(
+      outline,
+      holes.map((hole) => hole.outline),
+    ),
+  ]
+    .map(polygon)
+    .join('');
 export const parapetsOf = (plan: Plan): Parapet[] => plan.pieces.filter((piece) => piece.kind === 'parapet');
 
 /** A piece of ground to show while a plan has no deck, metres. */

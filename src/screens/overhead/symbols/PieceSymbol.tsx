@@ -6,6 +6,7 @@ import { Fence } from './Fence';
 import { Line } from './Line';
 import { PaneSymbol } from './PaneSymbol';
 import { Post } from './Post';
+import { Riser } from './Riser';
 import { Run } from './Run';
 import { Shed } from './Shed';
 import { StairHouse } from './StairHouse';
@@ -31,8 +32,9 @@ export function PieceSymbol({ piece, ground }: { readonly piece: Piece; readonly
       return <Line piece={piece} ground={ground} />;
     case 'chimney':
       return <Chimney piece={piece} />;
-    case 'box':
     case 'riser':
+      return <Riser piece={piece} />;
+    case 'box':
     case 'model':
       return <Box piece={piece} />;
     case 'pane':

@@ -1,7 +1,7 @@
 import { gearParts } from '../../../core/form/gear';
 import type { Plan } from '../../../core/plan/schema/plan';
-import { polyline } from '../geometry/paths';
-import { boundsOf, type Spot, standing } from '../geometry/spots';
+import { boundsOf, type Spot } from '../geometry/spots';
+import { Bean } from './Bean';
 import type { GearOf } from './kinds';
 
 /** A bean as long and as wide as the bag, narrow where its strap lies over the leg. */
@@ -13,27 +13,7 @@ export function Sandbag({ gear, plan }: { readonly gear: GearOf<'sandbag'>; read
     corners.push([bag.shape.positions[k], bag.shape.positions[k + 2]]);
   }
   const [left, top, right, bottom] = boundsOf(corners) ?? [0, 0, 0, 0];
-  const [half, deep] = [(right - left) / 2, (bottom - top) / 2];
-  const own = (x: number, z: number): string =>
-    standing(at, gear.headingDegrees, [x * half, z * deep]).join(' ');
   return (
-    <>
-      <path
-        className="item bag"
-        d={
-          `M${own(-0.95, 0)}C${own(-1.05, -1.3)} ${own(-0.3, -1.1)} ${own(0, -0.6)}` +
-          `C${own(0.3, -1.1)} ${own(1.05, -1.3)} ${own(0.95, 0)}` +
-          `C${own(1.05, 1.3)} ${own(0.3, 1.1)} ${own(0, 0.8)}` +
-          `C${own(-0.3, 1.1)} ${own(-1.05, 1.3)} ${own(-0.95, 0)}Z`
-        }
-      />
-      <path
-        className="hair"
-        d={polyline([
-          standing(at, gear.headingDegrees, [0, -deep * 0.6]),
-          standing(at, gear.headingDegrees, [0, deep * 0.8]),
-        ])}
-      />
-    </>
+    <Bean at={at} headingDegrees={gear.headingDegrees} half={[(right - left) / 2, (bottom - top) / 2]} />
   );
 }
