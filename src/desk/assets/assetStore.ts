@@ -23,12 +23,15 @@ interface AssetStore {
   readonly importing: Importing | null;
   /** Counts the models that came or went: forms are others after each. */
   readonly changes: number;
+  /** Counts the pictures on models that came to be drawn. */
+  readonly painted: number;
 }
 
 export const assetStore = createStore<AssetStore>()(() => ({
   states: new Map(),
   importing: null,
   changes: 0,
+  painted: 0,
 }));
 
 /** Notes how a file stands. */

@@ -13,6 +13,7 @@ import { hiddenIn } from '../walk/picking';
 import { WalkHelpers } from '../walk/walkHelpers';
 import type { WalkRound } from '../walk/walkRound';
 import { differs } from './differs';
+import { drawnWith } from './drawnWith';
 import { mirrorHeightUnder } from './mirrorHeight';
 import type { Quality } from './quality';
 import { aimFrame, lensFocusAt, secondsIn } from './setupView';
@@ -65,7 +66,7 @@ export class StageDriver {
     const painted = this.painting(
       'frame',
       sizesOf(pane, pixelRatio, quality),
-      [plan, seconds, setup, quality],
+      [plan, seconds, setup, quality, ...drawnWith()],
       (targets) => this.paintSetup(targets, moment, setup, seconds, LOOK_AROUND),
     );
     this.painter.show(pane, painted.development);
@@ -80,7 +81,7 @@ export class StageDriver {
     selectedIds: readonly string[],
   ): void {
     const { plan, seconds, quality, pixelRatio } = moment;
-    const inputs = [plan, seconds, setup, quality, walk.version, selectedIds];
+    const inputs = [plan, seconds, setup, quality, walk.version, selectedIds, ...drawnWith()];
     const painted = this.painting('walk', sizesOf(pane, pixelRatio, quality), inputs, (targets) => {
       this.world.pose(plan, seconds, quality);
       const exposure = walkExposure(setup);
@@ -111,7 +112,7 @@ export class StageDriver {
       if (!canvas) continue;
       const size = thumbSize(canvas);
       const seconds = secondsIn(plan, setup, moment.seconds);
-      const inputs = [plan, seconds, setup, quality, canvas, size.width, size.height];
+      const inputs = [plan, seconds, setup, quality, canvas, size.width, size.height, ...drawnWith()];
       if (!differs(this.printed.get(setup.id) ?? [], inputs)) continue;
       this.printed.set(setup.id, inputs);
       const sizes = { ...size, samples: quality.samples, mirrorDivisor: quality.mirrorDivisor };

@@ -1,3 +1,4 @@
+import { assetStore } from '../../desk/assets/assetStore';
 import { liveStore } from '../../desk/liveStore';
 import { planStore } from '../../desk/planStore';
 import { sessionStore } from '../../desk/sessionStore';
@@ -32,6 +33,9 @@ export function watchStage(canvas: HTMLCanvasElement, watcher: StageWatcher): ()
     }),
     liveStore.subscribe(watcher.changed),
     sessionStore.subscribe(watcher.changed),
+    assetStore.subscribe((now, before) => {
+      if (now.changes !== before.changes || now.painted !== before.painted) watcher.changed();
+    }),
     viewStore.subscribe((now, before) => {
       if (now.pictureReady !== before.pictureReady || now.pictureRefused !== before.pictureRefused) return;
       observe();

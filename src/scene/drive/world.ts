@@ -1,6 +1,7 @@
 import type { Scene, WebGLRenderer } from 'three';
 import { formsAt } from '../../core/form/formsAt';
 import { lampsAt } from '../../core/form/lamps';
+import { modelsAtHand } from '../../core/form/models/modelShelf';
 import type { Plan } from '../../core/plan/schema/plan';
 import { LampRig, setGlow } from '../light/lampRig';
 import { middleOfAction } from '../light/middleOfAction';
@@ -28,7 +29,7 @@ export class World {
 
   /** Brings everything to an instant of a plan; does nothing when it stands there already. */
   pose(plan: Plan, seconds: number, quality: Quality): void {
-    const inputs = [plan, seconds, quality];
+    const inputs = [plan, seconds, quality, modelsAtHand()];
     if (!differs(this.posedFor, inputs)) return;
     this.posedFor = inputs;
     const lamps = lampsAt(plan, seconds);

@@ -1,4 +1,5 @@
-import type { IUniform, Material } from 'three';
+import type { IUniform, Material, MeshStandardMaterial } from 'three';
+import type { ModelSkin } from '../../core/form/models/heldModel';
 import type { PartShape } from '../../core/form/types';
 import type { Ground } from '../../core/plan/schema/plan';
 import { type DeckView, makeDeckView } from './deckView';
@@ -6,6 +7,7 @@ import { type GlowUniforms, makeGlow } from './glowMaterial';
 import { makeScreen } from './litMaterials';
 import { LOOKS } from './looks';
 import { makeNoise } from './noise';
+import { SkinPictures } from './skinPictures';
 import { makeSkyline } from './skylineMaterial';
 import { makeSurface, type Wire } from './surfaceMaterial';
 import { makeWindow } from './windowMaterial';
@@ -17,6 +19,9 @@ const WET_SHARES: Readonly<Record<Ground['wetness'], readonly [film: number, pud
   'wet down': [0.9, 0.34],
   puddled: [0.95, 0.52],
 };
+
+/** A scanned surface: its own colours, rough as most of what stands on a roof. */
+const SKIN_LOOK = { ...LOOKS.paint, roughness: 0.88 };
 
 /** What a part is drawn with beyond its shape. */
 export interface PartContext {
@@ -34,9 +39,12 @@ export class MaterialLibrary {
   private readonly noise: IUniform = { value: makeNoise() };
   private readonly made = new Map<string, Material>();
   private readonly glows = new Map<string, GlowUniforms>();
+  private readonly pictures = new SkinPictures();
+  private readonly skins = new WeakMap<object, MeshStandardMaterial>();
 
   of(shape: PartShape, context: PartContext): Material {
-    const { substance, colour } = shape;
+    const { substance, colour, skin } = shape;
+    if (skin) return this.skinned(skin);
     if (substance === 'glow') return this.keep(`glow ${context.itemId}`, () => this.makeGlow(context.itemId));
     if (substance === 'window') return this.keep(`window ${colour}`, () => makeWindow(colour));
     if (substance === 'screen') return this.keep('screen', makeScreen);
@@ -80,6 +88,26 @@ export class MaterialLibrary {
     this.made.clear();
     this.glows.clear();
     this.noise.value.dispose();
+    this.pictures.dispose();
+  }
+
+  private skinned({ picture, places, isCutOut }: ModelSkin): Material {
+    const shown = places ? picture : null;
+    const known = shown && this.skins.get(shown);
+    if (known) return known;
+    const make = () =>
+      makeSurface({
+        look: SKIN_LOOK,
+        colour: null,
+        round: true,
+        noise: this.noise,
+        skin: { hasPicture: shown !== null, isCutOut },
+      });
+    if (!shown) return this.keep('skin', make);
+    const material = make();
+    this.skins.set(shown, material);
+    this.pictures.putOn(material, shown);
+    return material;
   }
 
   private makeGlow(itemId: string): Material {

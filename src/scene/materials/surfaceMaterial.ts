@@ -44,20 +44,24 @@ export interface SurfaceSpec {
   readonly round: boolean;
   readonly wet?: Wetness;
   readonly wire?: Wire;
+  /** An imported surface: coloured corner by corner, seen from both sides. */
+  readonly skin?: { readonly hasPicture: boolean; readonly isCutOut: boolean };
   readonly noise: IUniform;
 }
 
 /** A lit surface: three's physical shading, with our patterns, sky, cloth, wire and wet put in. */
 export function makeSurface(spec: SurfaceSpec): MeshStandardMaterial {
-  const { look, colour, round, wet, wire } = spec;
+  const { look, colour, round, wet, wire, skin } = spec;
   const lets = look.lets ?? 0;
   const thin = lets > 0 || wire !== undefined;
   const material = new MeshStandardMaterial({
-    color: new Color(colour ?? look.colour),
+    color: new Color(skin ? '#ffffff' : (colour ?? look.colour)),
     roughness: look.roughness,
     metalness: look.metalness,
-    side: thin ? DoubleSide : FrontSide,
+    side: thin || skin ? DoubleSide : FrontSide,
     transparent: wire !== undefined,
+    vertexColors: skin !== undefined,
+    alphaTest: skin?.isCutOut ? 0.5 : 0,
   });
   const uniforms: Record<string, IUniform> = {
     ...SKY_UNIFORMS,
@@ -68,7 +72,8 @@ export function makeSurface(spec: SurfaceSpec): MeshStandardMaterial {
   };
   if (wet) Object.assign(uniforms, wet.view, { wetShares: { value: new Vector2(wet.film, wet.puddle) } });
   if (wire) uniforms.wire = { value: new Vector2(wire.cellMetres, wire.wireMetres) };
-  material.customProgramCacheKey = () => [lets > 0, wet !== undefined, wire !== undefined].join(' ');
+  material.customProgramCacheKey = () =>
+    [lets > 0, wet !== undefined, wire !== undefined, skin?.hasPicture === true].join(' ');
   material.onBeforeCompile = (shader) => {
     Object.assign(shader.uniforms, uniforms);
     shader.vertexShader = shader.vertexShader
@@ -79,7 +84,10 @@ export function makeSurface(spec: SurfaceSpec): MeshStandardMaterial {
     if (wire) declarations += WIRE_DECLARATIONS;
     shader.fragmentShader = shader.fragmentShader
       .replace('#include <common>', `#include <common>\n${declarations}`)
-      .replace('#include <map_fragment>', surfaceOf(spec))
+      .replace(
+        '#include <map_fragment>',
+        `${skin?.hasPicture ? '#include <map_fragment>' : ''}${surfaceOf(spec)}`,
+      )
       .replace('#include <roughnessmap_fragment>', 'float roughnessFactor = clamp(surface.rough, 0.04, 1.0);')
       .replace('#include <normal_fragment_maps>', 'normal = raised(-vViewPosition, normal, surface.relief);')
       .replace('#include <lights_pars_begin>', LAMPS)

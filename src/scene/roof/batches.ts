@@ -1,4 +1,5 @@
 import type { PartShape, PlacedPart } from '../../core/form/types';
+import { looksAlike, MOST_STRETCHES } from './skinned';
 
 /** Parts of an item that look alike and move as one: drawn in one go. */
 export interface Batch {
@@ -15,7 +16,10 @@ export function batchesOf(parts: readonly PlacedPart[]): readonly Batch[] {
   const batches: { shapes: PartShape[]; worldFromPart: PlacedPart['worldFromPart'] }[] = [];
   for (const { shape, worldFromPart } of parts) {
     const alike = batches.find(
-      (batch) => batch.worldFromPart === worldFromPart && looksLike(batch.shapes[0], shape),
+      (batch) =>
+        batch.worldFromPart === worldFromPart &&
+        looksLike(batch.shapes[0], shape) &&
+        (!shape.skin || batch.shapes.length < MOST_STRETCHES),
     );
     if (alike) alike.shapes.push(shape);
     else batches.push({ shapes: [shape], worldFromPart });
@@ -29,6 +33,7 @@ function looksLike(a: PartShape, b: PartShape): boolean {
     a.substance === b.substance &&
     a.colour === b.colour &&
     a.smooth === b.smooth &&
-    (a.mirror === null) === (b.mirror === null)
+    (a.mirror === null) === (b.mirror === null) &&
+    (a.skin && b.skin ? looksAlike(a.skin, b.skin) : a.skin === b.skin)
   );
 }

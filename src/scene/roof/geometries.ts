@@ -1,6 +1,7 @@
 import { BufferAttribute, BufferGeometry } from 'three';
 import type { PartShape } from '../../core/form/types';
 import { type Facets, facetsOf } from './normals';
+import { allSkinned, skinnedGeometry } from './skinned';
 
 interface Kept {
   readonly shapes: readonly PartShape[];
@@ -19,7 +20,7 @@ export class Geometries {
     const alike = this.kept.get(shapes[0]) ?? [];
     const found = alike.find((entry) => isSame(entry.shapes, shapes));
     if (found) return found.geometry;
-    const geometry = geometryOf(shapes.map(facetsOf));
+    const geometry = allSkinned(shapes) ? skinnedGeometry(shapes) : geometryOf(shapes.map(facetsOf));
     this.kept.set(shapes[0], [...alike, { shapes, geometry }]);
     return geometry;
   }

@@ -62,7 +62,7 @@ function shapeOf(chunk: ModelChunk, up: Model['up'], scale: number, offset: Vect
     positions: own,
     indices,
     tubes: [],
-    substance: 'paint',
+    substance: 'render',
     colour: null,
     openness: null,
     mirror: null,
