@@ -1,5 +1,5 @@
+import { dropReferences } from './edits/dropReferences';
 import type { Plan } from './schema/plan';
-import type { Setup } from './schema/setup';
 
 /** What a new plan takes over from another one beside its place, its roof and its kit. */
 export interface Keeping {
@@ -8,20 +8,18 @@ export interface Keeping {
   readonly setups: boolean;
 }
 
-/** A camera that followed somebody who is not taken over keeps its focus at arm's length of the action. */
-const LEFT_FOCUS_METRES = 5;
-
-function withoutCast(setup: Setup): Setup {
-  return 'follow' in setup.focus ? { ...setup, focus: { metres: LEFT_FOCUS_METRES } } : setup;
-}
-
 /**
  * A plan of its own that starts where another one stands: place, ground, kit, set pieces, tapes and underlay are
  * taken over, and of gear, cast and setups what is asked for. Beats stay as long as cast or setups need them.
- * Cables whose ends are both gear stay whole, since all of the gear is taken over or none.
+ * Cables whose ends are both gear stay whole, since all of the gear is taken over or none; setups let go of who and
+ * what is not (see `dropReferences`).
  */
 export function startingFrom(plan: Plan, title: string, keeping: Keeping): Plan {
   const { gear, cast, setups } = keeping;
+  const lost = {
+    performers: new Map(cast ? [] : plan.cast.map((performer) => [performer.id, performer])),
+    tracks: new Set(gear ? [] : plan.gear.map(({ id }) => id)),
+  };
   return {
     ...plan,
     title,
@@ -29,6 +27,6 @@ export function startingFrom(plan: Plan, title: string, keeping: Keeping): Plan 
     beats: cast || setups ? plan.beats : [],
     cast: cast ? plan.cast : [],
     gear: gear ? plan.gear : [],
-    setups: setups ? (cast ? plan.setups : plan.setups.map(withoutCast)) : [],
+    setups: setups ? plan.setups.map((setup) => dropReferences(setup, lost)) : [],
   };
 }

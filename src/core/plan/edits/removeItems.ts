@@ -1,23 +1,11 @@
-import { hypot } from '../../units/steadyMath';
-import type { Performer } from '../schema/cast';
 import type { Gear } from '../schema/gear';
 import type { Plan } from '../schema/plan';
-import type { Setup } from '../schema/setup';
 import { carrierOf } from './anchorOf';
 import { applyMotion, changed, landings } from './applyMotion';
+import { dropReferences } from './dropReferences';
 import { entourageOf } from './entourage';
 import { translation } from './motion';
 import { withPlug } from './plugCable';
-
-/** Focus stays at the distance that it had to the first mark: a setup cannot follow somebody who is not there. */
-function unfollow(setup: Setup, performers: ReadonlyMap<string, Performer>): Setup {
-  const performer = 'follow' in setup.focus ? performers.get(setup.focus.follow) : undefined;
-  if (!performer) return setup;
-  const mark = performer.marks[0];
-  const key = setup.move.keys[0];
-  const metres = mark && key ? hypot(mark.at[0] - key.position[0], mark.at[1] - key.position[2]) : 0;
-  return { ...setup, focus: { metres: Math.min(Math.max(0.1, metres), 10000) } };
-}
 
 /** A cable without the plugs whose gear is gone; its ends stay where they lie. */
 function unplugged(gear: Gear, isGone: (id: string) => boolean): Gear {
@@ -57,8 +45,8 @@ function fallen(
 
 /**
  * Takes items out of the plan, locked or not, and with a stand all that it carries. Cables plugged into them are
- * pulled out, setups that follow a removed performer keep their focus at that distance, and what stood on a removed
- * set piece comes down onto what is below. What the plan's kit holds stays.
+ * pulled out, setups let go of removed performers and tracks (see `dropReferences`), and what stood on a removed set
+ * piece comes down onto what is below. What the plan's kit holds stays.
  */
 export function removeItems(plan: Plan, { ids }: { readonly ids: readonly string[] }): Plan {
   const chosen = new Set(ids);
@@ -79,6 +67,6 @@ export function removeItems(plan: Plan, { ids }: { readonly ids: readonly string
     pieces: left(landed.pieces),
     cast: left(landed.cast),
     gear: changed(left(landed.gear), (entry) => unplugged(entry, isGone)),
-    setups: changed(landed.setups, (setup) => unfollow(setup, performers)),
+    setups: changed(landed.setups, (setup) => dropReferences(setup, { performers, tracks: chosen })),
   };
 }

@@ -1,6 +1,7 @@
 import type { Point } from '../schema/numbers';
 import type { Plan } from '../schema/plan';
 import { editSetup } from './editRecord';
+import { tidyPoint } from './tidy';
 
 /** Puts the entrance pupil of one camera key at a point, metres; its pan and tilt stay. */
 export function setKeyPosition(
@@ -9,8 +10,9 @@ export function setKeyPosition(
 ): Plan {
   return editSetup(plan, args.setupId, (setup) => {
     const key = setup.move.keys[args.keyIndex];
-    if (!key || key.position.every((value, axis) => value === args.position[axis])) return setup;
-    const keys = setup.move.keys.with(args.keyIndex, { ...key, position: args.position });
+    const position = tidyPoint(args.position);
+    if (!key || key.position.every((value, axis) => value === position[axis])) return setup;
+    const keys = setup.move.keys.with(args.keyIndex, { ...key, position });
     return { ...setup, move: { ...setup.move, keys } };
   });
 }
