@@ -18,8 +18,9 @@ export interface OpenedRun {
 /** An opening where the run has room for it: on the one leg that its middle lies on. Metres. */
 export interface PlacedOpening {
   readonly opening: Opening;
-  /** Which leg of the tidy path, from 0. */
+  /** Which leg of the tidy path, from 0, and how far along the run that leg begins. */
   readonly leg: number;
+  readonly before: number;
   /** From the leg's first corner to either side of the opening. */
   readonly near: number;
   readonly far: number;
@@ -68,7 +69,7 @@ export function placedOpenings(run: OpenedRun, thicknessMetres: number): readonl
       leg.from[0] + leg.way[0] * metres,
       leg.from[1] + leg.way[1] * metres,
     ];
-    return [{ opening, leg: number, near, far, low, high, from: at(near), to: at(far) }];
+    return [{ opening, leg: number, before: leg.before, near, far, low, high, from: at(near), to: at(far) }];
   });
 }
 
