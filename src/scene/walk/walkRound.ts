@@ -120,8 +120,9 @@ export class WalkRound {
   }
 
   dispose(): void {
+    // The controls cannot let go of an element that they never had.
+    if (this.controls.domElement) this.controls.dispose();
     this.bind(null);
-    this.controls.dispose();
   }
 
   private readonly onKey = (event: KeyboardEvent): void => {

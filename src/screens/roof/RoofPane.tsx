@@ -1,10 +1,11 @@
 import { useRef } from 'react';
 import { flushSync } from 'react-dom';
-import { usePlanState, useSession, useViews } from '../../desk/hooks';
+import { useSession, useViews } from '../../desk/hooks';
 import type { RoofView } from '../../desk/sessionStore';
 import { viewStore } from '../../desk/viewStore';
 import { Hints } from '../hints/Hints';
 import { Overhead } from '../overhead/Overhead';
+import { SnapWords } from '../overhead/strokes/SnapWords';
 import { PaneBoundary } from '../parts/PaneBoundary';
 import { Segmented } from '../parts/Segmented';
 import { Standpoints } from './Standpoints';
@@ -37,7 +38,6 @@ const goPast = (): void =>
 export function RoofPane() {
   const view = useSession((state) => state.roofView);
   const setView = useSession((state) => state.setRoofView);
-  const hasSetups = usePlanState((state) => state.plan.setups.length > 0);
   const pane = useRef<HTMLElement>(null);
   const change = (to: RoofView): void => {
     flushSync(() => setView(to));
@@ -60,7 +60,8 @@ export function RoofPane() {
           chosen={view}
           onChoose={change}
         />
-        {view === 'walk round' && <Standpoints hasSetups={hasSetups} />}
+        <SnapWords />
+        {view === 'walk round' && <Standpoints />}
       </div>
       <div className="board-wrap">
         <Hints />

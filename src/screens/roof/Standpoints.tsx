@@ -1,26 +1,42 @@
-import { useSession } from '../../desk/hooks';
+import { usePlanState, useSession } from '../../desk/hooks';
 import { type Standpoint, walkStore } from '../../desk/walkStore';
 
-const stand = (standpoint: Standpoint) => (): void => walkStore.getState().stand(standpoint);
+const PLACES: readonly {
+  readonly standpoint: Standpoint;
+  readonly word: string;
+  readonly name: string;
+}[] = [
+  { standpoint: 'from above', word: 'above', name: 'Look from above' },
+  { standpoint: 'eye level', word: 'eye level', name: 'Look from eye level' },
+  { standpoint: 'from the camera', word: 'camera', name: 'Look from the camera' },
+  { standpoint: 'at the chosen', word: 'chosen', name: 'Look at what is chosen' },
+];
 
-/** Places from where to look, beside the walk-round; what has nothing to stand at waits. */
-export function Standpoints({ hasSetups }: { readonly hasSetups: boolean }) {
+/** Places from where to look, beside the walk-round; where there is no camera, or nothing is chosen, its button waits. */
+export function Standpoints() {
+  const hasSetups = usePlanState((state) => state.plan.setups.length > 0);
   const hasChosen = useSession((state) => state.selectedIds.length > 0);
+  const waits = {
+    'from above': false,
+    'eye level': false,
+    'from the camera': !hasSetups,
+    'at the chosen': !hasChosen,
+  };
   return (
     <fieldset className="seg standpoints">
       <legend className="vh">Look at the roof</legend>
-      <button type="button" onClick={stand('from above')}>
-        from above
-      </button>
-      <button type="button" onClick={stand('eye level')}>
-        eye level
-      </button>
-      <button type="button" onClick={stand('from the camera')} disabled={!hasSetups}>
-        from the camera
-      </button>
-      <button type="button" onClick={stand('at the chosen')} disabled={!hasChosen}>
-        at the chosen
-      </button>
+      {PLACES.map(({ standpoint, word, name }) => (
+        <button
+          key={standpoint}
+          type="button"
+          aria-label={name}
+          title={name}
+          disabled={waits[standpoint]}
+          onClick={() => walkStore.getState().stand(standpoint)}
+        >
+          {word}
+        </button>
+      ))}
     </fieldset>
   );
 }
