@@ -1,5 +1,6 @@
 import { findingSentence } from '../core/report/sentences';
 import { EXIT, type ExitCode } from './exitCodes';
+import { holdModels } from './holdModels';
 import { chosenSetups } from './instant';
 import { plainText } from './plainText';
 import { readPlan } from './readPlan';
@@ -14,7 +15,8 @@ const counted = (count: number, one: string, many: string): string => `${count} 
 /** `standclear check`: one sentence for each wish that the plan breaks, and a last line that says how it stands. */
 export async function checkCommand(words: Words, terminal: Terminal): Promise<ExitCode> {
   const plan = readPlan(words.planFile);
-  const report = await readSetups(plan, chosenSetups(plan, words.valuesOf('setup')), null, terminal);
+  const models = await holdModels(plan, words.planFile, terminal);
+  const report = await readSetups(plan, models, chosenSetups(plan, words.valuesOf('setup')), null, terminal);
   const ink = inkFor(terminal);
   const say = (name: string, text: string): void => {
     printLine(terminal.out, `${ink.strong(plainText(name))}: ${plainText(text)}`);

@@ -4,6 +4,7 @@ import { planToGlb } from '../exchange/glb';
 import { EXIT, type ExitCode } from './exitCodes';
 import { CommandFault } from './fault';
 import { fileProblem } from './fileProblem';
+import { holdModels } from './holdModels';
 import { checkOnTheClock, readInstant } from './instant';
 import { readPlan } from './readPlan';
 import { printLine, type Terminal } from './terminal';
@@ -12,7 +13,7 @@ import type { Words } from './words';
 const BYTES_PER_MEGABYTE = 1e6;
 
 /** `standclear export`: writes the plan at one instant as a binary glTF file. */
-export function exportCommand(words: Words, terminal: Terminal): ExitCode {
+export async function exportCommand(words: Words, terminal: Terminal): Promise<ExitCode> {
   const file = words.valueOf('glb') ?? '';
   const at = words.valueOf('at');
   const seconds = at === null ? 0 : readInstant(at);
@@ -20,6 +21,7 @@ export function exportCommand(words: Words, terminal: Terminal): ExitCode {
     throw new CommandFault(`--glb names the plan itself, ${JSON.stringify(file)}: expected another file.`);
   }
   const plan = readPlan(words.planFile);
+  await holdModels(plan, words.planFile, terminal);
   if (at !== null) checkOnTheClock(plan, seconds);
   const glb = planToGlb(plan, seconds);
   try {

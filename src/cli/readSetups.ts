@@ -4,6 +4,7 @@ import type { Plan } from '../core/plan/schema/plan';
 import type { Setup } from '../core/plan/schema/setup';
 import { reportOf } from '../core/report/report';
 import type { Report } from '../core/report/types';
+import type { HeldModels } from './holdModels';
 import { progressOf } from './progress';
 import { readSideBySide } from './sideBySide';
 import type { Terminal } from './terminal';
@@ -15,6 +16,7 @@ import type { Terminal } from './terminal';
  */
 export async function readSetups(
   plan: Plan,
+  models: HeldModels,
   setups: readonly Setup[],
   at: number | null,
   terminal: Terminal,
@@ -25,7 +27,7 @@ export async function readSetups(
     const moving = at === null ? setups.filter((setup) => coversMoreThanAnInstant(plan, setup)) : [];
     if (cores >= 2 && moving.length >= 2 && workerFile !== null && existsSync(workerFile)) {
       const places = setups.map((setup) => plan.setups.indexOf(setup));
-      return await readSideBySide(plan, places, workerFile, cores, progress.tell);
+      return await readSideBySide(plan, models, places, workerFile, cores, progress.tell);
     }
     const setupIds = setups.map((setup) => setup.id);
     return reportOf(plan, { setupIds, ...(at === null ? {} : { at }), onProgress: progress.tell });

@@ -1,5 +1,6 @@
 import { reportCsv } from '../exchange/reportCsv';
 import { EXIT, type ExitCode } from './exitCodes';
+import { holdModels } from './holdModels';
 import { chosenSetups, coveringSetups, readInstant } from './instant';
 import { escapedForJson, plainText } from './plainText';
 import { readPlan } from './readPlan';
@@ -14,6 +15,7 @@ export async function reportCommand(words: Words, terminal: Terminal): Promise<E
   const at = words.valueOf('at');
   const seconds = at === null ? null : readInstant(at);
   const plan = readPlan(words.planFile);
+  const models = await holdModels(plan, words.planFile, terminal);
   const ids = words.valuesOf('setup');
   let setups = chosenSetups(plan, ids);
   if (seconds !== null && setups.length > 0) {
@@ -24,7 +26,7 @@ export async function reportCommand(words: Words, terminal: Terminal): Promise<E
       printLine(terminal.err, `standclear: left out, since they do not cover ${seconds} s: ${names}.`);
     }
   }
-  const report = await readSetups(plan, setups, seconds, terminal);
+  const report = await readSetups(plan, models, setups, seconds, terminal);
   if (words.has('json')) terminal.out.write(escapedForJson(`${JSON.stringify(report, null, 2)}\n`));
   else if (words.has('csv')) terminal.out.write(reportCsv(report, plainText));
   else {

@@ -2,6 +2,7 @@ import { Worker } from 'node:worker_threads';
 import type { Plan } from '../core/plan/schema/plan';
 import { assembleReport } from '../core/report/report';
 import type { Report, SetupReport } from '../core/report/types';
+import type { HeldModels } from './holdModels';
 
 /**
  * Reads the whole spans of setups in workers, at most one per core, each taking the next setup as soon as it is free.
@@ -10,6 +11,7 @@ import type { Report, SetupReport } from '../core/report/types';
  */
 export async function readSideBySide(
   plan: Plan,
+  models: HeldModels,
   places: readonly number[],
   workerFile: string,
   cores: number,
@@ -19,7 +21,7 @@ export async function readSideBySide(
   let next = 0;
   let done = 0;
   const workers = Array.from({ length: Math.min(cores, places.length) }, () => {
-    return new Worker(workerFile, { workerData: plan });
+    return new Worker(workerFile, { workerData: { plan, models } });
   });
   try {
     await Promise.all(
