@@ -71,7 +71,7 @@ test('a model whose file lies beside the plan is judged by its own triangles', a
   const { report: found, said } = await report(planFile());
   expect(partsOfBunny(found)).toContain('mesh');
   expect(found.notices.map(({ sentence }) => sentence).join()).not.toContain('bunny.glb');
-  expect(said).toBe('');
+  expect(said).not.toContain('bunny.glb');
 });
 
 test('a missing file is a notice, and a box stands for the model', async () => {
