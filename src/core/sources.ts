@@ -111,6 +111,11 @@ export const SOURCES = {
     where: 'no publication',
     seen: 'common practice, no source',
   },
+  'support-classes': {
+    title: 'What carries a camera, as its kind commonly is: how low, how high, how far; no single model',
+    where: 'no publication',
+    seen: 'common practice, no source',
+  },
   'van-der-corput': {
     title:
       'J. G. van der Corput: Verteilungsfunktionen, 1935: the radical inverse as an evenly spread sequence',

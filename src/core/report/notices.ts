@@ -8,6 +8,9 @@ import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
 import { meetings, type Ray } from '../sight/rays';
 import { stageOf } from '../sight/stage';
+import { departmentNotices } from './cameraNotices';
+import { isHollow, modelNotices } from './modelNotices';
+import { roofNotices } from './roofNotices';
 import type { Notice } from './types';
 
 /** Whether a point lies inside a closed solid: an odd number of walls on the way out. */
@@ -16,7 +19,7 @@ function isInside(forms: readonly ItemForm[], point: Vec3): ItemForm | null {
   // A direction that no builder works along, so that the ray does not run in the plane of a wall.
   const ray: Ray = { origin: point, direction: [0.2113, 0.9487, 0.2351] };
   for (const part of stage.parts) {
-    if (part.shape.openness !== null || part.shape.mirror) continue;
+    if (part.shape.openness !== null || part.shape.mirror || isHollow(forms[part.item], part)) continue;
     if (meetings(part, ray) % 2 === 1) return forms[part.item];
   }
   return null;
@@ -82,6 +85,7 @@ export function noticesOf(plan: Plan): Notice[] {
       sentence: `The outline of ${piece.label} crosses itself, so its surface is a guess. Draw it round the edge.`,
     });
   }
+  notices.push(...roofNotices(plan), ...modelNotices(plan));
   for (const performer of plan.cast) {
     if (performer.marks.length > 0) continue;
     notices.push({
@@ -89,6 +93,7 @@ export function noticesOf(plan: Plan): Notice[] {
       sentence: `${performer.label} has no mark and is in no picture. Put a mark on the deck.`,
     });
   }
-  for (const setup of plan.setups) notices.push(...cameraNotices(plan, setup));
+  for (const setup of plan.setups)
+    notices.push(...cameraNotices(plan, setup), ...departmentNotices(plan, setup));
   return notices;
 }

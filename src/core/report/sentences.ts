@@ -119,7 +119,12 @@ function outside(item: ItemReport, setup: SetupReport, lengths: LengthSystem): F
     return { name: item.label, text: `is clear, ${distance} ${OUTSIDE[margin.edge]}.`, colon: false };
   }
   const widths = `${formatShare(margin.frameWidths)} of the frame’s width`;
-  return { name: item.label, text: `${distance} ${OUTSIDE[margin.edge]}${when}, ${widths}.`, colon: true };
+  const sway = (margin.swayMetres ?? 0) > margin.metres ? ' The sway may bring it in.' : '';
+  return {
+    name: item.label,
+    text: `${distance} ${OUTSIDE[margin.edge]}${when}, ${widths}.${sway}`,
+    colon: true,
+  };
 }
 
 /**

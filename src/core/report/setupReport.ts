@@ -1,9 +1,11 @@
 import { frameShapeOf, spanOf } from '../optics/camera';
 import { angleDegrees } from '../optics/gate';
+import { swayReach } from '../optics/sway';
+import type { FrameShape } from '../optics/types';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
 import { runsOf } from '../sight/frames';
-import { moveOutOf } from '../sight/margin';
+import { moveOutOf, type Outside } from '../sight/margin';
 import { type Reading, readSetup } from '../sight/reading';
 import { INSIDE, type ItemTally, MIRRORED, SHOWS } from '../sight/tally';
 import type { FrameEdge, ItemReport, Margin, SetupReport, Span, Verdict } from './types';
@@ -50,11 +52,27 @@ function verdictOf(tally: ItemTally, margin: Margin | null, plan: Plan): Verdict
   if (any(MIRRORED)) return 'mirrored';
   if (any(INSIDE)) return 'covered';
   const isClose =
-    margin !== null && (margin.metres < plan.safety.metres || margin.frameWidths < plan.safety.frameWidths);
+    margin !== null &&
+    (margin.metres < Math.max(plan.safety.metres, margin.swayMetres ?? 0) ||
+      margin.frameWidths < plan.safety.frameWidths);
   return isClose ? 'close' : 'clear';
 }
 
-function itemReport(plan: Plan, reading: Reading, item: number): ItemReport {
+/** How much nearer the sway may bring what lies so far outside the frame; nothing where it is not counted. */
+function swayOf(
+  { sway }: Setup,
+  { metres, frameWidths }: Outside,
+  frame: FrameShape,
+): Pick<Margin, 'swayMetres'> {
+  if (!sway?.counted) return {};
+  const { tanHalfWidth, tanHalfHeight } = frame;
+  // Metres over frame widths is the frame's width at that depth; at the frame line itself the depth does not matter.
+  const depth = frameWidths > 0 ? metres / frameWidths / (2 * tanHalfWidth) : 0;
+  const slant = depth * Math.sqrt(1 + tanHalfWidth * tanHalfWidth + tanHalfHeight * tanHalfHeight);
+  return { swayMetres: swayReach(sway, slant, Math.max(tanHalfWidth, tanHalfHeight)) };
+}
+
+function itemReport(plan: Plan, setup: Setup, reading: Reading, item: number): ItemReport {
   const { stage, instants, tallies } = reading;
   const { id, label, kind, wish } = stage.forms[item];
   const tally = tallies[item];
@@ -65,6 +83,7 @@ function itemReport(plan: Plan, reading: Reading, item: number): ItemReport {
         frameWidths: nearest.outside.frameWidths,
         edge: nearest.outside.edge,
         atSeconds: instants[nearest.frame],
+        ...swayOf(setup, nearest.outside, reading.at(nearest.frame).camera.frame),
       }
     : null;
   const idOf = (index: number) => stage.forms[index].id;
@@ -122,7 +141,7 @@ export function* setupReportSteps(
     seconds,
     angles: { horizontal: angleDegrees(tanHalfWidth), vertical: angleDegrees(tanHalfHeight) },
     aspect,
-    items: reading.stage.forms.map((_, item) => itemReport(plan, reading, item)),
+    items: reading.stage.forms.map((_, item) => itemReport(plan, setup, reading, item)),
   };
 }
 

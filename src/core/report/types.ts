@@ -24,6 +24,8 @@ export interface Margin {
   readonly edge: FrameEdge;
   /** When it comes nearest. */
   readonly atSeconds: number;
+  /** How much nearer a counted sway may bring it; left out where none is counted. */
+  readonly swayMetres?: number;
 }
 
 /** One item in one setup. Shares are of the frame, 0..1, the largest over the span. */

@@ -35,6 +35,8 @@ const sway = v.strictObject({
   seed: wholeCount(0, 1e9),
   metres: within(0, 0.5, 'metres'),
   degrees: within(0, 20, 'degrees'),
+  /** Whether the report counts as close what the sway might bring to the frame line. */
+  counted: v.boolean('true or false'),
 });
 
 /** A camera position with its lens, support, move and stop, and the span of action that it covers. */
