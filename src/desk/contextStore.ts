@@ -9,6 +9,8 @@ export interface ContextRequest {
   /** Where in the window the menu comes, CSS pixels. */
   readonly clientX: number;
   readonly clientY: number;
+  /** The action whose further choices the menu shows; the first page where left out. */
+  readonly page?: string | null;
 }
 
 interface ContextState {

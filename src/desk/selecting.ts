@@ -1,4 +1,5 @@
 import { anchorOf, carrierOf } from '../core/plan/edits/anchorOf';
+import { expandGroup } from '../core/plan/edits/expandGroup';
 import { itemOf, itemsOf } from '../core/plan/items';
 import type { Plan } from '../core/plan/schema/plan';
 import { livePlan } from './liveStore';
@@ -10,20 +11,10 @@ import { sessionStore } from './sessionStore';
  */
 export type Choosing = 'alone' | 'add' | 'one';
 
-/** The ids with all that are in a group with one of them, each once; groups come before the id that brought them in. */
-export function withGroups(plan: Plan, ids: readonly string[]): readonly string[] {
-  const items = itemsOf(plan);
-  const found = new Set<string>();
-  for (const id of ids) {
-    const group = items.find(({ record }) => record.id === id)?.record.group;
-    if (group !== undefined) {
-      for (const { record } of items) if (record.group === group) found.add(record.id);
-    }
-    // Last, so that it is the one that panels speak of.
-    found.delete(id);
-    found.add(id);
-  }
-  return [...found];
+/** The ids with all that are in a group with one of them; the last one stays the last, that panels speak of. */
+function withGroups(plan: Plan, ids: readonly string[]): readonly string[] {
+  const last = ids.at(-1);
+  return [...expandGroup(plan, ids).filter((id) => id !== last), ...(last === undefined ? [] : [last])];
 }
 
 /** Chooses an item. */

@@ -1,5 +1,7 @@
 import { useEffect } from 'react';
 import { useSession } from '../desk/hooks';
+import { AskForm } from './actions/AskForm';
+import { ContextMenu } from './actions/ContextMenu';
 import { FramePane } from './frame/FramePane';
 import { Header } from './header/Header';
 import { GlyphSprite } from './parts/GlyphSprite';
@@ -47,6 +49,8 @@ export function App() {
       </div>
       <Spoken />
       <Toasts />
+      <AskForm />
+      <ContextMenu />
       <ShortcutSheet />
       <PlansSheet />
       <StartsSheet />

@@ -4,6 +4,7 @@ import { moveMark } from '../../core/plan/edits/moveMark';
 import { moveSetup } from '../../core/plan/edits/moveSetup';
 import { itemOf } from '../../core/plan/items';
 import type { Plan } from '../../core/plan/schema/plan';
+import type { SnapReason } from '../../core/plan/snap/types';
 import { isMovable } from '../../desk/selecting';
 import type { Spot } from './geometry/spots';
 import { nameInText } from './words';
@@ -13,6 +14,8 @@ export interface Dragged {
   readonly target: Target;
   /** Ids of the items that move; none for a camera or a mark. */
   readonly ids: readonly string[];
+  /** What it catches on. */
+  readonly why: readonly SnapReason[];
 }
 
 /** What a finger or a pointer can take hold of. */
@@ -62,7 +65,7 @@ export const itemIdOf = (target: Target | null): string | null =>
   target?.type === 'item' ? target.id : target?.type === 'mark' ? target.performerId : null;
 
 /** Keys of all that goes along when something is dragged: what carries it and what is carried with it. */
-export function movingKeys(plan: Plan, { target, ids }: Dragged): ReadonlySet<string> {
+export function movingKeys(plan: Plan, { target, ids }: Omit<Dragged, 'why'>): ReadonlySet<string> {
   if (target.type !== 'item') return new Set([keyOf(target)]);
   return new Set(ids.flatMap((id) => keysWith(plan, carrierOf(plan, id) ?? id)));
 }

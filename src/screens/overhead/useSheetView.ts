@@ -1,4 +1,5 @@
-import { useCallback, useMemo, useState } from 'react';
+import { useCallback, useEffect, useMemo, useState } from 'react';
+import { offerFit } from './fitting';
 import {
   fittedView,
   type Margins,
@@ -43,6 +44,7 @@ export function useSheetView(bounds: Bounds, pane: Pane, margins: Margins): Shee
   );
   const pan = useCallback((by: Spot) => setOwn((before) => pannedBy(before ?? fitted, by)), [fitted]);
   const fitAll = useCallback(() => setOwn(null), []);
+  useEffect(() => offerFit(fitAll), [fitAll]);
   return useMemo(() => {
     const scale = scaleOf(view);
     return {

@@ -1,12 +1,48 @@
 import { hintStore } from '../../desk/hints/hintStore';
+import { ACTIONS, contextNow } from '../actions/registry';
+import { ACTION_GROUPS, type ActionGroup, wordOf } from '../actions/types';
 import { NUDGE_KEYS } from './nudge';
-import { SHORTCUTS } from './shortcuts';
 
-/** What the overhead has for itself while it has the focus, and what opens this sheet. */
-const OTHER_KEYS = [
-  { keys: ['+', '\u2212', '0'], word: 'on the overhead: nearer, farther, the whole roof' },
-  { keys: ['?'], word: 'these keys' },
-] as const;
+interface KeyLine {
+  readonly keys: readonly string[];
+  readonly word: string;
+}
+
+/** What the hand and the drawing have for themselves, and what opens this sheet. */
+const OTHER_KEYS: Readonly<Partial<Record<ActionGroup, readonly KeyLine[]>>> = {
+  arrange: [
+    { keys: ['Shift click', 'Ctrl click'], word: 'choose beside what is chosen, or no longer' },
+    { keys: ['Alt click'], word: 'choose one of a group' },
+    { keys: ['Shift drag'], word: 'on the empty ground: choose what the rectangle takes in' },
+    ...NUDGE_KEYS,
+  ],
+  view: [
+    { keys: ['+', '\u2212', '0'], word: 'on the overhead: nearer, farther, the whole roof' },
+    { keys: ['Menu', 'Shift F10'], word: 'what can be done with what is chosen' },
+  ],
+  plan: [{ keys: ['?'], word: 'these keys' }],
+};
+
+const HEADINGS: Readonly<Record<ActionGroup, string>> = {
+  shape: 'What is chosen',
+  arrange: 'Choosing and arranging',
+  gear: 'Gear',
+  view: 'Looking',
+  plan: 'The plan',
+};
+
+/** The lines of one group, as things are with nothing chosen. */
+function linesOf(group: ActionGroup): readonly KeyLine[] {
+  const context = contextNow();
+  const own = ACTIONS.flatMap((action): KeyLine[] =>
+    action.group === group && action.keys && action.id !== 'fit'
+      ? [{ keys: action.keys, word: small(wordOf(action, context)) }]
+      : [],
+  );
+  return [...own, ...(OTHER_KEYS[group] ?? [])];
+}
+
+const small = (word: string): string => word.charAt(0).toLowerCase() + word.slice(1);
 
 const SHEET_ID = 'shortcut-sheet';
 
@@ -23,18 +59,26 @@ export function ShortcutSheet() {
     <dialog id={SHEET_ID} className="shortcuts" aria-labelledby="shortcut-title">
       <form method="dialog">
         <h2 id="shortcut-title">Keys</h2>
-        <dl>
-          {[...NUDGE_KEYS, ...SHORTCUTS, ...OTHER_KEYS].map(({ keys, word }) => (
-            <div key={word}>
-              <dt>
-                {keys.map((key) => (
-                  <kbd key={key}>{key}</kbd>
+        {ACTION_GROUPS.map((group) => {
+          const lines = linesOf(group);
+          return lines.length === 0 ? null : (
+            <section key={group}>
+              <h3>{HEADINGS[group]}</h3>
+              <dl>
+                {lines.map(({ keys, word }) => (
+                  <div key={word}>
+                    <dt>
+                      {keys.map((key) => (
+                        <kbd key={key}>{key}</kbd>
+                      ))}
+                    </dt>
+                    <dd>{word}</dd>
+                  </div>
                 ))}
-              </dt>
-              <dd>{word}</dd>
-            </div>
-          ))}
-        </dl>
+              </dl>
+            </section>
+          );
+        })}
         <button type="submit">Close</button>
       </form>
     </dialog>

@@ -1,9 +1,9 @@
-import { anchorOf } from '../../core/plan/edits/anchorOf';
-import { moveItem } from '../../core/plan/edits/moveItem';
-import { tidyMetres } from '../../core/plan/edits/tidy';
-import { itemOf } from '../../core/plan/items';
+import { moveItems } from '../../core/plan/edits/moveItems';
 import { livePlan, liveStore } from '../../desk/liveStore';
+import { planStore } from '../../desk/planStore';
+import { movableOf } from '../../desk/selecting';
 import { sessionStore } from '../../desk/sessionStore';
+import { calledOf } from '../actions/doing';
 
 const DIRECTIONS: Readonly<Record<string, readonly [number, number]>> = {
   ArrowLeft: [-1, 0],
@@ -19,40 +19,39 @@ const SHORT_STEP = 0.01;
 
 /** For the key sheet. */
 export const NUDGE_KEYS = [
-  { keys: ['Arrows'], word: 'nudge the chosen item 0.10\u00a0m' },
+  { keys: ['Arrows'], word: 'nudge what is chosen 0.10\u00a0m' },
   { keys: ['Shift Arrows'], word: 'nudge it 1\u00a0m' },
   { keys: ['Alt Arrows'], word: 'nudge it 0.01\u00a0m' },
 ] as const;
 
-/** True from the first press until the keys come up: presses held down are one edit. */
-let nudging = false;
+/** From the first press until the keys come up, presses held down are one edit: what moves, and how far it has come. */
+let nudging: { readonly ids: readonly string[]; by: [number, number] } | null = null;
 
-/** Moves the chosen item along the plan's axes. Says whether the key was meant for it. */
+/** Moves what is chosen along the plan's axes. Says whether the key was meant for it. */
 export function nudge(event: KeyboardEvent): boolean {
   const direction = DIRECTIONS[event.key];
-  const { selectedId } = sessionStore.getState();
+  const { selectedIds, selectedId } = sessionStore.getState();
   if (!direction || selectedId === null || event.ctrlKey || event.metaKey) return false;
-  const plan = livePlan();
-  const anchor = anchorOf(plan, selectedId);
-  if (!anchor) return false;
   const live = liveStore.getState();
-  if (!nudging && live.gesture) return false;
-  if (!nudging) live.beginGesture(selectedId);
-  nudging = true;
+  if (!nudging) {
+    const ids = movableOf(livePlan(), selectedIds);
+    if (ids.length === 0 || live.gesture) return false;
+    live.beginGesture(selectedId);
+    nudging = { ids, by: [0, 0] };
+  }
   const step = event.shiftKey ? LONG_STEP : event.altKey ? SHORT_STEP : STEP;
-  const to: [number, number] = [
-    tidyMetres(anchor[0] + direction[0] * step),
-    tidyMetres(anchor[1] + direction[1] * step),
-  ];
-  live.moveGesture(moveItem(plan, { id: selectedId, to }));
+  const { ids, by } = nudging;
+  nudging.by = [by[0] + direction[0] * step, by[1] + direction[1] * step];
+  // From where it began: what stands on something lands once, where it is now.
+  live.moveGesture(moveItems(planStore.getState().plan, { ids, by: nudging.by }));
   return true;
 }
 
 /** Commits what the held keys moved, as one edit. */
 export function endNudge(): void {
   if (!nudging) return;
-  nudging = false;
+  const { ids } = nudging;
+  nudging = null;
   const { gesture, commitGesture } = liveStore.getState();
-  if (!gesture) return;
-  commitGesture(`move ${itemOf(gesture.draft, gesture.itemId)?.record.label ?? 'it'}`);
+  if (gesture) commitGesture(`move ${calledOf(gesture.draft, ids)}`);
 }

@@ -1,9 +1,9 @@
-import type { Item } from '../../../core/plan/items';
+import { useMemo } from 'react';
+import { type Item, itemsOf } from '../../../core/plan/items';
 import type { Plan } from '../../../core/plan/schema/plan';
 import type { SetupReport } from '../../../core/report/types';
 import { letterOf } from '../../../desk/choose';
-import { polygon } from '../geometry/paths';
-import { decksOf } from '../geometry/roof';
+import { deckPath, decksOf } from '../geometry/roof';
 import { shown } from '../shown';
 import { DeckGround } from '../symbols/DeckGround';
 import { GearSymbol } from '../symbols/GearSymbol';
@@ -14,7 +14,7 @@ import type { SheetView } from '../useSheetView';
 import { spokenName } from '../words';
 import { Cameras } from './Cameras';
 import { Figure, Walks } from './Cast';
-import { GearGroup, PieceGroup } from './ItemGroup';
+import { DraftIds, GearGroup, PieceGroup } from './ItemGroup';
 import { Pyramid } from './Pyramid';
 import { LightFades, Throws } from './Throws';
 
@@ -37,7 +37,8 @@ const OVER_THE_DECK = new Set(['line']);
 export function Drawing({ plan, committed, sheet, setupId, chosenIds, report, dragged }: Props) {
   const [x, y] = sheet.at([0, 0]);
   const world = `translate(${x} ${y}) scale(${sheet.perMetre})`;
-  const decks = decksOf(plan);
+  const decks = shown(decksOf(plan));
+  const drafts = useMemo(() => draftIds(plan, committed), [plan, committed]);
   const letter = setupId === null ? null : letterOf(plan, setupId);
   const reports = new Map(report?.items.map((item) => [item.id, item]));
   const spoken = (item: Item): string => spokenName(item, letter, reports.get(item.record.id) ?? null);
@@ -60,19 +61,21 @@ export function Drawing({ plan, committed, sheet, setupId, chosenIds, report, dr
         />
       ));
   return (
-    <>
+    <DraftIds value={drafts}>
       <Inks perMetre={sheet.perMetre} />
       <defs>
         <LightFades />
         <clipPath id="decks">
           {decks.map((deck) => (
-            <path key={deck.id} d={polygon(deck.outline)} />
+            <path key={deck.id} clipRule="evenodd" d={deckPath(deck)} />
           ))}
         </clipPath>
       </defs>
       <g className="to-scale" transform={world}>
         {decks.map((deck) => (
-          <DeckGround key={deck.id} deck={deck} />
+          <g key={deck.id} className={drafts.has(deck.id) ? 'choice draft' : undefined}>
+            <DeckGround deck={deck} />
+          </g>
         ))}
         <Throws plan={plan} clip={decks.length > 0 ? 'url(#decks)' : 'none'} />
         <g className="pieces">
@@ -109,8 +112,15 @@ export function Drawing({ plan, committed, sheet, setupId, chosenIds, report, dr
         </g>
         <Cameras plan={plan} setupId={setupId} />
       </g>
-    </>
+    </DraftIds>
   );
+}
+
+/** What is seen and is not in the plan. */
+function draftIds(plan: Plan, committed: Plan): ReadonlySet<string> {
+  if (plan === committed) return new Set();
+  const known = new Set(itemsOf(committed).map(({ record }) => record.id));
+  return new Set(itemsOf(plan).flatMap(({ record }) => (known.has(record.id) ? [] : record.id)));
 }
 
 /** The old place of what is dragged, dashed: it is not yet given up. */

@@ -1,4 +1,5 @@
 import type { Plan } from '../../../core/plan/schema/plan';
+import type { SnapReason } from '../../../core/plan/snap/types';
 import { formatLength, type LengthSystem } from '../../../core/units/lengths';
 import type { Footprint } from '../footprints';
 import { slantDimension } from '../geometry/dimensions';
@@ -35,6 +36,8 @@ export function AroundThing({ footprint, at, kind }: OutlineProps) {
 
 interface ReadoutProps {
   readonly plan: Plan;
+  /** What it catches on. */
+  readonly why: readonly SnapReason[];
   readonly from: Spot;
   readonly to: Spot;
   readonly lengths: LengthSystem;
@@ -44,13 +47,14 @@ interface ReadoutProps {
 }
 
 /** While something is dragged: how far from its old place, and how far from the nearest parapet. */
-export function Readout({ plan, from, to, lengths, at, pane, touch }: ReadoutProps) {
+export function Readout({ plan, why, from, to, lengths, at, pane, touch }: ReadoutProps) {
   const [old, now] = [at(from), at(to)];
   const moved = Math.hypot(to[0] - from[0], to[1] - from[1]);
   const edge = nearestEdge(plan, to);
   const { line, ticks } = slantDimension(old, now);
   const away = edge ? `${formatLength(edge.metres, lengths)} from ${edge.of}` : '';
-  const words = away === '' ? formatLength(moved, lengths) : `${formatLength(moved, lengths)}, ${away}`;
+  const caught = why.filter(({ kind }) => kind !== 'grid' && kind !== 'straight').map(({ word }) => word);
+  const words = [formatLength(moved, lengths), away, ...caught].filter((word) => word !== '').join(', ');
   return (
     <g className="readout">
       {edge && <path className="dim-line" d={polyline([now, at(edge.at)])} />}
@@ -59,6 +63,10 @@ export function Readout({ plan, from, to, lengths, at, pane, touch }: ReadoutPro
           <path className="move-line" d={line} />
           <path className="dim-tick" d={ticks} />
         </>
+      )}
+      {why.map(
+        ({ key, guide }) =>
+          guide && <path key={key} className="guide" d={polyline(guide.map((spot) => at(spot)))} />,
       )}
       <Chip words={words} over={now} pane={pane} touch={touch} />
     </g>

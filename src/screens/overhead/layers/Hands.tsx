@@ -75,7 +75,16 @@ export function Hands(props: Props) {
       )}
       {told && <Chip words={told.sentence} over={told.at} pane={pane} touch={touch} />}
       {from && to && (
-        <Readout plan={plan} from={from} to={to} lengths={lengths} at={sheet.at} pane={pane} touch={touch} />
+        <Readout
+          plan={plan}
+          why={dragged?.why ?? []}
+          from={from}
+          to={to}
+          lengths={lengths}
+          at={sheet.at}
+          pane={pane}
+          touch={touch}
+        />
       )}
     </g>
   );

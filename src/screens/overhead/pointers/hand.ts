@@ -1,18 +1,21 @@
+import { moveItems } from '../../../core/plan/edits/moveItems';
 import { itemOf } from '../../../core/plan/items';
+import type { SnapReason } from '../../../core/plan/snap/types';
 import { contextStore } from '../../../desk/contextStore';
 import { liveStore } from '../../../desk/liveStore';
 import { planStore } from '../../../desk/planStore';
 import { chooseItems, movableOf } from '../../../desk/selecting';
 import { sessionStore } from '../../../desk/sessionStore';
+import { snapDrag } from '../../../desk/tools/snapDrag';
 import { type Bounds, distance, minus, type Spot } from '../geometry/spots';
-import { movedBy } from '../moving';
-import { snapMetres, snapped } from '../snapping';
 import { anchorOfTarget, itemIdOf, keyOf, movedTo, moveName, type Target } from '../targets';
 import { longPress } from './longPress';
 import { type PointerOptions, type PointerUse, type SheetPointer, slackOf } from './types';
 import type { ViewUse } from './view';
 
 const DOUBLE_TAP_MS = 350;
+/** How near what is dragged catches on something, pixels. */
+const CATCH = { mouse: 7, touch: 12 };
 
 /** A press on a thing. */
 interface Hold {
@@ -24,6 +27,8 @@ interface Hold {
   /** What moves with it; found when the drag starts. */
   ids: readonly string[];
   last: Spot;
+  /** Why it is where it is. */
+  why: readonly SnapReason[];
   moved: boolean;
 }
 
@@ -52,12 +57,13 @@ const rectangleOf = (a: Spot, b: Spot): Bounds => [
 
 /**
  * The hand. A press chooses: with Shift or Control beside what is chosen, with Alt one of a group. A drag moves what was
- * pressed with all that is chosen (snapped, Shift keeps it on one axis, Escape drops it). A drag of the empty ground
+ * pressed with all that is chosen (snapped, Shift keeps it on one axis, Alt lets nothing catch, Escape drops it). A drag of the empty ground
  * pans; with Shift, or after a finger rested, it draws a rectangle that chooses. A finger that rests asks for actions.
  */
 export function handUse(now: () => PointerOptions, view: ViewUse): HandUse {
   let held: Hold | Ground | null = null;
   let shift = false;
+  let free = false;
   let lastTap = 0;
   const rest = longPress();
 
@@ -78,13 +84,20 @@ export function handUse(now: () => PointerOptions, view: ViewUse): HandUse {
   const carry = (hold: Hold): void => {
     if (!hold.anchor) return;
     const { plan } = planStore.getState();
-    const to = now().sheet.roofAt(hold.last);
-    const snap = snapMetres(sessionStore.getState().lengths);
-    const place = snapped(hold.anchor, minus(to, hold.pressed.spot), snap, shift);
+    const { anchor, ids, pressed } = hold;
+    const by = minus(now().sheet.roofAt(hold.last), pressed.spot);
+    const snapped = snapDrag(plan, ids, [anchor[0], anchor[1]], [anchor[0] + by[0], anchor[1] + by[1]], {
+      reachMetres: (pressed.touch ? CATCH.touch : CATCH.mouse) / now().sheet.perMetre,
+      free,
+      straight: shift,
+      held: hold.why.map(({ key }) => key),
+    });
+    hold.why = snapped.why;
     const draft =
-      hold.ids.length > 0
-        ? movedBy(plan, hold.ids, minus(place, hold.anchor))
-        : movedTo(plan, hold.target, place);
+      ids.length > 0
+        ? moveItems(plan, { ids, by: [snapped.spot[0] - anchor[0], snapped.spot[1] - anchor[1]] })
+        : movedTo(plan, hold.target, snapped.spot);
+    now().drag({ target: hold.target, ids, why: hold.why });
     liveStore.getState().moveGesture(draft);
   };
 
@@ -96,7 +109,6 @@ export function handUse(now: () => PointerOptions, view: ViewUse): HandUse {
       hold.ids = movableOf(planStore.getState().plan, sessionStore.getState().selectedIds);
     }
     liveStore.getState().beginGesture(keyOf(hold.target));
-    now().drag({ target: hold.target, ids: hold.ids });
   };
 
   const askFor = (pointer: SheetPointer): void => {
@@ -122,7 +134,7 @@ export function handUse(now: () => PointerOptions, view: ViewUse): HandUse {
     }
     const { target } = found;
     const anchor = anchorOfTarget(planStore.getState().plan, target);
-    held = { type: 'hold', target, anchor, pressed: pointer, ids: [], last: at, moved: false };
+    held = { type: 'hold', target, anchor, pressed: pointer, ids: [], last: at, why: [], moved: false };
     // What stays where it is may have been pressed to pan, and what is chosen with others to drag them all: those are
     // chosen when they are let go.
     const id = itemIdOf(target);
@@ -169,6 +181,7 @@ export function handUse(now: () => PointerOptions, view: ViewUse): HandUse {
       if (!held.moved && !starts) return;
       held.moved = true;
       shift = pointer.shift;
+      free = pointer.alt;
       if (held.type === 'hold') dragHold(held, pointer, starts);
       else if (held.use === 'frame') now().frame(rectangleOf(held.pressed.at, at));
       else if (!now().scrolls || !touch) view.panTo(at);

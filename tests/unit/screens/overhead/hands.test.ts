@@ -1,10 +1,7 @@
-import { fc, test } from '@fast-check/vitest';
-import { describe, expect } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { EMPTY_PLAN } from '../../../../src/desk/emptyPlan';
 import { type HitShape, hitAt } from '../../../../src/screens/overhead/geometry/hits';
 import { nearestEdge } from '../../../../src/screens/overhead/geometry/roof';
-import type { Spot } from '../../../../src/screens/overhead/geometry/spots';
-import { snapMetres, snapped } from '../../../../src/screens/overhead/snapping';
 import { markNames, nameInText } from '../../../../src/screens/overhead/words';
 
 const square = (target: string, x: number, y: number, half: number): HitShape<string> => ({
@@ -49,32 +46,6 @@ describe('what a press hits', () => {
     expect(hitAt([cable], [150, 208], 16)).toBeNull();
     const box: HitShape<string> = { ...stand, target: 'box', outline: [[150, 203]] };
     expect(hitAt([box, cable], [150, 200], 16)?.target).toBe('box');
-  });
-});
-
-describe('snapping', () => {
-  const metres = fc.double({ min: -20, max: 20, noNaN: true });
-
-  test.prop([metres, metres, metres, metres])(
-    'an axis that moves lands on the grid of 5 cm',
-    (x, z, byX, byZ) => {
-      const from: Spot = [x, z];
-      const to = snapped(from, [byX, byZ], 0.05, false);
-      to.forEach((value, axis) => {
-        if (value === from[axis]) return;
-        expect(Math.abs(value / 0.05 - Math.round(value / 0.05))).toBeLessThan(1e-6);
-        expect(Math.abs(value - (from[axis] + [byX, byZ][axis]))).toBeLessThanOrEqual(0.025 + 1e-6);
-      });
-    },
-  );
-
-  test('locked, it keeps the axis that it moved less along', () => {
-    expect(snapped([1.234, 2], [3, 0.4], 0.05, true)).toEqual([4.25, 2]);
-    expect(snapped([1.234, 2], [0.3, -4], 0.05, true)).toEqual([1.234, -2]);
-  });
-
-  test('in feet it snaps to two inches', () => {
-    expect(snapMetres('ft-in')).toBeCloseTo(0.0508, 10);
   });
 });
 

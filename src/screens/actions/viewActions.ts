@@ -1,0 +1,106 @@
+import { spanOf } from '../../core/optics/camera';
+import { goToSeconds, setupOf, stepFrames, stepSetup } from '../../desk/choose';
+import { livePlan, liveStore } from '../../desk/liveStore';
+import { sessionStore } from '../../desk/sessionStore';
+import { isKey, plain } from './keys';
+import type { Action } from './types';
+
+function goToEnd(end: 0 | 1): void {
+  const plan = livePlan();
+  const setup = setupOf(plan, sessionStore.getState().setupId);
+  if (setup) goToSeconds(spanOf(plan, setup)[end]);
+}
+
+/** A gesture is dropped before a choice is given up. */
+function dropOrClear(): void {
+  const { gesture, dropGesture } = liveStore.getState();
+  if (gesture) dropGesture();
+  else sessionStore.getState().setSelectedIds([]);
+}
+
+const view = (
+  id: string,
+  keys: readonly string[],
+  word: string,
+  matches: (event: KeyboardEvent) => boolean,
+  act: () => void,
+): Action => ({
+  id,
+  keys,
+  word,
+  matches: (event) => plain(event) && matches(event),
+  act,
+  can: () => true,
+  group: 'view',
+});
+
+/** Ways of looking; none of them changes the plan. */
+export const VIEW_ACTIONS: readonly Action[] = [
+  view(
+    'setup-before',
+    ['['],
+    'setup before',
+    (event) => isKey(event, '[', 'BracketLeft'),
+    () => stepSetup(-1),
+  ),
+  view(
+    'setup-after',
+    [']'],
+    'setup after',
+    (event) => isKey(event, ']', 'BracketRight'),
+    () => stepSetup(1),
+  ),
+  view(
+    'play',
+    ['Space'],
+    'play or pause',
+    ({ code }) => code === 'Space',
+    () => {
+      const { playing, setPlaying } = liveStore.getState();
+      setPlaying(!playing);
+    },
+  ),
+  view(
+    'frame-back',
+    [','],
+    'a frame back',
+    ({ key }) => key === ',',
+    () => stepFrames(-1),
+  ),
+  view(
+    'frame-on',
+    ['.'],
+    'a frame on',
+    ({ key }) => key === '.',
+    () => stepFrames(1),
+  ),
+  view(
+    'move-start',
+    ['Home'],
+    'start of the move',
+    ({ key }) => key === 'Home',
+    () => goToEnd(0),
+  ),
+  view(
+    'move-end',
+    ['End'],
+    'end of the move',
+    ({ key }) => key === 'End',
+    () => goToEnd(1),
+  ),
+  view(
+    'sheet-set',
+    ['1'],
+    'the sheet Set',
+    (event) => isKey(event, '1', 'Digit1') && !event.shiftKey,
+    () => sessionStore.getState().setSheet('set'),
+  ),
+  view(
+    'sheet-frames',
+    ['2'],
+    'the sheet Frames',
+    (event) => isKey(event, '2', 'Digit2') && !event.shiftKey,
+    () => sessionStore.getState().setSheet('frames'),
+  ),
+  view('drop', ['Esc'], 'drop a move, or choose nothing', ({ key }) => key === 'Escape', dropOrClear),
+];
