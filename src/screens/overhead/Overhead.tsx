@@ -7,6 +7,7 @@ import { drawnBounds } from './geometry/roof';
 import type { Margins } from './geometry/sheet';
 import { Furniture, WIDE_PANE } from './layers/Furniture';
 import { Sheet } from './Sheet';
+import { Strokes } from './strokes/Strokes';
 import { useSettledSeconds } from './useSettledSeconds';
 import { useSheetView } from './useSheetView';
 import './styles/ground.css';
@@ -56,6 +57,7 @@ function Board({ width, height }: { readonly width: number; readonly height: num
         dragging={dragging}
       />
       <Furniture plan={committed} sheet={sheet} lengths={lengths} looksThrough={setup !== null} />
+      <Strokes committed={committed} plan={plan} sheet={sheet} lengths={lengths} />
       {!sheet.fitted && (
         <button type="button" className="fit" onClick={sheet.fitAll}>
           Fit

@@ -102,6 +102,9 @@ function gapTo(at: At, [from, to]: readonly [At, At]): number {
 
 type Leg = readonly [At, At];
 
+/** The middle of a shorter leg lies too near to its ends to be meant, metres. */
+const SHORTEST_HALVED_METRES = 1;
+
 function legsOf(path: readonly At[], closed: boolean): Leg[] {
   const legs = path.slice(1).map((to, index): Leg => [path[index], to]);
   return closed && path.length > 2 ? [...legs, [path[path.length - 1], path[0]]] : legs;
@@ -228,9 +231,10 @@ function along(id: string, path: readonly At[], closed: boolean, words: Words): 
       key: `end ${id} ${index}`,
     };
   });
-  const middles = legs.map(([from, to], index): SnapPoint => {
+  const middles = legs.flatMap(([from, to], index): SnapPoint[] => {
+    if (apart(from, to) < SHORTEST_HALVED_METRES) return [];
     const word = legs.length === 1 ? `at the middle of ${name}` : `half way along ${name}`;
-    return { at: middleOf(from, to), kind: 'middle', name, word, key: `middle ${id} ${index}` };
+    return [{ at: middleOf(from, to), kind: 'middle', name, word, key: `middle ${id} ${index}` }];
   });
   return { edges, points: [...corners, ...middles] };
 }

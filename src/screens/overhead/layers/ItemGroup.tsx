@@ -1,4 +1,4 @@
-import { memo, type ReactNode } from 'react';
+import { createContext, memo, type ReactNode, useContext } from 'react';
 import { recordsOf } from '../../../core/form/gear';
 import type { Gear } from '../../../core/plan/schema/gear';
 import type { Piece } from '../../../core/plan/schema/pieces';
@@ -15,14 +15,18 @@ interface ChoiceProps {
   readonly children: ReactNode;
 }
 
+/** Ids of what is being drawn or put, and is not in the plan yet. */
+export const DraftIds = createContext<ReadonlySet<string>>(new Set());
+
 /** A drawing cannot hold a button element: its groups are given the role and a place in the order of focus. */
 const asButton = (pressed: boolean) => ({ role: 'button', tabIndex: 0, 'aria-pressed': pressed }) as const;
 
 /** A drawn thing that can be reached by keyboard and is read out. What it does is handled by the sheet as a whole. */
 export function Choice({ target, spoken, chosen, kind, children }: ChoiceProps) {
+  const draft = useContext(DraftIds).has(target);
   return (
     <g
-      className={`choice ${kind}${chosen ? ' chosen' : ''}`}
+      className={`choice ${kind}${chosen ? ' chosen' : ''}${draft ? ' draft' : ''}`}
       {...asButton(chosen)}
       aria-label={spoken}
       data-target={target}

@@ -1,0 +1,149 @@
+import { useEffect, useRef } from 'react';
+import type { LengthSystem } from '../../../core/units/lengths';
+import { useSession } from '../../../desk/hooks';
+import { dropStroke, endStroke, putDown, takeBackCorner } from '../../../desk/tools/drawing';
+import { entryOf } from '../../../desk/tools/making';
+import { changeEntry, dropEntry, finishEntry, switchEntry } from '../../../desk/tools/typing';
+import { useTool } from '../../../desk/tools/useTool';
+import { textWidth } from '../measureText';
+import { type HandProps, legOf } from './Hand';
+import { CHIP_HEIGHT, kept } from './layout';
+
+/** Width of the chip while it is typed in, and of a sentence beside it, pixels. */
+const ENTRY_WIDTH = 104;
+const SENTENCE_WIDTH = 220;
+/** Room that the buttons for a finger take. */
+const BUTTONS = { width: 236, height: 48, off: 40 };
+
+/** What of a stroke can be typed in or pressed: the entry on the drawing, why something was refused, buttons for a finger. */
+export function StrokeControls(props: HandProps) {
+  const entry = useTool((state) => state.entry);
+  const refusal = useTool((state) => state.refusal);
+  const { stroke, sheet, pane, tool } = props;
+  const hand = stroke.next ?? stroke.corners.at(-1) ?? null;
+  const place = hand ? sheet.at(hand) : ([pane[2] / 2, pane[3] / 2] as const);
+  const leg = legOf(props);
+  const chip = leg?.drawing.chip ?? [place[0], place[1] + 24, place[0], place[1] + 24 + CHIP_HEIGHT];
+  const middle = (chip[0] + chip[2]) / 2;
+  const [left, top] = kept(
+    [middle - ENTRY_WIDTH / 2, chip[1] - 3, middle + ENTRY_WIDTH / 2, chip[1] + CHIP_HEIGHT + 3],
+    pane,
+  );
+  const sentence = entry?.fault ?? refusal;
+  const lines =
+    sentence === null ? 0 : Math.ceil(textWidth(sentence, 'strong', false) / (SENTENCE_WIDTH - 28));
+  const under = entry ? [left, top + CHIP_HEIGHT + 10] : [place[0] - SENTENCE_WIDTH / 2, place[1] + 30];
+  const note = kept([under[0], under[1], under[0] + SENTENCE_WIDTH, under[1] + 18 + 18 * lines], pane);
+  const corner = stroke.corners.at(-1);
+  const how = entryOf(tool)?.how;
+  const goesOn = how === 'run' || how === 'outline';
+  return (
+    <>
+      {entry && <EntryChip left={left} top={top} />}
+      {sentence !== null && (
+        <p
+          className="stroke-refusal"
+          role="alert"
+          style={{ left: note[0], top: note[1], width: SENTENCE_WIDTH }}
+        >
+          {sentence}
+        </p>
+      )}
+      {corner && <FingerButtons at={sheet.at(corner)} pane={pane} goesOn={goesOn} />}
+      {!corner && (
+        <div className="finger-buttons at-foot">
+          <button type="button" onClick={putDown}>
+            Put it down
+          </button>
+        </div>
+      )}
+    </>
+  );
+}
+
+/** A length or a bearing typed on the drawing: Tab goes from one to the other, Enter takes the corner, Escape lets go. */
+function EntryChip({ left, top }: { readonly left: number; readonly top: number }) {
+  const entry = useTool((state) => state.entry);
+  const input = useRef<HTMLInputElement>(null);
+  const field = entry?.field;
+  useEffect(() => {
+    const element = input.current;
+    if (!element || field === undefined) return;
+    const before = document.activeElement;
+    element.focus();
+    // A digit that opened it is written already: typing goes on behind it.
+    element.setSelectionRange(element.value.length, element.value.length);
+    return () => {
+      if (before instanceof HTMLElement || before instanceof SVGElement)
+        before.focus({ preventScroll: true });
+    };
+  }, [field]);
+  const lengths = useSession((state) => state.lengths);
+  if (!entry) return null;
+  const word = entry.field === 'length' ? 'length' : 'bearing';
+  return (
+    <div
+      className={`stroke-entry${entry.fault === null ? '' : ' bad'}`}
+      style={{ left, top, width: ENTRY_WIDTH }}
+    >
+      <label>
+        <span className="vh">{word} of the leg</span>
+        <input
+          ref={input}
+          type="text"
+          inputMode="decimal"
+          autoComplete="off"
+          value={entry.text}
+          aria-invalid={entry.fault !== null}
+          onChange={(event) => changeEntry(event.currentTarget.value)}
+          onKeyDown={(event) => {
+            if (event.key === 'Enter') finishEntry();
+            else if (event.key === 'Tab') switchEntry();
+            else if (event.key === 'Escape') dropEntry();
+            else return;
+            event.preventDefault();
+            event.stopPropagation();
+          }}
+        />
+      </label>
+      <span aria-hidden="true">{unitOf(entry.field, entry.text, lengths)}</span>
+    </div>
+  );
+}
+
+/** What a bare number is in; a unit that is typed stands for itself. */
+function unitOf(field: 'length' | 'bearing', text: string, lengths: LengthSystem): string {
+  if (!/^[\d.,\s]*$/.test(text)) return '';
+  return field === 'bearing' ? '°' : lengths === 'm' ? 'm' : 'ft';
+}
+
+/** For a finger, which has no keys: beside the last corner, within the pane. */
+function FingerButtons({
+  at,
+  pane,
+  goesOn,
+}: {
+  readonly at: readonly [number, number];
+  readonly pane: HandProps['pane'];
+  readonly goesOn: boolean;
+}) {
+  const { width, height, off } = BUTTONS;
+  const above = at[1] - off - height;
+  const top = above < pane[1] + 8 ? at[1] + off : above;
+  const [left, placed] = kept([at[0] - width / 2, top, at[0] + width / 2, top + height], pane);
+  return (
+    <div className="finger-buttons" style={{ left, top: placed }}>
+      {goesOn && (
+        <button type="button" className="do" onClick={() => endStroke()}>
+          End
+        </button>
+      )}
+      <button type="button" onClick={takeBackCorner}>
+        Take back
+      </button>
+      <button type="button" onClick={dropStroke}>
+        Drop
+      </button>
+    </div>
+  );
+}
