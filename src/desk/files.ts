@@ -2,6 +2,7 @@ import { fileOpen, fileSave } from 'browser-fs-access';
 import { parsePlanText } from '../core/plan/parse';
 import type { Plan } from '../core/plan/schema/plan';
 import { serialisePlan } from '../core/plan/serialise';
+import { failure, type Result } from '../core/units/result';
 import { planStore } from './planStore';
 import { handleOf, planOfFile, rememberHandle } from './plans/handles';
 import { isInFile } from './plans/keeper';
@@ -17,18 +18,28 @@ const PLAN_FILES = { description: 'Standclear plan', mimeTypes: [MIME], extensio
 const isAbort = (error: unknown): boolean => error instanceof DOMException && error.name === 'AbortError';
 const reasonOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));
 
+/** More than any plan of the allowed size takes; a film that was meant for another window is not read to its end. */
+const LARGEST_BYTES = 128 * 1024 * 1024;
+
+/** A file's text as a plan, or a sentence that says why it is none. */
+async function readPlanFile(file: File): Promise<Result<Plan, string>> {
+  if (file.size > LARGEST_BYTES) {
+    return failure([`The file: found ${file.size} bytes, expected at most ${LARGEST_BYTES}.`]);
+  }
+  const read = parsePlanText(await file.text());
+  if (read.ok) return read;
+  const others = read.faults.length - 1;
+  const more =
+    others === 0 ? '' : ` There ${others === 1 ? 'is 1 more fault' : `are ${others} more faults`}.`;
+  return failure([`${read.faults[0].sentence}${more}`]);
+}
+
 /** Opens a plan from a file's text as a kept plan. What is no plan is said in a toast, and the plan that is open stays. */
 export async function openPlanFile(file: File, handle?: FileSystemFileHandle): Promise<void> {
   const { say } = toastStore.getState();
-  const read = parsePlanText(await file.text());
+  const read = await readPlanFile(file);
   if (!read.ok) {
-    const others = read.faults.length - 1;
-    const more =
-      others === 0 ? '' : ` There ${others === 1 ? 'is 1 more fault' : `are ${others} more faults`}.`;
-    say(`${file.name} was not opened. ${read.faults[0]?.sentence ?? ''}${more}`, {
-      tone: 'warn',
-      about: OPENING,
-    });
+    say(`${file.name} was not opened. ${read.faults[0]}`, { tone: 'warn', about: OPENING });
     return;
   }
   const known = handle ? await planOfFile(handle) : null;

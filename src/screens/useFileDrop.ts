@@ -8,14 +8,47 @@ function allow(event: DragEvent): void {
   if (holdsFiles(event)) event.preventDefault();
 }
 
+/** Not every browser gives a way back to the file. */
+interface DroppedItem extends DataTransferItem {
+  readonly getAsFileSystemHandle?: () => Promise<FileSystemHandle | null>;
+}
+
+interface Dropped {
+  readonly file: File;
+  readonly handle: Promise<FileSystemFileHandle | null>;
+}
+
+async function handleOf(item: DroppedItem): Promise<FileSystemFileHandle | null> {
+  try {
+    const handle = await item.getAsFileSystemHandle?.();
+    return handle instanceof FileSystemFileHandle ? handle : null;
+  } catch {
+    // The file itself has come, and is saved like one that was never opened.
+    return null;
+  }
+}
+
+/** The files of a drop with the ways back to them, asked for at once: the browser takes them away after the event. */
+const droppedFiles = (items: DataTransferItemList): Dropped[] =>
+  [...items].flatMap((item) => {
+    const file = item.getAsFile();
+    return file ? [{ file, handle: handleOf(item) }] : [];
+  });
+
+async function takeIn(dropped: readonly Dropped[]): Promise<void> {
+  for (const { file, handle } of dropped) {
+    if (isImportable(file)) await importFile(file);
+    else await openPlanFile(file, (await handle) ?? undefined);
+  }
+}
+
 function drop(event: DragEvent): void {
   if (!holdsFiles(event)) return;
   event.preventDefault();
-  const file = event.dataTransfer?.files[0];
-  if (file) void (isImportable(file) ? importFile(file) : openPlanFile(file));
+  if (event.dataTransfer) void takeIn(droppedFiles(event.dataTransfer.items));
 }
 
-/** A plan file dropped anywhere on the page is opened; a model or a picture goes onto the roof. */
+/** Plan files dropped anywhere on the page are opened, each as a plan of its own; a model or a picture goes onto the roof. */
 export function useFileDrop(): void {
   useEffect(() => {
     window.addEventListener('dragover', allow);

@@ -4,6 +4,7 @@ import { EMPTY_PLAN } from '../emptyPlan';
 import { forgetSitting, planStore, sittingsLeft } from '../planStore';
 import { forgetUnwritten, isUnwritten, writeAll } from './keeper';
 import { newPlanFrom, openKept } from './opening';
+import { copyPicture } from './pictures';
 import { newPlanId } from './planId';
 import { plansStore, refreshPlans } from './plansStore';
 import { tellTabs } from './tabs';
@@ -35,6 +36,7 @@ export async function duplicatePlan(planId: string): Promise<string | null> {
   const copyId = newPlanId();
   const plan = { ...found.plan, title: titleWith(found.plan.title, 'copy') };
   await writePlan({ planId: copyId, plan, fileName: found.fileName });
+  await copyPicture(planId, copyId);
   await listedAnew(copyId);
   return copyId;
 }

@@ -40,6 +40,18 @@ export async function takePicture(): Promise<void> {
   }
 }
 
+/** Gives a copy of a plan the picture of the plan that it was made from. */
+export async function copyPicture(from: string, to: string): Promise<void> {
+  try {
+    await onShelf(['pictures'], 'readwrite', async ({ store }) => {
+      const picture = await store.get(from);
+      if (picture) await store.put(picture, to);
+    });
+  } catch {
+    // It is taken when the copy is open.
+  }
+}
+
 /** The pictures of all kept plans, by plan. */
 export async function readPictures(): Promise<ReadonlyMap<string, Blob>> {
   return onShelf(['pictures'], 'readonly', async ({ store }) => {

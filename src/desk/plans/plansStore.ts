@@ -63,35 +63,28 @@ const cardOf = (row: PlanRow, picture: Blob | null): PlanCard => {
 };
 
 /** The plans of this page that the shelf does not hold: one that nobody has changed yet, and all while storage is refused. */
-function unkeptCards(kept: ReadonlySet<string>): PlanCard[] {
+function unkeptCards(kept: ReadonlySet<string>, pictures: ReadonlyMap<string, Blob>): PlanCard[] {
   const { planId, plan, opened } = planStore.getState();
   const inPage = [...(opened ? [[planId, { plan }] as const] : []), ...sittingsLeft()];
   return inPage
     .filter(([id]) => !kept.has(id))
-    .map(
-      ([
-        id,
-        {
-          plan: { title, place },
-        },
-      ]) => ({
-        id,
-        title,
-        date: place.date,
-        changedAt: null,
-        bytes: null,
-        trouble: null,
-        picture: null,
-        takenOut: false,
-      }),
-    );
+    .map(([id, { plan }]) => ({
+      id,
+      title: plan.title,
+      date: plan.place.date,
+      changedAt: null,
+      bytes: null,
+      trouble: null,
+      picture: pictures.get(id) ?? null,
+      takenOut: false,
+    }));
 }
 
 /** The list as it is now, the plan changed last first. */
 export async function listPlans(): Promise<readonly PlanCard[]> {
   const [rows, pictures] = await Promise.all([planRows(), readPictures()]);
   return [
-    ...unkeptCards(new Set(rows.map(({ id }) => id))),
+    ...unkeptCards(new Set(rows.map(({ id }) => id)), pictures),
     ...rows.map((row) => cardOf(row, pictures.get(row.id) ?? null)),
   ];
 }
@@ -123,7 +116,7 @@ export async function refreshPlans(): Promise<void> {
   } catch (error) {
     const reason = error instanceof Error ? error.message : String(error);
     plansStore.setState({
-      cards: unkeptCards(new Set()),
+      cards: unkeptCards(new Set(), new Map()),
       trouble: `The plans kept on this device cannot be listed: ${reason}`,
     });
   }

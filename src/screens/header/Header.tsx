@@ -9,12 +9,13 @@ import { Menu } from '../parts/Menu';
 import { Segmented } from '../parts/Segmented';
 import { nightWords } from '../plans/words';
 import { openShortcutSheet } from '../shortcuts/ShortcutSheet';
+import './header.css';
 
 const KEPT: Readonly<Record<KeepingState['state'], string>> = {
   starting: '',
   kept: 'kept on this device',
-  full: 'not kept: this device has no room left, so save the plan to a file',
-  refused: 'not kept: this browser refuses storage, so save the plan to a file',
+  full: 'not kept: this device has no room left',
+  refused: 'not kept: this browser refuses storage',
   held: 'not kept: another tab holds an older Standclear, so close that one',
   newer: 'not kept: a newer Standclear has the plans of this device, so load this page again',
 };
@@ -81,11 +82,24 @@ function FileButtons() {
   );
 }
 
+/** Whether the plan would outlive the page; where it would not, why, and the way to save it all the same. */
+function Kept() {
+  const kept = useStore(keepingStore, (state) => state.state);
+  if (kept === 'starting' || kept === 'kept') return <span className="q kept">{KEPT[kept]}</span>;
+  return (
+    <span className="kept not" role="status">
+      {KEPT[kept]}.{' '}
+      <button type="button" className="link" onClick={() => void savePlanFile()}>
+        Save it to a file
+      </button>
+    </span>
+  );
+}
+
 /** The line along the top: what is open, and what is done to the whole of it. */
 export function Header() {
   const title = usePlanState((state) => state.plan.title);
   const date = usePlanState((state) => state.plan.place.date);
-  const kept = useStore(keepingStore, (state) => state.state);
   const theme = useSession((state) => state.theme);
   const setTheme = useSession((state) => state.setTheme);
   const otherTheme = theme === 'night' ? 'day' : 'night';
@@ -98,11 +112,8 @@ export function Header() {
         <span>Standclear</span>
       </h1>
       <h2 title={title}>{title}</h2>
-      <span className="q date">
-        {nightWords(date)}
-        {kept === 'starting' ? '' : ','}
-      </span>
-      <span className={kept === 'kept' ? 'q kept' : 'kept not'}>{KEPT[kept]}</span>
+      <span className="q date">{nightWords(date)},</span>
+      <Kept />
       <span className="gap" />
       <HistoryButtons />
       <LengthChoice />

@@ -66,7 +66,7 @@ export function PlanEntry(props: {
       {trouble === null ? null : (
         <p className="unread">It cannot be read here and is left as it is. {trouble}</p>
       )}
-      <p className="acts">
+      <div className="acts">
         {trouble === null ? (
           <button type="button" onClick={() => doing(() => duplicatePlan(id))}>
             Duplicate
@@ -90,7 +90,7 @@ export function PlanEntry(props: {
             </button>
           </Menu>
         ) : null}
-      </p>
+      </div>
     </li>
   );
 }
