@@ -1,11 +1,12 @@
 import { gearParts, recordsOf } from '../../core/form/gear';
+import { modelSize } from '../../core/form/models/modelShapes';
 import { pieceParts } from '../../core/form/pieces';
 import type { Item } from '../../core/plan/items';
 import type { Gear } from '../../core/plan/schema/gear';
 import type { Piece } from '../../core/plan/schema/pieces';
 import type { Plan } from '../../core/plan/schema/plan';
 import { outlinesOf } from './geometry/outlines';
-import { hullOf, type Spot } from './geometry/spots';
+import { hullOf, type Spot, standing } from './geometry/spots';
 
 /** The ground that an item takes, seen from above, metres: an outline, or a line where it runs along a path. */
 export interface Footprint {
@@ -35,6 +36,7 @@ function pieceFootprint(piece: Piece, plan: Plan): Footprint {
     return { outline: piece.closed ? [...piece.path, piece.path[0]] : piece.path, closed: false };
   }
   if ('from' in piece) return between(piece.from, piece.to);
+  if (piece.kind === 'model') return { outline: modelOutline(piece), closed: true };
   return around(outlinesOf(pieceParts(piece, plan.ground)));
 }
 
@@ -42,6 +44,19 @@ function gearFootprint(gear: Gear, plan: Plan): Footprint {
   if (gear.kind === 'cable') return { outline: gear.path, closed: false };
   if (gear.kind === 'bulb string') return between(gear.from, gear.to);
   return around(outlinesOf(gearParts(gear, plan)));
+}
+
+/** The corners of a model's box: cheap however many triangles it has, and the same while its file is not there. */
+function modelOutline(model: Extract<Piece, { kind: 'model' }>): readonly Spot[] {
+  const [width, , depth] = modelSize(model);
+  return [
+    [-1, -1],
+    [1, -1],
+    [1, 1],
+    [-1, 1],
+  ].map(([x, z]) =>
+    standing([model.at[0], model.at[2]], model.headingDegrees, [(x * width) / 2, (z * depth) / 2]),
+  );
 }
 
 const between = (from: readonly number[], to: readonly number[]): Footprint => ({

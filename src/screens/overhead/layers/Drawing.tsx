@@ -17,6 +17,7 @@ import { Figure, Walks } from './Cast';
 import { DraftIds, GearGroup, PieceGroup } from './ItemGroup';
 import { Pyramid } from './Pyramid';
 import { LightFades, Throws } from './Throws';
+import { MeasuredLine, UnderlayLayer } from './UnderlayLayer';
 
 interface Props {
   readonly plan: Plan;
@@ -77,6 +78,7 @@ export function Drawing({ plan, committed, sheet, setupId, chosenIds, report, dr
             <DeckGround deck={deck} />
           </g>
         ))}
+        {plan.underlay && <UnderlayLayer underlay={plan.underlay} />}
         <Throws plan={plan} clip={decks.length > 0 ? 'url(#decks)' : 'none'} />
         <g className="pieces">
           {ordered.map((piece) => (
@@ -111,6 +113,7 @@ export function Drawing({ plan, committed, sheet, setupId, chosenIds, report, dr
           ))}
         </g>
         <Cameras plan={plan} setupId={setupId} />
+        <MeasuredLine />
       </g>
     </DraftIds>
   );

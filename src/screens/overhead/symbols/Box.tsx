@@ -1,12 +1,11 @@
-import { modelSize } from '../../../core/form/models/modelShapes';
 import { polygon, polyline } from '../geometry/paths';
 import { type Spot, standing } from '../geometry/spots';
 import type { PieceOf } from './kinds';
 
-/** A box or a model: its outline and one diagonal, as a closed volume is drawn. */
-export function Box({ piece }: { readonly piece: PieceOf<'box' | 'model'> }) {
-  const [width, , depth] = piece.kind === 'model' ? modelSize(piece) : piece.size;
-  const material = piece.kind === 'box' ? piece.material : 'concrete';
+/** A box: its outline and one diagonal, as a closed volume is drawn. */
+export function Box({ piece }: { readonly piece: PieceOf<'box'> }) {
+  const [width, , depth] = piece.size;
+  const { material } = piece;
   const own = (x: number, z: number): Spot =>
     standing([piece.at[0], piece.at[2]], piece.headingDegrees, [(x * width) / 2, (z * depth) / 2]);
   return (

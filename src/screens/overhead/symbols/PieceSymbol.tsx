@@ -4,6 +4,7 @@ import { Box } from './Box';
 import { Chimney } from './Chimney';
 import { Fence } from './Fence';
 import { Line } from './Line';
+import { ModelSymbol } from './ModelSymbol';
 import { PaneSymbol } from './PaneSymbol';
 import { Post } from './Post';
 import { Riser } from './Riser';
@@ -35,8 +36,9 @@ export function PieceSymbol({ piece, ground }: { readonly piece: Piece; readonly
     case 'riser':
       return <Riser piece={piece} />;
     case 'box':
-    case 'model':
       return <Box piece={piece} />;
+    case 'model':
+      return <ModelSymbol piece={piece} />;
     case 'pane':
       return <PaneSymbol piece={piece} />;
     case 'deck':
