@@ -1,0 +1,598 @@
+import { BUILT_IN_KIT } from '../../../src/core/kit/builtInKit';
+import { makeItem, PALETTE } from '../../../src/core/kit/palette';
+import { addHole } from '../../../src/core/plan/edits/addHole';
+import { addItem } from '../../../src/core/plan/edits/addItem';
+import { addOpening } from '../../../src/core/plan/edits/addOpening';
+import { addTape } from '../../../src/core/plan/edits/addTape';
+import { arrayItems } from '../../../src/core/plan/edits/arrayItems';
+import { addKey, changeKeys, removeKey, setKey } from '../../../src/core/plan/edits/changeKeys';
+import { changeSetup } from '../../../src/core/plan/edits/changeSetup';
+import { changeUnderlay } from '../../../src/core/plan/edits/changeUnderlay';
+import { duplicateItems } from '../../../src/core/plan/edits/duplicateItems';
+import { expandGroup } from '../../../src/core/plan/edits/expandGroup';
+import { freeId } from '../../../src/core/plan/edits/freeId';
+import { groupItems } from '../../../src/core/plan/edits/groupItems';
+import { hideItems } from '../../../src/core/plan/edits/hideItems';
+import { insertCorner } from '../../../src/core/plan/edits/insertCorner';
+import { labelItems } from '../../../src/core/plan/edits/labelItems';
+import { lockItems } from '../../../src/core/plan/edits/lockItems';
+import { mirrorItems } from '../../../src/core/plan/edits/mirrorItems';
+import { moveHole } from '../../../src/core/plan/edits/moveHole';
+import { moveItem } from '../../../src/core/plan/edits/moveItem';
+import { moveItems } from '../../../src/core/plan/edits/moveItems';
+import { moveMark } from '../../../src/core/plan/edits/moveMark';
+import { moveSetup } from '../../../src/core/plan/edits/moveSetup';
+import { moveTapeEnd } from '../../../src/core/plan/edits/moveTapeEnd';
+import { placeCamera } from '../../../src/core/plan/edits/placeCamera';
+import { plugCable } from '../../../src/core/plan/edits/plugCable';
+import { putModelOnDeck } from '../../../src/core/plan/edits/putModelOnDeck';
+import { putOnStand } from '../../../src/core/plan/edits/putOnStand';
+import { raiseItems } from '../../../src/core/plan/edits/raiseItems';
+import { removeCorner } from '../../../src/core/plan/edits/removeCorner';
+import { removeHole } from '../../../src/core/plan/edits/removeHole';
+import { removeItem } from '../../../src/core/plan/edits/removeItem';
+import { removeItems } from '../../../src/core/plan/edits/removeItems';
+import { removeOpening } from '../../../src/core/plan/edits/removeOpening';
+import { removeSetup } from '../../../src/core/plan/edits/removeSetup';
+import { removeTape } from '../../../src/core/plan/edits/removeTape';
+import { renameItem } from '../../../src/core/plan/edits/renameItem';
+import { renameSetup } from '../../../src/core/plan/edits/renameSetup';
+import { reshapeItem } from '../../../src/core/plan/edits/reshapeItem';
+import { scaleModel } from '../../../src/core/plan/edits/scaleModel';
+import { scaleUnderlay } from '../../../src/core/plan/edits/scaleUnderlay';
+import { setAim } from '../../../src/core/plan/edits/setAim';
+import { setArm } from '../../../src/core/plan/edits/setArm';
+import { setBags } from '../../../src/core/plan/edits/setBags';
+import { setBaseHeight } from '../../../src/core/plan/edits/setBaseHeight';
+import { setClass } from '../../../src/core/plan/edits/setClass';
+import { setCorner } from '../../../src/core/plan/edits/setCorner';
+import { setDim } from '../../../src/core/plan/edits/setDim';
+import { setGround } from '../../../src/core/plan/edits/setGround';
+import { setKeyPosition } from '../../../src/core/plan/edits/setKeyPosition';
+import { setLegLength } from '../../../src/core/plan/edits/setLegLength';
+import { setLens } from '../../../src/core/plan/edits/setLens';
+import { setModelFile } from '../../../src/core/plan/edits/setModelFile';
+import { setModifier } from '../../../src/core/plan/edits/setModifier';
+import { setOpening } from '../../../src/core/plan/edits/setOpening';
+import { setPlace } from '../../../src/core/plan/edits/setPlace';
+import { setSpread } from '../../../src/core/plan/edits/setSpread';
+import { setStandHeight } from '../../../src/core/plan/edits/setStandHeight';
+import { setStop } from '../../../src/core/plan/edits/setStop';
+import { setUnderlay } from '../../../src/core/plan/edits/setUnderlay';
+import { setWish } from '../../../src/core/plan/edits/setWish';
+import { setYoke } from '../../../src/core/plan/edits/setYoke';
+import { turnItem } from '../../../src/core/plan/edits/turnItem';
+import { turnItems } from '../../../src/core/plan/edits/turnItems';
+import { turnModelToNorth } from '../../../src/core/plan/edits/turnModelToNorth';
+import { turnSetup } from '../../../src/core/plan/edits/turnSetup';
+import { ungroupItems } from '../../../src/core/plan/edits/ungroupItems';
+import { itemsOf } from '../../../src/core/plan/items';
+import type { Point, Spot } from '../../../src/core/plan/schema/numbers';
+import type { Plan } from '../../../src/core/plan/schema/plan';
+import type { Draw } from '../../plans/draw';
+
+/** Arguments for the edits, drawn from what the plan has, now and then foolish: ids of nobody, places far out. */
+class Hat {
+  constructor(
+    readonly plan: Plan,
+    readonly draw: Draw,
+  ) {}
+
+  /** One of a list, or what stands for nothing. */
+  oneOf<Entry>(list: readonly Entry[], otherwise: Entry): Entry {
+    return list.length === 0 || this.draw.chance(0.03) ? otherwise : this.draw.pick(list);
+  }
+  id = (): string =>
+    this.oneOf(
+      itemsOf(this.plan).map(({ record }) => record.id),
+      'nobody',
+    );
+  ids = (): string[] => Array.from({ length: this.draw.pick([0, 1, 1, 2, 3, 5]) }, this.id);
+  gear = (...kinds: readonly string[]): string =>
+    this.oneOf(
+      this.plan.gear.filter(({ kind }) => kinds.includes(kind)).map(({ id }) => id),
+      this.id(),
+    );
+  piece = (...kinds: readonly string[]): string =>
+    this.oneOf(
+      this.plan.pieces.filter(({ kind }) => kinds.includes(kind)).map(({ id }) => id),
+      this.id(),
+    );
+  setup = (): string =>
+    this.oneOf(
+      this.plan.setups.map(({ id }) => id),
+      'nobody',
+    );
+  metres = (): number =>
+    this.draw.chance(0.03) ? this.draw.pick([0, -1, 1e-9, 4999.9, -5000, 7000]) : this.draw.between(-9, 9);
+  size = (): number =>
+    this.draw.chance(0.05) ? this.draw.pick([0, -3, 1e-9, 600, 1e6]) : this.draw.between(0.05, 4);
+  degrees = (): number =>
+    this.draw.chance(0.2)
+      ? this.draw.pick([0, 90, -90, 180, 360, -360, 720, 1e4])
+      : this.draw.between(-360, 360);
+  spot = (): Spot => [this.metres(), this.metres()];
+  spots = (least: number, most: number): Spot[] =>
+    Array.from({ length: this.draw.whole(least, most) }, this.spot);
+  point = (): Point => [this.metres(), this.draw.between(0, 3), this.metres()];
+  index = (): number => this.draw.pick([0, 0, 1, 1, 2, 3, 4, -1, 99]);
+  hole = (id: string): { readonly hole?: string } => {
+    const deck = this.plan.pieces.find((piece) => piece.id === id);
+    const holes = deck?.kind === 'deck' ? (deck.holes ?? []) : [];
+    return holes.length > 0 && this.draw.chance(0.7) ? { hole: this.draw.pick(holes).id } : {};
+  };
+  opening = (id: string): string => {
+    const run = this.plan.pieces.find((piece) => piece.id === id);
+    const openings = run && 'openings' in run ? (run.openings ?? []) : [];
+    return this.oneOf(
+      openings.map((entry) => entry.id),
+      'none',
+    );
+  };
+  tape = (): string =>
+    this.oneOf(
+      (this.plan.tapes ?? []).map(({ id }) => id),
+      'none',
+    );
+  orNull = <Value>(value: Value): Value | null => (this.draw.chance(0.25) ? null : value);
+}
+
+const RUNS = ['wall', 'parapet', 'fence'] as const;
+const CORNERED = [...RUNS, 'deck', 'line'] as const;
+const LAMPS = ['head', 'practical', 'bulb string'] as const;
+const CARRIED = ['head', 'flag', 'frame', 'bounce', 'monitor'] as const;
+const ASSET = { sha256: 'a'.repeat(64), name: 'roof.glb', bytes: 1000 };
+
+/** A corner of something that has corners: a run, an outline, a hole, a cable. */
+function corner(hat: Hat): { readonly id: string; readonly index: number; readonly hole?: string } {
+  const id = hat.draw.chance(0.3) ? hat.gear('cable', 'bulb string') : hat.piece(...CORNERED);
+  return { id, index: hat.index(), ...hat.hole(id) };
+}
+
+/** Fields for `reshapeItem`, of many kinds at once: those that a kind lacks are left out by the edit. */
+function somePatch(hat: Hat): Readonly<Record<string, unknown>> {
+  const { draw } = hat;
+  const all: Readonly<Record<string, unknown>> = {
+    size: [hat.size(), hat.size(), hat.size()],
+    heightMetres: hat.size(),
+    topMetres: hat.metres(),
+    baseMetres: hat.metres(),
+    widthMetres: hat.size(),
+    material: draw.pick(['brick', 'timber', 'gold']),
+    headingDegrees: hat.degrees(),
+    door: { alongMetres: hat.metres() },
+    clothes: { upper: draw.pick(['coat', 'shirt', 'armour']) },
+    statureMetres: hat.size(),
+    mesh: draw.pick([null, { cellMetres: 0.04 }, { cellMetres: 0.04, wireMetres: 0.001 }]),
+    closed: draw.chance(0.5),
+    bendMetres: draw.pick([undefined, 4, -4, 0.1]),
+    tint: draw.pick([undefined, '#3a7bff', 'blue']),
+    at: hat.point(),
+    id: 'other',
+    kind: 'box',
+    label: '',
+    bulbs: draw.pick([0, 5, 5.5, 201]),
+    dim: hat.size(),
+    nonsense: 1,
+  };
+  return Object.fromEntries(
+    Object.keys(all)
+      .filter(() => draw.chance(0.3))
+      .map((field) => [field, all[field]]),
+  );
+}
+
+type Make = (hat: Hat) => (plan: Plan) => Plan;
+
+/** Every edit by the name of its file, with arguments drawn for a plan. */
+export const EDITS: Readonly<Record<string, Make>> = {
+  addHole: (hat) => {
+    const args = { id: hat.piece('deck'), outline: smallOutline(hat) };
+    return (plan) => addHole(plan, args);
+  },
+  addItem: (hat) => {
+    const id = hat.draw.chance(0.2)
+      ? hat.id()
+      : freeId(
+          itemsOf(hat.plan).map(({ record }) => record),
+          'added',
+        );
+    const at: Point = [hat.draw.between(-5, 5), 0, hat.draw.between(-5, 5)];
+    const size: Point = [1, 0.4, 1];
+    const record = { id, label: 'Added', kind: 'riser', at, headingDegrees: 0, size } as const;
+    return (plan) => addItem(plan, { section: 'piece', record });
+  },
+  addOpening: (hat) => {
+    const args = {
+      id: hat.piece(...RUNS),
+      alongMetres: hat.metres(),
+      widthMetres: hat.size(),
+      sillMetres: hat.size(),
+      heightMetres: hat.size(),
+    };
+    return (plan) => addOpening(plan, args);
+  },
+  addTape: (hat) => {
+    const args = { from: hat.spot(), to: hat.spot() };
+    return (plan) => addTape(plan, args);
+  },
+  arrayItems: (hat) => {
+    const { draw } = hat;
+    const args = {
+      ids: hat.ids(),
+      along: hat.spots(0, 5),
+      count: draw.chance(0.02) ? 60 : draw.pick([-1, 0, 1, 2, 3, 3.7]),
+      ...(draw.chance(0.5) && { spacingMetres: hat.size() }),
+      follow: draw.chance(0.5),
+    };
+    return (plan) => arrayItems(plan, args).plan;
+  },
+  changeKeys: (hat) => {
+    const setupId = hat.setup();
+    const keyIndex = hat.index();
+    const beat = hat.oneOf(hat.plan.beats, { id: 'never', label: '', atSeconds: 0 }).id;
+    const key = {
+      atSeconds: hat.draw.between(-1, 9),
+      ...(hat.draw.chance(0.3) && { beat }),
+      position: hat.point(),
+      headingDegrees: hat.degrees(),
+      tiltDegrees: hat.draw.between(-100, 100),
+      rollDegrees: 0,
+      ...(hat.draw.chance(0.3) && { alongMetres: hat.size() }),
+    };
+    const ease = hat.draw.pick(['linear', 'eased'] as const);
+    switch (hat.draw.pick(['add', 'set', 'remove', 'ease'] as const)) {
+      case 'add':
+        return (plan) => addKey(plan, { setupId, key });
+      case 'set':
+        return (plan) =>
+          setKey(plan, { setupId, keyIndex, patch: { ...key, alongMetres: undefined, beat: undefined } });
+      case 'remove':
+        return (plan) => removeKey(plan, { setupId, keyIndex });
+      case 'ease':
+        return (plan) => changeKeys(plan, { setupId, change: (keys) => keys, ease });
+    }
+  },
+  changeSetup: (hat) => {
+    const track = hat.gear('track');
+    const hold = hat.oneOf(
+      hat.plan.cast.map(({ id }) => id),
+      'nobody',
+    );
+    const patch = hat.draw.pick([
+      {},
+      { stop: hat.size(), iso: hat.draw.between(-100, 6400) },
+      { support: 'dolly' as const, track },
+      { track: undefined, operator: undefined },
+      { operator: { hold, at: [hat.draw.between(-0.2, 1.2), 0.4] as [number, number] } },
+      { sway: { seed: 4, metres: hat.size(), degrees: 1, counted: true } },
+      { focus: { racks: [{ atSeconds: 1, pullSeconds: 0.5, on: { follow: hold } }] } },
+      { delivery: hat.draw.between(0, 6), label: 'Again' },
+      { lens: 'no such lens' },
+    ]);
+    const args = { setupId: hat.setup(), patch };
+    return (plan) => changeSetup(plan, args);
+  },
+  changeUnderlay: (hat) => {
+    const patch = {
+      at: hat.draw.pick([
+        [0, 0],
+        [4, 5],
+      ] as [number, number][]),
+      strength: hat.draw.between(0, 1),
+    };
+    return (plan) => changeUnderlay(plan, patch);
+  },
+  duplicateItems: (hat) => {
+    const args = { ids: hat.ids(), by: hat.spot() };
+    return (plan) => duplicateItems(plan, args).plan;
+  },
+  groupItems: (hat) => {
+    const ids = hat.ids();
+    return (plan) => groupItems(plan, { ids });
+  },
+  hideItems: (hat) => {
+    const args = { ids: hat.ids(), hidden: hat.draw.chance(0.5) };
+    return (plan) => hideItems(plan, args);
+  },
+  insertCorner: (hat) => {
+    const args = { ...corner(hat), at: hat.spot() };
+    return (plan) => insertCorner(plan, args);
+  },
+  labelItems: (hat) => {
+    const args = {
+      ids: hat.ids(),
+      stem: hat.draw.pick(['Crate', 'Lamp stand', ' ', 'x'.repeat(100), 'a\nb']),
+    };
+    return (plan) => labelItems(plan, args);
+  },
+  lockItems: (hat) => {
+    const args = { ids: hat.ids(), locked: hat.draw.chance(0.3) };
+    return (plan) => lockItems(plan, args);
+  },
+  mirrorItems: (hat) => {
+    const args = {
+      ids: hat.ids(),
+      axis: { at: hat.spot(), bearingDegrees: hat.degrees() },
+      copy: hat.draw.chance(0.3),
+    };
+    return (plan) => mirrorItems(plan, args).plan;
+  },
+  moveHole: (hat) => {
+    const id = hat.piece('deck');
+    const args = { id, holeId: hat.hole(id).hole ?? 'none', by: hat.spot() };
+    return (plan) => moveHole(plan, args);
+  },
+  moveItem: (hat) => {
+    const args = { id: hat.id(), to: hat.spot() };
+    return (plan) => moveItem(plan, args);
+  },
+  moveItems: (hat) => {
+    const args = { ids: expandGroup(hat.plan, hat.ids()), by: hat.spot(), evenLocked: hat.draw.chance(0.2) };
+    return (plan) => moveItems(plan, args);
+  },
+  moveMark: (hat) => {
+    const performer = hat.plan.cast.length > 0 ? hat.draw.pick(hat.plan.cast) : null;
+    const mark = performer && performer.marks.length > 0 ? hat.draw.pick(performer.marks).id : 'none';
+    const args = { performerId: performer?.id ?? 'nobody', markId: mark, to: hat.spot() };
+    return (plan) => moveMark(plan, args);
+  },
+  moveSetup: (hat) => {
+    const args = { setupId: hat.setup(), to: hat.spot() };
+    return (plan) => moveSetup(plan, args);
+  },
+  moveTapeEnd: (hat) => {
+    const args = { id: hat.tape(), end: hat.draw.pick(['from', 'to'] as const), to: hat.spot() };
+    return (plan) => moveTapeEnd(plan, args);
+  },
+  placeCamera: (hat) => {
+    const args = {
+      label: 'Another',
+      body: hat.draw.pick(BUILT_IN_KIT.bodies),
+      lens: hat.draw.pick(BUILT_IN_KIT.lenses),
+      position: hat.draw.pick([
+        [0, 1.5, 4],
+        [3, 1.2, 5],
+      ] as [number, number, number][]),
+      headingDegrees: hat.draw.between(0, 360),
+    };
+    return (plan) => (plan.setups.length > 6 ? plan : placeCamera(plan, args));
+  },
+  plugCable: (hat) => {
+    const args = {
+      id: hat.gear('cable'),
+      end: hat.draw.pick(['from', 'to'] as const),
+      to: hat.orNull(hat.gear('generator', 'distro', 'head', 'stand', 'practical', 'bulb string')),
+    };
+    return (plan) => plugCable(plan, args);
+  },
+  putModelOnDeck: (hat) => {
+    const args = { id: hat.piece('model'), foundMetres: hat.metres(), deckMetres: hat.metres() };
+    return (plan) => putModelOnDeck(plan, args);
+  },
+  putOnStand: (hat) => {
+    const args = { id: hat.gear(...CARRIED), standId: hat.orNull(hat.gear('stand')) };
+    return (plan) => putOnStand(plan, args);
+  },
+  raiseItems: (hat) => {
+    const args = { ids: hat.ids(), byMetres: hat.metres(), evenLocked: hat.draw.chance(0.2) };
+    return (plan) => raiseItems(plan, args);
+  },
+  removeCorner: (hat) => {
+    const args = corner(hat);
+    return (plan) => removeCorner(plan, args);
+  },
+  removeHole: (hat) => {
+    const id = hat.piece('deck');
+    return (plan) => removeHole(plan, { id, holeId: hat.hole(id).hole ?? 'none' });
+  },
+  removeItem: (hat) => {
+    const id = hat.id();
+    return (plan) => removeItem(plan, { id });
+  },
+  removeItems: (hat) => {
+    const ids = hat.ids();
+    return (plan) => removeItems(plan, { ids });
+  },
+  removeOpening: (hat) => {
+    const id = hat.piece(...RUNS);
+    const args = { id, openingId: hat.opening(id) };
+    return (plan) => removeOpening(plan, args);
+  },
+  removeSetup: (hat) => {
+    const setupId = hat.setup();
+    return (plan) => removeSetup(plan, { setupId });
+  },
+  removeTape: (hat) => {
+    const id = hat.tape();
+    return (plan) => removeTape(plan, { id });
+  },
+  renameItem: (hat) => {
+    const args = { id: hat.id(), label: hat.draw.pick(['Door lamp', 'Crate 1', 'Deck']) };
+    return (plan) => renameItem(plan, args);
+  },
+  renameSetup: (hat) => {
+    const args = { setupId: hat.setup(), label: hat.draw.pick(['Wide', 'Close']) };
+    return (plan) => renameSetup(plan, args);
+  },
+  reshapeItem: (hat) => {
+    const args = { id: hat.id(), patch: somePatch(hat) };
+    return (plan) => reshapeItem(plan, args);
+  },
+  scaleModel: (hat) => {
+    const args = {
+      id: hat.piece('model'),
+      from: [0, 0] as Spot,
+      to: [2, 1] as Spot,
+      metres: hat.draw.between(1, 4),
+    };
+    return (plan) => scaleModel(plan, args);
+  },
+  scaleUnderlay: (hat) => {
+    const args = { from: [0, 0] as Spot, to: [2, 1] as Spot, metres: hat.draw.between(1.8, 2.8) };
+    return (plan) => scaleUnderlay(plan, args);
+  },
+  setAim: (hat) => {
+    const args = { id: hat.gear('head'), aim: hat.point() };
+    return (plan) => setAim(plan, args);
+  },
+  setArm: (hat) => {
+    const arm = { lengthMetres: hat.size(), tiltDegrees: hat.degrees(), headingDegrees: hat.degrees() };
+    const args = { id: hat.gear('stand'), arm: hat.orNull(arm) };
+    return (plan) => setArm(plan, args);
+  },
+  setBags: (hat) => {
+    const bags = { count: hat.draw.pick([-1, 1, 2.4, 3, 30]), kilograms: hat.draw.pick([0, 7, 10, 100]) };
+    const args = { id: hat.gear('stand'), bags: hat.orNull(bags) };
+    return (plan) => setBags(plan, args);
+  },
+  setBaseHeight: (hat) => {
+    const args = { id: hat.id(), metres: hat.metres() };
+    return (plan) => setBaseHeight(plan, args);
+  },
+  setClass: (hat) => {
+    const head = hat.draw.pick(BUILT_IN_KIT.heads);
+    const stand = hat.draw.pick(BUILT_IN_KIT.stands);
+    const args = hat.draw.chance(0.5) ? { id: hat.gear(...LAMPS), head } : { id: hat.gear('stand'), stand };
+    return (plan) => setClass(plan, args);
+  },
+  setCorner: (hat) => {
+    const args = { ...corner(hat), to: hat.spot() };
+    return (plan) => setCorner(plan, args);
+  },
+  setDim: (hat) => {
+    const args = { id: hat.gear(...LAMPS), dim: hat.size() };
+    return (plan) => setDim(plan, args);
+  },
+  setGround: (hat) => {
+    const patch = hat.draw.pick([{}, { wetness: 'dry' }, { surface: 'tile', wetness: 'puddled' }] as const);
+    return (plan) => setGround(plan, { patch });
+  },
+  setKeyPosition: (hat) => {
+    const args = { setupId: hat.setup(), keyIndex: hat.index(), position: hat.point() };
+    return (plan) => setKeyPosition(plan, args);
+  },
+  setLegLength: (hat) => {
+    const args = { ...corner(hat), metres: hat.size() };
+    return (plan) => setLegLength(plan, args);
+  },
+  setLens: (hat) => {
+    const lens = hat.oneOf(hat.plan.kit.lenses, BUILT_IN_KIT.lenses[0]).id;
+    const args = { setupId: hat.setup(), lens };
+    return (plan) => setLens(plan, args);
+  },
+  setModelFile: (hat) => {
+    const asset = { ...ASSET, sha256: hat.draw.pick(['a', 'b']).repeat(64) };
+    const extent = { lowest: [0, 0, 0] as Point, highest: [1, 1, 1] as Point };
+    const args = { id: hat.piece('model'), asset, extent };
+    return (plan) => setModelFile(plan, args);
+  },
+  setModifier: (hat) => {
+    const modifier = hat.orNull(hat.draw.pick(['softbox', 'snoot'] as const));
+    const args = { id: hat.gear('head'), modifier };
+    return (plan) => setModifier(plan, args);
+  },
+  setOpening: (hat) => {
+    const id = hat.piece(...RUNS);
+    const args = {
+      id,
+      openingId: hat.opening(id),
+      patch: { alongMetres: hat.metres(), widthMetres: hat.size() },
+    };
+    return (plan) => setOpening(plan, args);
+  },
+  setPlace: (hat) => {
+    const patch = hat.draw.pick([
+      {},
+      { title: 'Another night' },
+      { place: { date: '2026-12-01', northDegrees: 12 } },
+      { safety: { metres: 0.4 }, notes: 'Bring tea.' },
+    ]);
+    return (plan) => setPlace(plan, { patch });
+  },
+  setSpread: (hat) => {
+    const args = { id: hat.gear('stand'), metres: hat.orNull(hat.size()) };
+    return (plan) => setSpread(plan, args);
+  },
+  setStandHeight: (hat) => {
+    const args = { id: hat.gear('stand'), heightMetres: hat.draw.between(0.5, 4) };
+    return (plan) => setStandHeight(plan, args);
+  },
+  setStop: (hat) => {
+    const args = { setupId: hat.setup(), stop: hat.draw.between(1, 22) };
+    return (plan) => setStop(plan, args);
+  },
+  setUnderlay: (hat) => {
+    const pixels: [number, number] = [800, 600];
+    const underlay = {
+      asset: ASSET,
+      pixels,
+      at: hat.spot(),
+      headingDegrees: hat.degrees(),
+      metresPerPixel: hat.draw.between(0.001, 0.1),
+      strength: hat.size(),
+    };
+    const args = { underlay: hat.orNull(underlay) };
+    return (plan) => setUnderlay(plan, args);
+  },
+  setWish: (hat) => {
+    const args = { id: hat.id(), wish: hat.draw.pick(['keep out', 'either', 'must show'] as const) };
+    return (plan) => setWish(plan, args);
+  },
+  setYoke: (hat) => {
+    const args = { id: hat.gear('head'), metres: hat.orNull(hat.size()) };
+    return (plan) => setYoke(plan, args);
+  },
+  turnItem: (hat) => {
+    const args = { id: hat.id(), headingDegrees: hat.degrees() };
+    return (plan) => turnItem(plan, args);
+  },
+  turnItems: (hat) => {
+    const about = hat.draw.chance(0.5) ? { about: hat.spot() } : {};
+    const args = { ids: hat.ids(), byDegrees: hat.degrees(), ...about };
+    return (plan) => turnItems(plan, args);
+  },
+  turnModelToNorth: (hat) => {
+    const args = { id: hat.piece('model'), from: hat.spot(), to: hat.spot(), bearingDegrees: hat.degrees() };
+    return (plan) => turnModelToNorth(plan, args);
+  },
+  turnSetup: (hat) => {
+    const args = { setupId: hat.setup(), byDegrees: hat.degrees() };
+    return (plan) => turnSetup(plan, args);
+  },
+  ungroupItems: (hat) => {
+    const ids = hat.ids();
+    return (plan) => ungroupItems(plan, { ids });
+  },
+};
+
+/** A small triangle, so that it may lie inside a deck. */
+function smallOutline(hat: Hat): Spot[] {
+  const [x, z] = hat.spot();
+  const size = hat.draw.between(0.2, 2);
+  return [
+    [x, z],
+    [x + size, z],
+    [x, z + size],
+  ];
+}
+
+/** Something from the palette, drawn somewhere. */
+export function somePut(plan: Plan, draw: Draw): (plan: Plan) => Plan {
+  const hat = new Hat(plan, draw);
+  const entry = draw.pick(PALETTE);
+  const where = { spots: hat.spots(0, 4), closed: draw.chance(0.3) };
+  return (before) => makeItem(before, entry.id, where)?.plan ?? before;
+}
+
+const NAMES = Object.keys(EDITS);
+/** What takes something away, drawn more often from a plan that has grown. */
+const REMOVING = ['removeItem', 'removeItems', 'removeSetup', 'removeTape'];
+
+/** An edit with arguments for a plan, and its name. */
+export function someEdit(plan: Plan, draw: Draw, mostItems: number): readonly [string, (plan: Plan) => Plan] {
+  const items = plan.pieces.length + plan.cast.length + plan.gear.length;
+  if (items < mostItems && draw.chance(0.15)) return ['makeItem', somePut(plan, draw)];
+  const name = draw.pick(items > mostItems ? REMOVING : NAMES);
+  return [name, EDITS[name](new Hat(plan, draw))];
+}
