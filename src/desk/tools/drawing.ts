@@ -32,7 +32,9 @@ export const putDown = (): void => pickTool(HAND);
  * shown as it would be.
  */
 export function pointAt(spot: Spot | null, aim: Aim, byKeys = false): void {
-  if (state().tool.type === 'hand') return;
+  const { tool, asksDistance } = state();
+  // What is asked is answered first.
+  if (tool.type === 'hand' || asksDistance) return;
   aimAt({ ...strokeNow(), raw: spot, aim, byKeys });
 }
 
@@ -102,7 +104,8 @@ export function press(): void {
   const endsAtTwo = tool.type === 'tape' || tool.type === 'two points' || entry?.how === 'ends';
   if (endsAtTwo && from && to) {
     if (tool.type === 'two points') {
-      toolStore.setState({ asksDistance: { purpose: tool.purpose, from, to }, stroke: null, entry: null });
+      const asksDistance = { purpose: tool.purpose, from, to };
+      toolStore.setState({ asksDistance, stroke: null, entry: { field: 'distance', text: '', fault: null } });
     } else commit(corners, false);
     return;
   }
@@ -144,7 +147,7 @@ export function takeBackCorner(): void {
 /** Escape: gives up what is typed, then what is drawn, then the tool. */
 export function stepBack(): void {
   const { entry } = state();
-  if (entry) {
+  if (entry && entry.field !== 'distance') {
     toolStore.setState({ entry: null });
     aimAt({ ...strokeNow(), typedLengthMetres: null, typedBearingDegrees: null });
   } else if (!dropStroke()) putDown();

@@ -1,6 +1,9 @@
 import type { PaletteEntry } from '../../core/kit/palette/entry';
 import { makeItem, paletteEntryOf } from '../../core/kit/palette/makeItem';
-import { freeId } from '../../core/plan/edits/freeId';
+import { addOpening } from '../../core/plan/edits/addOpening';
+import { addTape } from '../../core/plan/edits/addTape';
+import { reshapeItem } from '../../core/plan/edits/reshapeItem';
+import { itemOf } from '../../core/plan/items';
 import { bearingOf, metresBetween } from '../../core/plan/runs';
 import type { Spot } from '../../core/plan/schema/numbers';
 import type { Plan } from '../../core/plan/schema/plan';
@@ -32,22 +35,15 @@ export const spotsWithNext = ({ corners, next }: Stroke): readonly Spot[] =>
  */
 export function drawnInto(
   plan: Plan,
-  state: Pick<ToolState, 'tool' | 'stroke'>,
+  state: Pick<ToolState, 'tool' | 'stroke' | 'fields'>,
   spots: readonly Spot[],
   closed: boolean,
 ): Drawn | null {
-  const { tool, stroke } = state;
+  const { tool, stroke, fields } = state;
   const entry = entryOf(tool);
   if (tool.type === 'tape') {
     const [from, to] = spots;
-    const tapes = plan.tapes ?? [];
-    return from && to
-      ? {
-          plan: { ...plan, tapes: [...tapes, { id: freeId(tapes, 'tape'), from, to }] },
-          id: null,
-          name: 'lay a tape',
-        }
-      : null;
+    return from && to ? { plan: addTape(plan, { from, to }), id: null, name: 'lay a tape' } : null;
   }
   if (tool.type === 'opening') return opened(plan, tool.itemId, stroke, spots.at(-1));
   if (!entry || (tool.type === 'draw' && spots.length < 2)) return null;
@@ -58,8 +54,11 @@ export function drawnInto(
     ...(heading === null ? {} : { headingDegrees: heading }),
   });
   if (!made) return null;
+  // What was cut into was there before: the fields are meant for what is new.
+  const isNew = itemOf(plan, made.id) === null;
+  const shaped = isNew ? reshapeItem(made.plan, { id: made.id, patch: fields }) : made.plan;
   const verb = tool.type === 'put' ? 'put' : 'draw';
-  return { plan: made.plan, id: made.id, name: `${verb} ${aThing(entry)}` };
+  return { plan: shaped, id: made.id, name: `${verb} ${aThing(entry)}` };
 }
 
 /** Which way a thing faces that is put: as it was typed, else towards where the press was dragged. */
@@ -80,15 +79,6 @@ function opened(plan: Plan, itemId: string, stroke: Stroke | null, at: Spot | un
     openingAt(run, at, { from: stroke?.held ?? null, widthMetres: stroke?.typedLengthMetres ?? null });
   if (!opening) return null;
   const { alongMetres, widthMetres, sillMetres, heightMetres } = opening;
-  const opened = {
-    id: freeId(run.openings ?? [], 'opening'),
-    alongMetres,
-    widthMetres,
-    sillMetres,
-    heightMetres,
-  };
-  const pieces = plan.pieces.map((piece) =>
-    piece === run ? { ...run, openings: [...(run.openings ?? []), opened] } : piece,
-  );
-  return { plan: { ...plan, pieces }, id: itemId, name: 'make an opening' };
+  const after = addOpening(plan, { id: itemId, alongMetres, widthMetres, sillMetres, heightMetres });
+  return { plan: after, id: itemId, name: 'make an opening' };
 }

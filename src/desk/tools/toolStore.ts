@@ -43,9 +43,9 @@ export interface Stroke {
   readonly byKeys: boolean;
 }
 
-/** A length or a bearing that is being typed on the drawing. */
+/** A length, a bearing or a measured distance that is being typed on the drawing. */
 export interface Entry {
-  readonly field: 'length' | 'bearing';
+  readonly field: 'length' | 'bearing' | 'distance';
   readonly text: string;
   /** What would be understood instead; null while it is. */
   readonly fault: string | null;

@@ -2,9 +2,10 @@ import { parseDegrees } from '../../core/units/angles';
 import { parseLength } from '../../core/units/lengths';
 import { failure, type Result, success } from '../../core/units/result';
 import { sessionStore } from '../sessionStore';
-import { press, typeBearing, typeLength } from './drawing';
+import { dropStroke, press, typeBearing, typeLength } from './drawing';
 import { LONGEST_LEG_METRES } from './refusals';
 import { type Entry, toolStore } from './toolStore';
+import { answerDistance } from './twoPoints';
 
 type Read = Result<number, { readonly sentence: string }>;
 
@@ -27,10 +28,12 @@ export function readBearing(text: string): Read {
 }
 
 const readEntry = ({ field, text }: Entry): Read =>
-  field === 'length' ? readLegLength(text) : readBearing(text);
+  field === 'bearing' ? readBearing(text) : readLegLength(text);
 
-const typeInto = (field: Entry['field'], value: number | null): void =>
-  field === 'length' ? typeLength(value) : typeBearing(value);
+function typeInto(field: Entry['field'], value: number | null): void {
+  if (field === 'length') typeLength(value);
+  else if (field === 'bearing') typeBearing(value);
+}
 
 /** What is typed about: the leg of what is drawn, the width of an opening, the heading of what is put. */
 function firstField(): Entry['field'] | null {
@@ -79,7 +82,14 @@ function takeEntry(entry: Entry): boolean {
 /** Tab: goes from the length to the bearing, or back. */
 export function switchEntry(): void {
   const { entry, tool, stroke } = toolStore.getState();
-  if (!entry || !takeEntry(entry) || tool.type === 'put' || tool.type === 'opening') return;
+  if (
+    !entry ||
+    entry.field === 'distance' ||
+    !takeEntry(entry) ||
+    tool.type === 'put' ||
+    tool.type === 'opening'
+  )
+    return;
   const field = entry.field === 'length' ? 'bearing' : 'length';
   const typed = field === 'length' ? stroke?.typedLengthMetres : stroke?.typedBearingDegrees;
   const text = typed === null || typed === undefined ? '' : String(Math.round(typed * 1e6) / 1e6);
@@ -88,16 +98,30 @@ export function switchEntry(): void {
   toolStore.setState({ entry: { field, text: text + unit, fault: null } });
 }
 
-/** Enter: takes the corner at exactly what is typed. */
+/** Enter: takes the corner at exactly what is typed, or the distance that was asked for. */
 export function finishEntry(): void {
   const { entry } = toolStore.getState();
+  if (entry?.field === 'distance') {
+    finishDistance(entry);
+    return;
+  }
   if (!entry || !takeEntry(entry)) return;
   toolStore.setState({ entry: null });
   press();
 }
 
-/** Gives up what is typed. */
+function finishDistance(entry: Entry): void {
+  const read = readLegLength(entry.text);
+  const fault = read.ok ? answerDistance(read.value) : (read.faults[0]?.sentence ?? null);
+  if (fault !== null) toolStore.setState({ entry: { ...entry, fault } });
+}
+
+/** Gives up what is typed; with a distance that was asked for the two places too. */
 export function dropEntry(): void {
+  if (toolStore.getState().entry?.field === 'distance') {
+    dropStroke();
+    return;
+  }
   toolStore.setState({ entry: null });
   typeLength(null);
   typeBearing(null);

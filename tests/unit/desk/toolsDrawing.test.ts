@@ -16,6 +16,7 @@ import {
   stepBack,
   takeBackCorner,
   typeBearing,
+  typeFields,
   typeLength,
 } from '../../../src/desk/tools/drawing';
 import { toolStore } from '../../../src/desk/tools/toolStore';
@@ -212,7 +213,44 @@ test('two points wait for the distance between them', () => {
   pressAt(3, 4);
   expect(tool().asksDistance).toEqual({ purpose: { type: 'underlay' }, from: [0, 0], to: [3, 4] });
   expect(past()).toBe(0);
+  // The hand does not go on until it is answered.
+  at(9, 9);
+  expect(tool().stroke).toBeNull();
   expect(dropStroke()).toBe(true);
+});
+
+test('the distance that is typed scales the picture under the roof, once, and the tool is put down', () => {
+  const underlay = {
+    asset: { sha256: 'a'.repeat(64), name: 'roof.png', bytes: 1000 },
+    pixels: [1000, 800] as [number, number],
+    at: [0, 0] as [number, number],
+    headingDegrees: 0,
+    metresPerPixel: 0.01,
+    strength: 1,
+  };
+  planStore.getState().startWith({ ...rooftop(), underlay }, 'rooftop.plan.json');
+  pickTool({ type: 'two points', purpose: { type: 'underlay' } });
+  pressAt(0, 0);
+  pressAt(3, 4);
+  expect(tool().entry).toMatchObject({ field: 'distance', text: '' });
+  changeEntry('nothing');
+  finishEntry();
+  expect(tool().entry?.fault).toMatch(/metres, such as/);
+  expect(past()).toBe(0);
+  changeEntry('10 m');
+  finishEntry();
+  expect(plan().underlay?.metresPerPixel).toBeCloseTo(0.02, 9);
+  expect(past()).toBe(1);
+  expect(tool().tool).toEqual({ type: 'hand' });
+});
+
+test('fields that are typed while it is drawn are those of what is made', () => {
+  pickTool({ type: 'draw', entryId: 'fence' });
+  typeFields({ heightMetres: 2.4 });
+  pressAt(-8, 2);
+  pressAt(-3, 2);
+  endStroke();
+  expect(added()[0]).toMatchObject({ kind: 'fence', heightMetres: 2.4 });
 });
 
 test('an opening is as wide as a door, as it is typed, or as it is dragged; what does not fit says so', () => {

@@ -1,4 +1,3 @@
-import { itemOf } from '../../../core/plan/items';
 import type { Plan } from '../../../core/plan/schema/plan';
 import { formatLength, type LengthSystem } from '../../../core/units/lengths';
 import type { StrokeFigures } from '../../../desk/tools/figures';
@@ -181,6 +180,3 @@ function endsOf(
   const last = corners.at(-1);
   return last && next ? { from: last, to: next, metres: null } : null;
 }
-
-/** Whether an item is only drafted: it is in what is seen, and not in the plan. */
-export const isDraft = (committed: Plan, id: string): boolean => itemOf(committed, id) === null;

@@ -80,14 +80,14 @@ function EntryChip({ left, top }: { readonly left: number; readonly top: number 
   }, [field]);
   const lengths = useSession((state) => state.lengths);
   if (!entry) return null;
-  const word = entry.field === 'length' ? 'length' : 'bearing';
+  const word = WORDS[entry.field];
   return (
     <div
       className={`stroke-entry${entry.fault === null ? '' : ' bad'}`}
       style={{ left, top, width: ENTRY_WIDTH }}
     >
       <label>
-        <span className="vh">{word} of the leg</span>
+        <span className="vh">{word}</span>
         <input
           ref={input}
           type="text"
@@ -111,8 +111,14 @@ function EntryChip({ left, top }: { readonly left: number; readonly top: number 
   );
 }
 
+const WORDS = {
+  length: 'length of the leg',
+  bearing: 'bearing of the leg',
+  distance: 'distance as it was measured',
+} as const;
+
 /** What a bare number is in; a unit that is typed stands for itself. */
-function unitOf(field: 'length' | 'bearing', text: string, lengths: LengthSystem): string {
+function unitOf(field: keyof typeof WORDS, text: string, lengths: LengthSystem): string {
   if (!/^[\d.,\s]*$/.test(text)) return '';
   return field === 'bearing' ? '°' : lengths === 'm' ? 'm' : 'ft';
 }

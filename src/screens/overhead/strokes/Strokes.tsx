@@ -33,7 +33,9 @@ interface Props {
 export function Strokes({ committed, plan, sheet, lengths }: Props) {
   const [layer, setLayer] = useState<HTMLElement | null>(null);
   const tool = useTool((state) => state.tool);
-  const stroke = useTool((state) => state.stroke) ?? EMPTY_STROKE;
+  const asked = useTool((state) => state.asksDistance);
+  const drawn = useTool((state) => state.stroke) ?? EMPTY_STROKE;
+  const stroke = asked ? { ...EMPTY_STROKE, corners: [asked.from], next: asked.to } : drawn;
   const picked = tool.type !== 'hand';
   const { pane } = sheet;
   const latest = useRef(sheet);
