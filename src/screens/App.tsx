@@ -10,6 +10,7 @@ import { PlansSheet } from './plans/PlansSheet';
 import { useOutcomes } from './report/useOutcomes';
 import { RoofPane } from './roof/RoofPane';
 import { StageUnderneath } from './StageUnderneath';
+import { ImportProgress } from './sheet/import/ImportProgress';
 import { Sheet } from './sheet/Sheet';
 import { ShortcutSheet } from './shortcuts/ShortcutSheet';
 import { useShortcuts } from './shortcuts/useShortcuts';
@@ -48,6 +49,7 @@ export function App() {
         </main>
       </div>
       <Spoken />
+      <ImportProgress />
       <Toasts />
       <AskForm />
       <ContextMenu />
