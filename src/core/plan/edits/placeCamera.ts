@@ -3,6 +3,7 @@ import type { Point } from '../schema/numbers';
 import type { Plan } from '../schema/plan';
 import type { Setup } from '../schema/setup';
 import { freeId } from './freeId';
+import { tidyPoint } from './tidy';
 import { withBeats } from './withBeats';
 
 const withEntry = <Entry extends { readonly id: string }>(list: Entry[], entry: Entry): Entry[] =>
@@ -22,12 +23,14 @@ export function placeCamera(
     readonly headingDegrees: number;
   },
 ): Plan {
-  const { body, lens } = args;
+  const { body } = args;
+  const lens = plan.kit.lenses.find(({ id }) => id === args.lens.id) ?? args.lens;
   const { beats } = withBeats(plan);
   const inOrder = beats.toSorted((a, b) => a.atSeconds - b.atSeconds);
   const from = inOrder[0];
   const to = inOrder.at(-1);
-  const mode = body.modes[0];
+  // The plan's own body of that id may have other modes.
+  const mode = (plan.kit.bodies.find(({ id }) => id === body.id) ?? body).modes[0];
   if (!from || !to || !mode) return plan;
   const leading = plan.cast[0];
   const setup: Setup = {
@@ -51,7 +54,7 @@ export function placeCamera(
       keys: [
         {
           atSeconds: from.atSeconds,
-          position: args.position,
+          position: tidyPoint(args.position),
           headingDegrees: args.headingDegrees,
           tiltDegrees: 0,
           rollDegrees: 0,

@@ -3,7 +3,7 @@ import type { Spot } from '../schema/numbers';
 import type { Plan } from '../schema/plan';
 import { anchorOf } from './anchorOf';
 import { editRecord } from './editRecord';
-import { tidySpot } from './tidy';
+import { sameSpot, tidySpot } from './tidy';
 
 export type Cable = Extract<Gear, { readonly kind: 'cable' }>;
 /** Which end of a cable: the first point of its path or the last. */
@@ -18,7 +18,7 @@ export function plugSpot(plan: Plan, id: string): Spot | null {
 /** The cable with one end at a place. */
 export function withEnd(cable: Cable, end: CableEnd, spot: Spot): Cable {
   const index = end === 'from' ? 0 : cable.path.length - 1;
-  return { ...cable, path: cable.path.with(index, spot) };
+  return sameSpot(cable.path[index], spot) ? cable : { ...cable, path: cable.path.with(index, spot) };
 }
 
 /** The cable with one end plugged into the gear of an id, or into nothing. */
@@ -47,4 +47,17 @@ export function plugCable(
       return spot ? withEnd(plugged, end, tidySpot(spot)) : plugged;
     },
   });
+}
+
+/** The plan with the ends of cables that are plugged into a piece of gear where it is now. */
+export function settlePlugs(plan: Plan, id: string): Plan {
+  const spot = plugSpot(plan, id);
+  if (!spot) return plan;
+  const at = tidySpot(spot);
+  const gear = plan.gear.map((entry) => {
+    if (entry.kind !== 'cable' || !entry.plugs) return entry;
+    const first = entry.plugs.from === id ? withEnd(entry, 'from', at) : entry;
+    return entry.plugs.to === id ? withEnd(first, 'to', at) : first;
+  });
+  return gear.some((entry, index) => entry !== plan.gear[index]) ? { ...plan, gear } : plan;
 }

@@ -1,10 +1,8 @@
-import type { Gear } from '../schema/gear';
 import type { Plan } from '../schema/plan';
 import { standEnd } from '../standEnd';
-import { changed } from './applyMotion';
 import { editRecord } from './editRecord';
-import { plugSpot, withEnd } from './plugCable';
-import { tidyPoint, tidySpot } from './tidy';
+import { settlePlugs } from './plugCable';
+import { tidyPoint } from './tidy';
 
 /**
  * Puts a head, a cloth or a monitor on a stand, or, with null, takes it off, to hang where the stand held it. Plugged
@@ -27,13 +25,5 @@ export function putOnStand(
       return stand ? { ...gear, place: { at: tidyPoint(standEnd(stand)) } } : gear;
     },
   });
-  const spot = put === plan ? null : plugSpot(put, id);
-  if (!spot) return put;
-  const at = tidySpot(spot);
-  const follow = (gear: Gear): Gear => {
-    if (gear.kind !== 'cable' || !gear.plugs) return gear;
-    const from = gear.plugs.from === id ? withEnd(gear, 'from', at) : gear;
-    return gear.plugs.to === id ? withEnd(from, 'to', at) : from;
-  };
-  return { ...put, gear: changed(put.gear, follow) };
+  return put === plan ? plan : settlePlugs(put, id);
 }

@@ -9,12 +9,13 @@ import { applyMotion } from './applyMotion';
 import { editRecord } from './editRecord';
 import { entourageOf, type Foot, feetOf, footOfMark, markKey, ridersOf } from './entourage';
 import { orSame, translation } from './motion';
+import { settlePlugs } from './plugCable';
 import { tidyHeading } from './tidy';
 
 /** Fields of an item of any kind, by their names in the plan; undefined takes out one that may be left out. */
 export type Patch = Readonly<Record<string, unknown>>;
 
-/** What other edits are for: what a thing is, what it is called, what refers to others and what has ids of its own. */
+/** What other edits are for: what a thing is and is called, where it stands, what refers to others and has ids of its own. */
 const NOT_OF_THE_SHAPE: ReadonlySet<string> = new Set([
   'id',
   'kind',
@@ -23,6 +24,7 @@ const NOT_OF_THE_SHAPE: ReadonlySet<string> = new Set([
   'group',
   'locked',
   'hidden',
+  'at',
   'place',
   'plugs',
   'path',
@@ -98,7 +100,7 @@ function onNewTop(plan: Plan, before: Piece, now: Piece, changed: Plan): Plan {
 /**
  * Changes fields of an item by their names in the plan: sizes, heights, heading, choices of its kind. Of a field with
  * fields of its own (a door, a mesh, clothes) only those that are said. What the kind does not have, or may not have
- * so, stays as it is; so do what it is, its name and what refers to others, which have edits of their own. What stands
+ * so, stays as it is; so do what it is, its name, its place and what refers to others, which have edits of their own. What stands
  * on a set piece stays on its top.
  */
 export function reshapeItem(plan: Plan, { id, patch }: { readonly id: string; readonly patch: Patch }): Plan {
@@ -110,6 +112,7 @@ export function reshapeItem(plan: Plan, { id, patch }: { readonly id: string; re
     cast: (record) => (next.section === 'cast' ? next.record : record),
     gear: (record) => (next.section === 'gear' ? next.record : record),
   });
-  if (changed === plan || item.section !== 'piece' || next.section !== 'piece') return changed;
+  if (changed === plan) return plan;
+  if (item.section !== 'piece' || next.section !== 'piece') return settlePlugs(changed, id);
   return onNewTop(plan, item.record, next.record, changed);
 }

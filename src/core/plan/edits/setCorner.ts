@@ -1,7 +1,7 @@
 import type { Spot } from '../schema/numbers';
 import type { Plan } from '../schema/plan';
 import { cornersOf, stayingOnLeg, withCorners } from './corners';
-import { plugCable } from './plugCable';
+import { plugCable, settlePlugs } from './plugCable';
 import { tidySpot } from './tidy';
 
 /** One corner of an item, from 0; of one hole of a deck where `hole` names it. */
@@ -22,6 +22,6 @@ export function setCorner(plan: Plan, { id, index, hole, to }: CornerArgs & { re
   const spots = corners.spots.with(index, tidySpot(to));
   const moved = withCorners(plan, { id, hole, spots, remap: stayingOnLeg });
   if (moved === plan) return plan;
-  if (index === 0) return plugCable(moved, { id, end: 'from', to: null });
+  if (index === 0) return settlePlugs(plugCable(moved, { id, end: 'from', to: null }), id);
   return index === spots.length - 1 ? plugCable(moved, { id, end: 'to', to: null }) : moved;
 }

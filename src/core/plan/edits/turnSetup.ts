@@ -1,5 +1,6 @@
 import type { Plan } from '../schema/plan';
 import { editSetup } from './editRecord';
+import { orSame } from './motion';
 
 /** How far a pan may be written, degrees to either side, as the schema has it. */
 const WIDEST_PAN = 720;
@@ -22,6 +23,6 @@ export function turnSetup(
       ...key,
       headingDegrees: (turned[index] ?? key.headingDegrees) - wholeTurns,
     }));
-    return { ...setup, move: { ...setup.move, keys } };
+    return orSame(setup, { ...setup, move: { ...setup.move, keys } });
   });
 }
