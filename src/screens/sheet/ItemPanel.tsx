@@ -1,36 +1,24 @@
-import { removeItem } from '../../core/plan/edits/removeItem';
 import { type Item, kindOf, wishOf } from '../../core/plan/items';
 import { useLivePlan, useSession } from '../../desk/hooks';
-import { planStore } from '../../desk/planStore';
-import { sessionStore } from '../../desk/sessionStore';
-import { toastStore } from '../../desk/toastStore';
+import { ActionButtons } from '../actions/ActionButtons';
 import { Icon, iconOfItem } from '../parts/Icon';
+import { lightSentence } from './drawing/facts';
 import { FieldGroups } from './fields/FieldOf';
 import { fieldsOf } from './fields/fieldsOf';
+import { ModelPanel } from './import/ModelPanel';
 import { Marks } from './list/Marks';
+import { Belongings } from './panels/Belongings';
 import { NameField } from './panels/NameFields';
 import { WhereFields } from './panels/WhereFields';
 import { WishFields } from './panels/WishFields';
 import { Standing } from './Standing';
-
-function takeOut(item: Item): void {
-  const { edit, undo } = planStore.getState();
-  const { id, label } = item.record;
-  const { say } = toastStore.getState();
-  const faults = edit(`take out ${label}`, (plan) => removeItem(plan, { id }));
-  if (faults[0]) {
-    say(faults[0].sentence, { tone: 'warn' });
-    return;
-  }
-  sessionStore.getState().setSelectedId(null);
-  say(`${label} is out of the plan.`, { action: { word: 'Undo', act: undo } });
-}
 
 /** The chosen item: how it stands in every setup, what it is, where it is, and what it should do in frame. */
 export function ItemPanel({ item, standing }: { readonly item: Item; readonly standing?: boolean }) {
   const plan = useLivePlan();
   const lengths = useSession((state) => state.lengths);
   const { id, label } = item.record;
+  const light = lightSentence(item);
   return (
     <div className="item-panel" key={id}>
       <h3 className="of-item stays">
@@ -42,6 +30,9 @@ export function ItemPanel({ item, standing }: { readonly item: Item; readonly st
       </h3>
       {standing ? <Standing item={item} /> : null}
       <FieldGroups groups={fieldsOf(plan, item, lengths)} />
+      {light === null ? null : <p className="advice">{light}</p>}
+      <Belongings plan={plan} item={item} />
+      {item.section === 'piece' && item.record.kind === 'model' ? <ModelPanel item={item.record} /> : null}
       <WhereFields item={item} />
       <section className="group">
         <h4>In frame, and its name</h4>
@@ -50,11 +41,7 @@ export function ItemPanel({ item, standing }: { readonly item: Item; readonly st
           <NameField id={id} label={label} />
         </div>
       </section>
-      <p className="acts">
-        <button type="button" className="bare" onClick={() => takeOut(item)}>
-          Take it out
-        </button>
-      </p>
+      <ActionButtons ids={[id]} />
     </div>
   );
 }

@@ -11,11 +11,14 @@ import { Segmented } from '../parts/Segmented';
 import { InHand } from './drawing/InHand';
 import { ToolPanel } from './drawing/ToolPanel';
 import { ItemPanel } from './ItemPanel';
+import { ImportButtons } from './import/ImportButtons';
 import { foundItems, inListOrder, matches, wordsOf } from './list/rows';
 import { ThingList } from './list/ThingList';
+import { extrasOf } from './palette/extras';
 import { findEntries } from './palette/findEntries';
 import { PaletteGrid } from './palette/PaletteGrid';
 import { RoofPanel } from './panels/RoofPanel';
+import { SeveralPanel } from './panels/SeveralPanel';
 import { SetupPanel } from './SetupPanel';
 import { setSheetStore } from './sheetStore';
 
@@ -26,11 +29,14 @@ function Left({ plan }: { readonly plan: Plan }) {
   const words = wordsOf(wanted);
   const items = useMemo(() => inListOrder(itemsOf(plan)), [plan]);
   const found = useMemo(() => foundItems(items, wanted), [items, wanted]);
-  const groups = useMemo(() => findEntries(PALETTE, wanted), [wanted]);
+  const groups = useMemo(
+    () => findEntries(PALETTE, wanted, (group, these) => extrasOf(group, these).length > 0),
+    [wanted],
+  );
   const setups = plan.setups.filter((setup) => matches(words, [setup.label, 'camera']));
   const searching = words.length > 0;
   const isEmpty = groups.length === 0 && found.length === 0 && setups.length === 0;
-  const palette = groups.length > 0 ? <PaletteGrid groups={groups} /> : null;
+  const palette = groups.length > 0 ? <PaletteGrid groups={groups} words={words} /> : null;
   const things = (
     <ThingList items={found} setups={setups} onCamera={() => setSheetStore.setState({ about: 'setup' })} />
   );
@@ -73,7 +79,8 @@ function Left({ plan }: { readonly plan: Plan }) {
       ) : left === 'add' ? (
         <>
           {palette}
-          <p className="hint">
+          <ImportButtons />
+          <p className="advice">
             Drag on the roof, or type a length while you draw. <kbd>T</kbd> lays a tape between any two
             corners.
           </p>
@@ -119,7 +126,10 @@ function Right({ plan }: { readonly plan: Plan }) {
   const selectedId = useSession((state) => state.selectedId);
   const picked = useTool(({ tool }) => tool.type !== 'hand');
   const drawing = useTool(({ stroke }) => (stroke?.corners.length ?? 0) > 0);
+  const selectedIds = useSession((state) => state.selectedIds);
   const item = selectedId === null ? null : itemOf(plan, selectedId);
+  if (!picked && selectedIds.length > 1)
+    return <SeveralPanel plan={plan} items={selectedIds.flatMap((id) => itemOf(plan, id) ?? [])} />;
   if (picked && (drawing || !item)) return <ToolPanel />;
   if (picked && item)
     return (

@@ -25,6 +25,7 @@ import { Icon, iconNamed } from '../../parts/Icon';
 import { EditContext } from '../fields/edit';
 import { FieldOf } from '../fields/FieldOf';
 import { fieldsOf } from '../fields/fieldsOf';
+import { UnderlayPanel } from '../import/UnderlayPanel';
 import { inARow } from '../palette/findEntries';
 import { type Draft, draftOf, fieldsTyped } from './draft';
 import { lightSentence } from './facts';
@@ -135,7 +136,7 @@ function EntryPanel({ entry }: { readonly entry: PaletteEntry }) {
         )}
         {draft ? <DraftFields draft={draft} /> : null}
       </div>
-      <p className="hint">
+      <p className="advice">
         {light === null ? null : <>{light} </>}
         <ToolHint entry={entry} drawing={drawing} />
       </p>
@@ -190,6 +191,7 @@ export function ToolPanel() {
   const refusal = useTool((state) => state.refusal);
   const entry = entryOf(tool);
   if (entry) return <EntryPanel key={entry.id} entry={entry} />;
+  if (tool.type === 'two points' && tool.purpose.type === 'underlay') return <UnderlayPanel />;
   const plain = PLAIN_TOOLS[tool.type];
   if (!plain) return null;
   const [title, hint] = plain;
@@ -199,7 +201,7 @@ export function ToolPanel() {
         <Icon name={tool.type === 'tape' ? 'tape' : tool.type === 'opening' ? 'opening' : 'find'} />
         <span className="name">{title}</span>
       </h3>
-      <p className="hint">
+      <p className="advice">
         {hint} <kbd>Esc</kbd> puts it down.
       </p>
       {refusal === null ? null : (

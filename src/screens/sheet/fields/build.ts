@@ -1,16 +1,20 @@
 import { editRecord } from '../../../core/plan/edits/editRecord';
+import { type Patch, reshapeItem } from '../../../core/plan/edits/reshapeItem';
+import { parsePlan } from '../../../core/plan/parse';
 import type { Plan } from '../../../core/plan/schema/plan';
 import type { FieldSpec } from './types';
 
-/** Takes fields of an item to new values, `undefined` out of it; the schema has the last word. */
-export const reshaped = (plan: Plan, id: string, patch: Readonly<Record<string, unknown>>): Plan => {
-  const gone = new Set(Object.keys(patch).filter((key) => patch[key] === undefined));
-  const reshape = <Entry extends object>(entry: Entry): Entry => {
-    const kept = Object.entries({ ...entry, ...patch }).filter(([key]) => !gone.has(key));
-    return Object.fromEntries(kept) as Entry;
-  };
-  return editRecord(plan, id, { piece: reshape, cast: reshape, gear: reshape });
-};
+/**
+ * Takes fields of an item to new values, `undefined` out of it; what stands on it stays on its top. A value that the
+ * schema refuses is put in all the same: whoever makes the edit hears what would work.
+ */
+export function reshaped(plan: Plan, id: string, patch: Patch): Plan {
+  const after = reshapeItem(plan, { id, patch });
+  if (after !== plan) return after;
+  const put = <Entry extends object>(entry: Entry): Entry => ({ ...entry, ...patch });
+  const refused = editRecord(plan, id, { piece: put, cast: put, gear: put });
+  return parsePlan(refused).ok ? plan : refused;
+}
 
 type Labels<Value extends string> = readonly (readonly [value: Value, word: string])[];
 

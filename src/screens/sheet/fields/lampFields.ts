@@ -1,8 +1,9 @@
 import { shortestYokeMetres, yokeMetres } from '../../../core/form/gear/headPlace';
 import { modifiedBeam } from '../../../core/form/gear/modifiedBeam';
 import { BUILT_IN_KIT, headOf } from '../../../core/kit/builtInKit';
+import { setClass } from '../../../core/plan/edits/setClass';
+import { setModifier } from '../../../core/plan/edits/setModifier';
 import type { Gear } from '../../../core/plan/schema/gear';
-import type { HeadClass } from '../../../core/plan/schema/kit';
 import type { Plan } from '../../../core/plan/schema/plan';
 import { formatDegrees } from '../../../core/units/angles';
 import { formatNumber, NBSP } from '../../../core/units/numbers';
@@ -48,12 +49,6 @@ export function lampFacts(plan: Plan, headId: string, modifier: Modifier | null,
   ];
 }
 
-function withClass(plan: Plan, id: string, to: HeadClass): Plan {
-  const heads = plan.kit.heads.some((each) => each.id === to.id) ? plan.kit.heads : [...plan.kit.heads, to];
-  const after = reshaped(plan, id, { head: to.id });
-  return { ...after, kit: { ...after.kit, heads } };
-}
-
 /** A lamp: its class, what is on it, how far it is dimmed, and what follows from that. */
 export function lampFields(plan: Plan, head: Head): FieldGroup[] {
   const { id } = head;
@@ -70,14 +65,14 @@ export function lampFields(plan: Plan, head: Head): FieldGroup[] {
             classes.map((each) => [each.id, each.label] as const),
             (before, to) => {
               const found = classes.find((each) => each.id === to);
-              return found ? withClass(before, id, found) : before;
+              return found ? setClass(before, { id, head: found }) : before;
             },
           ),
           wide: true,
         },
         ...dimFields(id, head.dim),
         choice('modifier', head.modifier ?? 'bare', MODIFIERS, (before, to) =>
-          reshaped(before, id, { modifier: to === 'bare' ? undefined : to }),
+          setModifier(before, { id, modifier: to === 'bare' ? null : to }),
         ),
         {
           form: 'length',

@@ -1,4 +1,7 @@
+import { areaOf } from '../../../core/plan/areas';
 import type { Material, Mesh, Piece } from '../../../core/plan/schema/pieces';
+import type { LengthSystem } from '../../../core/units/lengths';
+import { areaText } from './areaText';
 import { choice, countOf, lengthOf, named, reshaped, sizeFields } from './build';
 import type { FieldGroup, FieldSpec } from './types';
 
@@ -42,13 +45,21 @@ function fenceFields(fence: Extract<Piece, { kind: 'fence' }>): FieldSpec[] {
   ];
 }
 
-function ownFields(piece: Piece): FieldSpec[] {
+function ownFields(piece: Piece, lengths: LengthSystem): FieldSpec[] {
   const { id } = piece;
   switch (piece.kind) {
     case 'deck':
       return [
         lengthOf(id, 'topMetres', 'top at', piece.topMetres),
         lengthOf(id, 'dropMetres', 'walls below', piece.dropMetres),
+        {
+          form: 'shown',
+          label: 'area',
+          text: areaText(
+            (piece.holes ?? []).reduce((left, hole) => left - areaOf(hole.outline), areaOf(piece.outline)),
+            lengths,
+          ),
+        },
       ];
     case 'parapet':
       return [
@@ -151,8 +162,8 @@ function doorFields({ id, door }: Extract<Piece, { kind: 'stair house' }>): Fiel
 }
 
 /** What a set piece is made of, for its panel: the fields of its own kind. */
-export function pieceFields(piece: Piece): FieldGroup[] {
-  const own = ownFields(piece);
+export function pieceFields(piece: Piece, lengths: LengthSystem): FieldGroup[] {
+  const own = ownFields(piece, lengths);
   const groups: FieldGroup[] = own.length === 0 ? [] : [{ heading: 'Size and make', fields: own }];
   if (piece.kind === 'stair house') groups.push({ heading: 'The door', fields: doorFields(piece) });
   return groups;

@@ -1,9 +1,14 @@
 import { BUILT_IN_KIT, standOf } from '../../../core/kit/builtInKit';
+import { setArm } from '../../../core/plan/edits/setArm';
+import { setBags } from '../../../core/plan/edits/setBags';
+import { setClass } from '../../../core/plan/edits/setClass';
 import type { Gear } from '../../../core/plan/schema/gear';
-import type { StandClass } from '../../../core/plan/schema/kit';
 import type { Plan } from '../../../core/plan/schema/plan';
 import { choice, reshaped } from './build';
 import type { FieldGroup, FieldSpec } from './types';
+
+/** Legs that stand closer than this hold nothing up: the least that a plan takes. */
+const NARROWEST_METRES = 0.1;
 
 type Stand = Extract<Gear, { kind: 'stand' }>;
 
@@ -15,14 +20,6 @@ export function offered<Entry extends { readonly id: string }>(
   return [...own, ...known.filter(({ id }) => !own.some((entry) => entry.id === id))];
 }
 
-/** The stand as another class: its height comes within what that class has, and the class into the plan's kit. */
-function asClass(plan: Plan, stand: Stand, to: StandClass): Plan {
-  const stands = plan.kit.stands.some(({ id }) => id === to.id) ? plan.kit.stands : [...plan.kit.stands, to];
-  const heightMetres = Math.min(Math.max(stand.heightMetres, to.lowestMetres), to.highestMetres);
-  const after = reshaped(plan, stand.id, { stand: to.id, heightMetres });
-  return { ...after, kit: { ...after.kit, stands } };
-}
-
 function armFields({ id, arm, headingDegrees }: Stand): FieldSpec[] {
   const has = choice(
     'arm',
@@ -32,9 +29,7 @@ function armFields({ id, arm, headingDegrees }: Stand): FieldSpec[] {
       ['yes', 'on top'],
     ],
     (plan, to) =>
-      reshaped(plan, id, {
-        arm: to === 'yes' ? { lengthMetres: 1, tiltDegrees: 0, headingDegrees } : undefined,
-      }),
+      setArm(plan, { id, arm: to === 'yes' ? { lengthMetres: 1, tiltDegrees: 0, headingDegrees } : null }),
   );
   if (!arm) return [has];
   return [
@@ -69,7 +64,9 @@ function bagFields({ id, bags }: Stand): FieldSpec[] {
       label: 'sandbags',
       value: bags?.count ?? 0,
       change: (plan, count) =>
-        reshaped(plan, id, { bags: count === 0 ? undefined : { kilograms: 10, ...bags, count } }),
+        count === 0
+          ? setBags(plan, { id, bags: null })
+          : reshaped(plan, id, { bags: { kilograms: 10, ...bags, count } }),
     },
     ...(bags
       ? [
@@ -102,7 +99,7 @@ export function standFields(plan: Plan, stand: Stand): FieldGroup[] {
             classes.map((each) => [each.id, each.label] as const),
             (before, to) => {
               const found = classes.find((each) => each.id === to);
-              return found ? asClass(before, stand, found) : before;
+              return found ? setClass(before, { id, stand: found }) : before;
             },
           ),
           wide: true,
@@ -126,6 +123,15 @@ export function standFields(plan: Plan, stand: Stand): FieldGroup[] {
           form: 'length',
           label: 'spread',
           metres: stand.spreadMetres ?? own?.footprintMetres ?? 0,
+          ...(own
+            ? {
+                reach: {
+                  lowestMetres: NARROWEST_METRES,
+                  highestMetres: own.footprintMetres,
+                  sentence: 'The legs of this stand spread',
+                },
+              }
+            : {}),
           change: (before, spreadMetres) => reshaped(before, id, { spreadMetres }),
         },
       ],

@@ -1,19 +1,17 @@
+import { hideItems } from '../../../core/plan/edits/hideItems';
+import { lockItems } from '../../../core/plan/edits/lockItems';
 import { itemsOf } from '../../../core/plan/items';
 import type { Plan } from '../../../core/plan/schema/plan';
 import { planStore } from '../../../desk/planStore';
-import { reshaped } from '../fields/build';
-
-const each = (ids: readonly string[], patch: Readonly<Record<string, unknown>>) => (plan: Plan) =>
-  ids.reduce((after, id) => reshaped(after, id, patch), plan);
 
 /** Locks items where they stand, or lets them be moved again: one step of the history. */
 export function setLocked(ids: readonly string[], locked: boolean): void {
-  planStore.getState().edit(locked ? 'lock' : 'unlock', each(ids, { locked: locked || undefined }));
+  planStore.getState().edit(locked ? 'lock' : 'unlock', (plan) => lockItems(plan, { ids, locked }));
 }
 
 /** Leaves items out of the roof's drawings, or brings them back. */
 export function setHidden(ids: readonly string[], hidden: boolean): void {
-  planStore.getState().edit(hidden ? 'hide' : 'bring back', each(ids, { hidden: hidden || undefined }));
+  planStore.getState().edit(hidden ? 'hide' : 'bring back', (plan) => hideItems(plan, { ids, hidden }));
 }
 
 /** Ids of all items of a group, with one of them last: panels speak of it. */

@@ -1,31 +1,12 @@
 import { type KeyboardEvent, useRef, useState } from 'react';
 import type { PaletteEntry } from '../../../core/kit/palette';
-import { placeFirstCamera } from '../../../desk/placing';
 import { beginPaletteDrag } from '../../../desk/tools/paletteDrag';
 import { useTool } from '../../../desk/tools/useTool';
 import { Icon, type IconName, iconNamed } from '../../parts/Icon';
+import { extrasOf } from './extras';
 import { type EntryGroup, inARow } from './findEntries';
 import { pickEntry, pickedEntryId } from './pick';
 import { cellFrom } from './roving';
-
-/** What stands among the entries and is no entry: it does something at once. */
-interface Extra {
-  readonly id: string;
-  readonly word: string;
-  readonly name: string;
-  readonly icon: IconName;
-  readonly act: () => void;
-}
-
-const CAMERA: Extra = {
-  id: 'camera',
-  word: 'camera',
-  name: 'Place a camera',
-  icon: 'camera',
-  act: placeFirstCamera,
-};
-
-const EXTRAS: Readonly<Record<string, readonly Extra[]>> = { Camera: [CAMERA] };
 
 /** An icon of its own, else that of its kind. */
 const iconOf = (entry: PaletteEntry): IconName => {
@@ -37,13 +18,19 @@ const iconOf = (entry: PaletteEntry): IconName => {
  * All that can be put on the roof, as ruled tables of icon and word under their headings. A click or Enter picks it up,
  * a drag puts it down where it ends; the arrows go from cell to cell, and Tab past them all.
  */
-export function PaletteGrid({ groups }: { readonly groups: readonly EntryGroup[] }) {
+export function PaletteGrid({
+  groups,
+  words,
+}: {
+  readonly groups: readonly EntryGroup[];
+  readonly words: readonly string[];
+}) {
   const picked = useTool(pickedEntryId);
   const [reachable, setReachable] = useState<string | null>(null);
   const grid = useRef<HTMLDivElement>(null);
   const ids = groups.flatMap(({ group, entries }) => [
     ...entries.map(({ id }) => id),
-    ...(EXTRAS[group] ?? []).map(({ id }) => id),
+    ...extrasOf(group, words).map(({ id }) => id),
   ]);
   const stop = [reachable, picked].find((id) => id !== null && ids.includes(id)) ?? ids[0];
 
@@ -81,7 +68,7 @@ export function PaletteGrid({ groups }: { readonly groups: readonly EntryGroup[]
                 <span>{inARow(entry.word)}</span>
               </button>
             ))}
-            {(EXTRAS[group] ?? []).map((extra) => (
+            {extrasOf(group, words).map((extra) => (
               <button
                 key={extra.id}
                 type="button"

@@ -7,15 +7,22 @@ export interface EntryGroup {
   readonly entries: readonly PaletteEntry[];
 }
 
-/** What a search finds of the palette, by its own words and by others that it goes by, in the palette's own order. */
-export function findEntries(palette: readonly PaletteEntry[], search: string): readonly EntryGroup[] {
+/**
+ * What a search finds of the palette, by its own words and by others that it goes by, in the palette's own order.
+ * `besides` says of a group whether something else in it is found, so that its heading stands.
+ */
+export function findEntries(
+  palette: readonly PaletteEntry[],
+  search: string,
+  besides: (group: PaletteGroup, words: readonly string[]) => boolean = () => false,
+): readonly EntryGroup[] {
   const words = wordsOf(search);
   return PALETTE_GROUPS.flatMap((group): EntryGroup[] => {
     const entries = palette.filter(
       (entry) =>
         entry.group === group && matches(words, [entry.word, entry.kind, entry.group, ...entry.also]),
     );
-    return entries.length === 0 ? [] : [{ group, entries }];
+    return entries.length === 0 && !besides(group, words) ? [] : [{ group, entries }];
   });
 }
 

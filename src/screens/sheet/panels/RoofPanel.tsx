@@ -1,3 +1,6 @@
+import { removeTape } from '../../../core/plan/edits/removeTape';
+import { setGround } from '../../../core/plan/edits/setGround';
+import { setPlace } from '../../../core/plan/edits/setPlace';
 import { itemsOf } from '../../../core/plan/items';
 import { metresBetween } from '../../../core/plan/runs';
 import type { Ground, Plan } from '../../../core/plan/schema/plan';
@@ -6,6 +9,7 @@ import { useSession } from '../../../desk/hooks';
 import { Field, SelectField, ShownField } from '../../parts/Field';
 import { NumberField } from '../../parts/NumberField';
 import { editPlan } from '../fields/edit';
+import { UnderlayPanel } from '../import/UnderlayPanel';
 
 const SURFACES: readonly Ground['surface'][] = ['concrete', 'asphalt', 'felt', 'tile', 'timber'];
 const WETNESS: readonly Ground['wetness'][] = ['dry', 'damp', 'wet down', 'puddled'];
@@ -13,10 +17,10 @@ const WETNESS: readonly Ground['wetness'][] = ['dry', 'damp', 'wet down', 'puddl
 type Place = Plan['place'];
 
 const place = (name: string, patch: Partial<Place>): string | null =>
-  editPlan(name, (plan) => ({ ...plan, place: { ...plan.place, ...patch } }));
+  editPlan(name, (plan) => setPlace(plan, { patch: { place: patch } }));
 
 const ground = (name: string, patch: Partial<Ground>): string | null =>
-  editPlan(name, (plan) => ({ ...plan, ground: { ...plan.ground, ...patch } }));
+  editPlan(name, (plan) => setGround(plan, { patch }));
 
 function Tapes({ plan }: { readonly plan: Plan }) {
   const lengths = useSession((state) => state.lengths);
@@ -25,7 +29,7 @@ function Tapes({ plan }: { readonly plan: Plan }) {
     <section className="group">
       <h4>Tapes that stay</h4>
       {tapes.length === 0 ? (
-        <p className="hint">
+        <p className="advice">
           None yet. <kbd>T</kbd> lays one between any two corners.
         </p>
       ) : (
@@ -38,12 +42,7 @@ function Tapes({ plan }: { readonly plan: Plan }) {
                 type="button"
                 className="bare"
                 aria-label={`Take up tape ${index + 1}`}
-                onClick={() =>
-                  editPlan('take up a tape', (before) => ({
-                    ...before,
-                    tapes: (before.tapes ?? []).filter(({ id }) => id !== tape.id),
-                  }))
-                }
+                onClick={() => editPlan('take up a tape', (before) => removeTape(before, { id: tape.id }))}
               >
                 Take it up
               </button>
@@ -67,7 +66,9 @@ export function RoofPanel({ plan }: { readonly plan: Plan }) {
             wide
             label="title"
             text={plan.title}
-            commit={(text) => editPlan('name the plan', (before) => ({ ...before, title: text.trim() }))}
+            commit={(text) =>
+              editPlan('name the plan', (before) => setPlace(before, { patch: { title: text.trim() } }))
+            }
           />
           <Field
             label="date"
@@ -137,6 +138,7 @@ export function RoofPanel({ plan }: { readonly plan: Plan }) {
           </SelectField>
         </div>
       </section>
+      <UnderlayPanel />
       <Tapes plan={plan} />
       <section className="group">
         <h4>On the roof</h4>

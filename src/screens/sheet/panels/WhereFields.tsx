@@ -7,12 +7,7 @@ import { useLivePlan } from '../../../desk/hooks';
 import { HeadingField } from '../../parts/HeadingField';
 import { LengthField } from '../../parts/LengthField';
 import { useEdit } from '../fields/edit';
-
-/** Height of the foot above the deck, or of the middle of what hangs; null where a stand or a path decides it. */
-function baseHeightOf({ record }: Item): number | null {
-  if ('at' in record) return record.at[1];
-  return 'place' in record && 'at' in record.place ? record.place.at[1] : null;
-}
+import { baseHeightOf } from './baseHeight';
 
 /** Where an item stands and which way it faces, typed. */
 export function WhereFields({ item }: { readonly item: Item }) {
