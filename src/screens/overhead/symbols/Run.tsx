@@ -17,10 +17,21 @@ const INKS = {
 /** A door wider than this has two leaves, metres; common practice, no source. */
 const WIDEST_LEAF = 1.3;
 
-/** A parapet or a wall, cut: hatched between its two sides, broken where something opens in it. */
+/** A drawing cuts through what stands this far above its foot, metres, or lower where the run is low. */
+const CUT_METRES = 1.1;
+const CUT_SHARE = 0.6;
+
+/** Whether the cut goes through an opening, and not over it or below it. */
+const isCut = ({ low, high }: PlacedOpening, { heightMetres }: PieceOf<'parapet' | 'wall'>): boolean => {
+  const cut = Math.min(CUT_METRES, heightMetres * CUT_SHARE);
+  return low < cut && cut < high;
+};
+
+/** A parapet or a wall, cut: hatched between its two sides, broken where it is cut through an opening. */
 export function Run({ piece }: { readonly piece: PieceOf<'parapet' | 'wall'> }) {
   const openings = openingsOf(piece);
-  const path = uncut(piece, openings)
+  const cuts = openings.filter((placed) => isCut(placed, piece));
+  const path = uncut(piece, cuts)
     .map((run) => bandPath(bandOf(run.path, run.closed, piece.thicknessMetres)))
     .join('');
   return (
@@ -32,7 +43,7 @@ export function Run({ piece }: { readonly piece: PieceOf<'parapet' | 'wall'> }) 
         fillRule="evenodd"
         d={path}
       />
-      {openings.map((placed) => (
+      {cuts.map((placed) => (
         <Way key={placed.opening.id} placed={placed} piece={piece} />
       ))}
     </>
