@@ -58,7 +58,15 @@ function OpenMenu({ request }: { readonly request: ContextRequest }) {
       const at = focusedAmong(rovingItems(menu.current));
       const action = actions[at];
       if (action?.more) run(action);
-    } else if (!rove(menu.current, event.key)) return;
+    } else {
+      const meant = actions.find((action) => action.matches?.(event.nativeEvent));
+      if (meant) run(meant);
+      else if (!rove(menu.current, event.key)) {
+        // Enter and the space bar press the word; nothing goes on to the page.
+        event.stopPropagation();
+        return;
+      }
+    }
     event.preventDefault();
     event.stopPropagation();
   };

@@ -6,6 +6,7 @@ import {
   useMemo,
   useState,
 } from 'react';
+import { useStore } from 'zustand';
 import type { Plan } from '../../core/plan/schema/plan';
 import type { SetupReport } from '../../core/report/types';
 import type { LengthSystem } from '../../core/units/lengths';
@@ -13,11 +14,13 @@ import { chooseSetup } from '../../desk/choose';
 import { useSession } from '../../desk/hooks';
 import { type Choosing, chooseItem } from '../../desk/selecting';
 import { sessionStore } from '../../desk/sessionStore';
+import { toolStore } from '../../desk/tools/toolStore';
 import { type HitShape, hitAt } from './geometry/hits';
 import { grown } from './geometry/notes';
 import { decksOf, roofBounds } from './geometry/roof';
 import type { Bounds, Ring, Spot } from './geometry/spots';
 import { groundOf } from './ground';
+import { HandlesLayer } from './handles/HandlesLayer';
 import { hitShapesOf } from './hitShapes';
 import { Dimensions, dimensionFigures, dimensionLines, OFF_DRAWING } from './layers/Dimensions';
 import { Drawing } from './layers/Drawing';
@@ -66,6 +69,7 @@ export function Sheet({ committed, plan, drawn, sheet, seconds, setupId, report,
   const chosenIds = useSession((state) => state.selectedIds);
   const chosenId = chosenIds.length === 1 ? (chosenIds[0] ?? null) : null;
   const open = useSession((state) => state.sheet);
+  const tooled = useStore(toolStore, ({ tool }) => tool.type !== 'hand');
   const { width, height } = sheet.pane;
   const { at, zoom, fitAll } = sheet;
 
@@ -179,7 +183,11 @@ export function Sheet({ committed, plan, drawn, sheet, seconds, setupId, report,
     const middle: Spot = [width / 2, height / 2];
     if (event.key === 'Enter' || event.key === ' ') {
       if (!target || (adds && toolPointer.active())) return;
-      choose(target, adds ? 'add' : event.altKey ? 'one' : 'alone');
+      // Once chosen, a further press goes on to the handles.
+      const isChosen = itemIdOf(target) === chosenId && chosenId !== null;
+      const first = isChosen && !adds ? svg?.querySelector<SVGElement>('[data-handle]') : null;
+      if (first) first.focus({ preventScroll: true });
+      else choose(target, adds ? 'add' : event.altKey ? 'one' : 'alone');
     } else if (event.ctrlKey || event.metaKey || event.altKey) return;
     else if (event.key === '+' || event.key === '=') zoom(middle, ZOOM_STEP);
     else if (event.key === '-' || event.key === '\u2212') zoom(middle, 1 / ZOOM_STEP);
@@ -249,6 +257,9 @@ export function Sheet({ committed, plan, drawn, sheet, seconds, setupId, report,
         focused={focused}
         lettered={labels}
       />
+      {!tooled && (
+        <HandlesLayer plan={plan} sheet={sheet} svg={svg} seconds={seconds} setupId={setupId} touch={touch} />
+      )}
     </svg>
   );
 }

@@ -34,6 +34,12 @@ export const keyOf = (target: Target): string =>
 /** What the building is made of stays where it is under a hand that only wants to pan. */
 const FIXED = new Set(['deck', 'parapet', 'skyline block']);
 
+/** Whether an item is part of the building itself. */
+export function isBuiltIn(plan: Plan, id: string): boolean {
+  const item = itemOf(plan, id);
+  return item?.section === 'piece' && FIXED.has(item.record.kind);
+}
+
 /** The point [x, z] that a drag moves, metres; null where the target does not let itself be dragged. */
 export function anchorOfTarget(plan: Plan, target: Target): Spot | null {
   if (target.type === 'camera') {
@@ -45,8 +51,7 @@ export function anchorOfTarget(plan: Plan, target: Target): Spot | null {
     const mark = performer?.marks.find(({ id }) => id === target.markId);
     return mark && !performer?.locked ? [mark.at[0], mark.at[1]] : null;
   }
-  const item = itemOf(plan, target.id);
-  if (!item || (item.section === 'piece' && FIXED.has(item.record.kind))) return null;
+  if (isBuiltIn(plan, target.id)) return null;
   return isMovable(plan, target.id) ? anchorOf(plan, target.id) : null;
 }
 

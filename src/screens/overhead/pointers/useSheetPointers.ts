@@ -69,8 +69,10 @@ export function useSheetPointers(options: PointerOptions) {
     const touch = (event: TouchEvent): void => {
       const [finger] = event.touches;
       const { scrolls, hit } = latest.current;
+      const onHandle = event.target instanceof Element && event.target.closest('[data-handle]') !== null;
       const leavesIt =
         scrolls &&
+        !onHandle &&
         !toolPointer.active() &&
         event.touches.length === 1 &&
         finger !== undefined &&
