@@ -21,7 +21,7 @@ export interface SurfaceOptions {
 }
 
 /** How far off a foot may be and still stand, metres: what a typed height leaves. */
-const STANDING_METRES = 0.02;
+export const STANDING_METRES = 0.02;
 
 /** The roof slab of a stair house lies this far below the top of its coping, as its form has it. */
 const COPING_METRES = 0.08;

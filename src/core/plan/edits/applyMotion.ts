@@ -3,13 +3,16 @@ import type { Gear } from '../schema/gear';
 import type { Spot } from '../schema/numbers';
 import type { Piece } from '../schema/pieces';
 import type { Plan } from '../schema/plan';
-import { type Surface, surfaceOfFoot, surfaceUnder, topAt } from '../surfaces';
+import { surfaceOfFoot, surfaceUnder, topAt } from '../surfaces';
 import { type Entourage, feetOf, footOfMark, markKey } from './entourage';
 import { type Motion, movedGear, movedMark, movedPiece, orSame } from './motion';
 import { type Cable, withEnd } from './plugCable';
 
 /** A little more than a foot may be off and still stand, metres. */
 const UNDER_METRES = 0.03;
+
+/** Surfaces that are no farther apart than this are one level, metres. */
+const LEVEL_METRES = 1e-6;
 
 /** How far each moved thing is raised: what stands on the roof lands on what is under its new place. */
 export interface Lifts {
@@ -22,8 +25,8 @@ export const sameLift = (metres: number): Lifts => ({ ofItem: () => metres, ofMa
 
 /**
  * Lifts of things that land. What moves is no ground for itself; passengers are lifted as what takes them along;
- * what stands under something, as under a riser, stays under it; what hangs keeps its height. What is `gone` is
- * stood on no more.
+ * what stands under something, as under a riser, stays under it; what hangs keeps its height, and so does
+ * a run that would not be level. What is `gone` is stood on no more.
  */
 export function landings(
   plan: Plan,
@@ -38,16 +41,20 @@ export function landings(
     if (!first) return 0;
     const stoodOn = feet.map(({ spot, metres }) => surfaceOfFoot(plan, spot, metres, moving));
     const before = stoodOn[0];
-    if (!before || stoodOn.some((surface) => !surface || Math.abs(surface.metres - before.metres) > 1e-6))
+    if (
+      !before ||
+      stoodOn.some((surface) => !surface || Math.abs(surface.metres - before.metres) > LEVEL_METRES)
+    )
       return 0;
     const except = new Set([...moving, ...gone]);
     for (const piece of plan.pieces)
       if (feet.some(({ spot, metres }) => (topAt(piece, spot) ?? metres) > metres + UNDER_METRES))
         except.add(piece.id);
     const under = feet.map(({ spot }) => surfaceUnder(plan, motion.spot(spot), { except }));
-    const solid = under.filter(({ id }) => id !== null);
-    const heights = (solid.length > 0 ? solid : under).map(({ metres }: Surface) => metres);
-    return Math.min(...heights) - before.metres;
+    const landed = under[0].metres;
+    return under.every(({ metres }) => Math.abs(metres - landed) <= LEVEL_METRES)
+      ? landed - before.metres
+      : 0;
   };
   const ofItem = (id: string): number => {
     const before = known.get(id);

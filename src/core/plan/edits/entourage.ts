@@ -5,7 +5,7 @@ import type { Gear } from '../schema/gear';
 import type { Spot } from '../schema/numbers';
 import type { Piece } from '../schema/pieces';
 import type { Plan } from '../schema/plan';
-import { surfaceOfFoot } from '../surfaces';
+import { STANDING_METRES, surfaceOfFoot, topAt } from '../surfaces';
 
 /** A sandbag this far above or below a stand's foot still lies over its legs, metres. */
 const BAG_METRES = 0.6;
@@ -112,8 +112,14 @@ export function bagsOver(plan: Plan, standId: string): readonly string[] {
 
 /** Ids of the items that stand on a set piece with every foot, and keys of the marks that do. */
 export function ridersOf(plan: Plan, levelId: string, evenLocked: boolean): readonly string[] {
-  const isOn = (except: string) => (foot: Foot) =>
-    surfaceOfFoot(plan, foot.spot, foot.metres, new Set([except]))?.id === levelId;
+  const level = plan.pieces.find(({ id }) => id === levelId);
+  if (!level) return [];
+  const isOn = (except: string) => (foot: Foot) => {
+    // Most things stand elsewhere: that costs one question, not one for each set piece.
+    const top = topAt(level, foot.spot);
+    if (top === null || Math.abs(top - foot.metres) > STANDING_METRES) return false;
+    return surfaceOfFoot(plan, foot.spot, foot.metres, new Set([except]))?.id === levelId;
+  };
   const records = [...plan.pieces, ...plan.gear].filter((record) => {
     const feet = feetOf(record);
     return record.id !== levelId && feet.length > 0 && feet.every(isOn(record.id));
