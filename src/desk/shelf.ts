@@ -1,4 +1,11 @@
-import { type IDBPDatabase, type IDBPTransaction, openDB, type StoreNames, type StoreValue } from 'idb';
+import {
+  type IDBPDatabase,
+  type IDBPObjectStore,
+  type IDBPTransaction,
+  openDB,
+  type StoreNames,
+  type StoreValue,
+} from 'idb';
 import type { Shelf } from './plans/shelfTypes';
 import { upgradeShelf } from './plans/upgrade';
 
@@ -61,6 +68,21 @@ export async function onShelf<const Names extends StoreNames<Shelf>[], Result>(
   });
   const [result] = await Promise.all([working, transaction.done]);
   return result;
+}
+
+/**
+ * Does one thing to the notes that pages leave, without waiting for any answer on the way: once it is asked for it is
+ * done, even if the page is gone the next moment. It is with the system then, and on the disk a little later.
+ * @throws what the browser throws when it refuses storage
+ */
+export async function onNotes(
+  work: (store: IDBPObjectStore<Shelf, ['left'], 'left', 'readwrite'>) => Promise<unknown>,
+): Promise<void> {
+  const transaction = (await openShelf()).transaction('left', 'readwrite', { durability: 'relaxed' });
+  const working = work(transaction.store);
+  // Told to: a transaction that waits for its page to be done with it is dropped with the page.
+  transaction.commit();
+  await Promise.all([working, transaction.done]);
 }
 
 /** One value of the shelf, or null. */

@@ -5,7 +5,8 @@ import { afterAll, afterEach, inject } from 'vitest';
 import { findChromium } from '../../src/workshop/chromium.mjs';
 import { HOUSE } from '../../src/workshop/house.mjs';
 
-const FLAGS = [
+/** With these the browser runs alike everywhere, without a graphics card too. */
+export const FLAGS = [
   '--no-sandbox',
   '--disable-quic',
   '--no-first-run',

@@ -1,12 +1,18 @@
 import type { Plan } from '../../core/plan/schema/plan';
 import { type KeepingState, keepingStore } from '../keepingStore';
 import { ShelfHeld } from '../shelf';
+import { nextInstant } from './rows';
 import { tellTabs } from './tabs';
 import { giveUpLesser } from './versionShelf';
-import { leavePlan, type OpenPlan, writePlan } from './writing';
+import { type Keepable, leavePlan, type OpenPlan, writePlan } from './writing';
 
 /** An edit is written at once, and those that follow it within this time together: a run of nudges is few writings. */
 const PAUSE_MS = 300;
+/**
+ * How often a note is put down of edits that follow each other. It needs no answer from the shelf, so it leaves the page
+ * with the edit itself: a page whose processor is busy elsewhere, and whose writing waits, still loses no more than this.
+ */
+const NOTE_MS = 200;
 /** How soon a device that refused is asked again. */
 const RETRY_MS = 3000;
 
@@ -21,6 +27,7 @@ let meetOther: (open: OpenPlan) => void = () => {};
 let timer: ReturnType<typeof setTimeout> | null = null;
 let writing: Promise<void> | null = null;
 let writtenAt = Number.NEGATIVE_INFINITY;
+let notedAt = Number.NEGATIVE_INFINITY;
 
 const QUOTA = 'QuotaExceededError';
 const nameOf = (error: unknown): string =>
@@ -58,14 +65,24 @@ export const isAllSafe = (): boolean => [...unwritten.values()].every(({ plan })
 export const forgetUnwritten = (planId: string): void => void unwritten.delete(planId);
 
 /** Has a plan written soon. */
-export function keep(open: OpenPlan): void {
+export function keep(keepable: Keepable): void {
+  const open = { ...keepable, changedAt: nextInstant() };
   unwritten.set(open.planId, open);
-  const refused = keepingStore.getState().state !== 'kept' && keepingStore.getState().state !== 'starting';
-  writeIn(refused ? RETRY_MS : Math.max(writtenAt + PAUSE_MS - performance.now(), 0));
+  const { state } = keepingStore.getState();
+  const now = performance.now();
+  if (state !== 'kept') {
+    writeIn(RETRY_MS);
+    return;
+  }
+  if (now - notedAt >= NOTE_MS) {
+    notedAt = now;
+    leavePlan(open).catch(tellRefusal);
+  }
+  writeIn(Math.max(writtenAt + PAUSE_MS - now, 0));
 }
 
 /** Has the open plan written soon if it is not what the shelf holds. */
-export function keepIfChanged(open: OpenPlan): void {
+export function keepIfChanged(open: Keepable): void {
   if (written.get(open.planId) !== open.plan || unwritten.has(open.planId)) keep(open);
 }
 

@@ -7,6 +7,7 @@ import { newPlanFrom, openKept } from './opening';
 import { copyPicture } from './pictures';
 import { newPlanId } from './planId';
 import { plansStore, refreshPlans } from './plansStore';
+import { nextInstant } from './rows';
 import { tellTabs } from './tabs';
 import { titleWith } from './titles';
 import { dropTakenOut, findPlan, markTakenOut, planRows, takeUpFrom, writePlan } from './writing';
@@ -35,7 +36,7 @@ export async function duplicatePlan(planId: string): Promise<string | null> {
   if (!found) return null;
   const copyId = newPlanId();
   const plan = { ...found.plan, title: titleWith(found.plan.title, 'copy') };
-  await writePlan({ planId: copyId, plan, fileName: found.fileName });
+  await writePlan({ planId: copyId, plan, fileName: found.fileName, changedAt: nextInstant() });
   await copyPicture(planId, copyId);
   await listedAnew(copyId);
   return copyId;
@@ -58,7 +59,12 @@ export async function renamePlan(planId: string, title: string): Promise<string 
   const checked = parsePlan(retitled(read.value));
   if (!checked.ok) return checked.faults[0].sentence;
   takeUpFrom(found.row);
-  const row = await writePlan({ planId, plan: checked.value, fileName: found.row.fileName });
+  const row = await writePlan({
+    planId,
+    plan: checked.value,
+    fileName: found.row.fileName,
+    changedAt: nextInstant(),
+  });
   if (!row) return 'Another tab changed this plan just now, so it keeps its name.';
   tellTabs({ type: 'written', planId, writing: row.writing });
   await refreshPlans();

@@ -10,7 +10,7 @@ import { newPlanId } from './planId';
 import type { PlanRow } from './shelfTypes';
 import { tellTabs } from './tabs';
 import { titleWith } from './titles';
-import { findPlan, type OpenPlan, planRows, takeUpFrom, takeUpLeft } from './writing';
+import { findPlan, type Keepable, planRows, takeUpFrom, takeUpLeft } from './writing';
 
 /** One toast speaks of what was opened last, or was not. */
 export const OPENING = 'opening';
@@ -47,7 +47,7 @@ const tellUnreadable = (title: string, sentence: string): void =>
   });
 
 /** What the shelf holds of a plan, read; else what this sitting remembers of it; null when there is neither. */
-async function readKept(planId: string): Promise<OpenPlan | null> {
+async function readKept(planId: string): Promise<Keepable | null> {
   const sitting = sittingsLeft().get(planId);
   const remembered = sitting ? { planId, plan: sitting.plan, fileName: sitting.fileName } : null;
   try {
@@ -108,7 +108,7 @@ function offerAside(aside: readonly PlanRow[]): void {
 }
 
 /** The plan that this device had open last, or the next that can be read; null when there is none. */
-export async function restoreKept(): Promise<OpenPlan | null> {
+export async function restoreKept(): Promise<Keepable | null> {
   try {
     offerAside(await takeUpLeft());
     const rows = await planRows();
@@ -130,7 +130,7 @@ export async function restoreKept(): Promise<OpenPlan | null> {
 /**
  * Goes on with a plan that another tab has written since under an id of its own, so that neither is lost, and says so.
  */
-export function goOnBeside({ planId, plan, fileName }: OpenPlan): void {
+export function goOnBeside({ planId, plan, fileName }: Keepable): void {
   const ownId = newPlanId();
   const title = titleWith(plan.title, 'from another tab');
   const { branchOff, planId: openId } = planStore.getState();

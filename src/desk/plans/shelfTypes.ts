@@ -9,20 +9,23 @@ export interface PlanRow {
   readonly fileName: string;
   /** Counts the writings: a number that a page does not know is another tab's. */
   readonly writing: number;
-  /** When it was written last, milliseconds since 1970. */
+  /** When what is written was made, milliseconds since 1970; never the same twice in a tab. */
   readonly changedAt: number;
+  /** Which tab made it. */
+  readonly tab: string;
   /** Taken out of the list, to be put back until the list is closed. */
   readonly takenOut: boolean;
 }
 
-/** What a page put down on its way out, when it had no time to see what another tab had written. */
+/** What a page put down without seeing what another tab had written, in case it has no time for more. */
 export interface LeftPlan {
   readonly planId: string;
   readonly document: unknown;
   readonly fileName: string;
   /** The last writing that the page knew of. */
   readonly writing: number;
-  readonly at: number;
+  readonly changedAt: number;
+  readonly tab: string;
 }
 
 /** A state of a plan from before something drastic was done to it. */

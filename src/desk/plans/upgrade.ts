@@ -31,7 +31,10 @@ function fromAlone(
   const beside = isNewest ? null : leaving;
   return [kept, beside, unread].flatMap((plan) => {
     if (!plan) return [];
-    const row = rowOf(newPlanId(), plan.document, plan.fileName, plan.writing ?? 1);
+    const row = rowOf(
+      { id: newPlanId(), fileName: plan.fileName, writing: plan.writing ?? 1 },
+      plan.document,
+    );
     const title = plan === beside ? titleWith(row.title, 'from a closed tab') : row.title;
     return [{ row: { ...row, title }, document: plan.document }];
   });

@@ -1,17 +1,23 @@
 import { parsePlan } from '../../core/plan/parse';
 import type { Plan } from '../../core/plan/schema/plan';
-import { onShelf } from '../shelf';
+import { onNotes, onShelf } from '../shelf';
 import { newPlanId } from './planId';
-import { rowOf } from './rows';
+import { rowOf, TAB } from './rows';
 import { sameData } from './same';
 import type { LeftPlan, PlanRow } from './shelfTypes';
 import { titleWith } from './titles';
 
 /** A plan with what it is kept under. */
-export interface OpenPlan {
+export interface Keepable {
   readonly planId: string;
   readonly plan: Plan;
   readonly fileName: string;
+}
+
+/** A state of a plan that is to be written. */
+export interface OpenPlan extends Keepable {
+  /** When this state was made, milliseconds since 1970: `nextInstant`. */
+  readonly changedAt: number;
 }
 
 /** A plan as it was found on the shelf. */
@@ -20,9 +26,6 @@ export interface FoundPlan {
   /** As it was stored: whatever it is, it is parsed before it is believed. */
   readonly document: unknown;
 }
-
-/** Tells this page's notes from those of other pages. */
-const TAB = newPlanId();
 
 /** The last writing of each plan that this page took up or made. */
 const known = new Map<string, number>();
@@ -33,10 +36,32 @@ export const takeUpFrom = ({ id, writing }: PlanRow): void => void known.set(id,
 /** Whether that writing of a plan is another tab's. */
 export const isNews = (planId: string, writing: number): boolean => writing > (known.get(planId) ?? 0);
 
-const WITH_NOTES = ['plans', 'documents', 'left', 'meta'] as ['plans', 'documents', 'left', 'meta'];
+const WITH_META = ['plans', 'documents', 'meta'] as ['plans', 'documents', 'meta'];
+const WITH_NOTES = ['plans', 'documents', 'left'] as ['plans', 'documents', 'left'];
 const PLAN = ['plans', 'documents'] as ['plans', 'documents'];
 
+/** When what the last note of each plan says was made. */
+const noted = new Map<string, number>();
+
 const noteKey = (planId: string): string => `${planId} ${TAB}`;
+
+/**
+ * Puts a note of a plan down beside the kept one, without waiting for any answer: a page that goes away gets none. No
+ * writing stands in its way, and the next one that is as new takes it away.
+ */
+export function leavePlan({ planId, plan, fileName, changedAt }: OpenPlan): Promise<void> {
+  const writing = known.get(planId) ?? 0;
+  noted.set(planId, changedAt);
+  const left: LeftPlan = { planId, document: plan, fileName, writing, changedAt, tab: TAB };
+  return onNotes((store) => store.put(left, noteKey(planId)));
+}
+
+async function dropNote({ planId, changedAt }: OpenPlan): Promise<void> {
+  const at = noted.get(planId);
+  if (at === undefined || at > changedAt) return;
+  noted.delete(planId);
+  await onNotes((store) => store.delete(noteKey(planId)));
+}
 
 /**
  * Writes a plan unless another tab has written it since, in one transaction, so that nobody writes in between.
@@ -45,45 +70,46 @@ const noteKey = (planId: string): string => `${planId} ${TAB}`;
  * @returns the row as it is now
  * @throws what the browser throws when it refuses storage
  */
-export function writePlan({ planId, plan, fileName }: OpenPlan): Promise<PlanRow | null> {
-  return onShelf(WITH_NOTES, 'readwrite', async (transaction) => {
+export async function writePlan(open: OpenPlan): Promise<PlanRow | null> {
+  const { planId, plan, fileName, changedAt } = open;
+  const row = await onShelf(WITH_META, 'readwrite', async (transaction) => {
     const plans = transaction.objectStore('plans');
     const documents = transaction.objectStore('documents');
     const before = await plans.get(planId);
     const ours = known.get(planId) ?? 0;
-    if (before && before.writing !== ours) {
-      if (!sameData(await documents.get(planId), plan)) return null;
-      known.set(planId, before.writing);
-      await transaction.objectStore('left').delete(noteKey(planId));
-      return before;
+    // A page that opened meanwhile may have taken up a note of this very tab.
+    if (before && before.writing !== ours && before.tab !== TAB) {
+      return sameData(await documents.get(planId), plan) ? before : null;
     }
-    const row = rowOf(planId, plan, fileName, ours + 1);
+    const writing = (before?.writing ?? ours) + 1;
+    const next = rowOf({ id: planId, fileName, writing, changedAt }, plan);
     await Promise.all([
       documents.put(plan, planId),
-      plans.put(row, planId),
-      transaction.objectStore('left').delete(noteKey(planId)),
+      plans.put(next, planId),
       transaction.objectStore('meta').put(planId, 'lastOpen'),
     ]);
-    known.set(planId, row.writing);
-    return row;
+    return next;
   });
+  if (!row) return null;
+  takeUpFrom(row);
+  await dropNote(open);
+  return row;
 }
 
-/** Puts a plan down beside the kept one, without waiting for any answer: a page that goes away gets none. */
-export function leavePlan({ planId, plan, fileName }: OpenPlan): Promise<void> {
-  return onShelf(['left'], 'readwrite', async (transaction) => {
-    const writing = known.get(planId) ?? 0;
-    const left: LeftPlan = { planId, document: plan, fileName, writing, at: Date.now() };
-    const put = transaction.store.put(left, noteKey(planId));
-    // Told to: a transaction that waits for its page to be done with it is dropped with the page.
-    transaction.commit();
-    await put;
-  });
-}
+/** Whether a note says what came after the kept state: by its tab's clock, or by the writing that it knew. */
+const isAfter = (note: LeftPlan, row: PlanRow | undefined): boolean => {
+  if (!row) return true;
+  return note.tab === row.tab ? note.changedAt > row.changedAt : note.writing === row.writing;
+};
+
+/** Whether the kept state is the note's, or came after it in the same tab. */
+const isPast = (note: LeftPlan, row: PlanRow | undefined, document: unknown): boolean =>
+  row !== undefined &&
+  ((note.tab === row.tab && note.changedAt <= row.changedAt) || sameData(document, note.document));
 
 /**
- * Takes up what pages put down on their way out. After the last writing it is the plan itself; where another tab has
- * written since, it becomes a plan of its own, and its row comes back.
+ * Takes up what pages put down and did not come to write. After the last writing it is the plan itself; where another
+ * tab has written since, it becomes a plan of its own, and its row comes back.
  */
 export function takeUpLeft(): Promise<readonly PlanRow[]> {
   return onShelf(WITH_NOTES, 'readwrite', async (transaction) => {
@@ -91,17 +117,23 @@ export function takeUpLeft(): Promise<readonly PlanRow[]> {
     const documents = transaction.objectStore('documents');
     const aside: PlanRow[] = [];
     const notes = await transaction.objectStore('left').getAll();
-    for (const { planId, document, fileName, writing } of notes.sort((one, other) => one.at - other.at)) {
-      const row = await plans.get(planId);
-      if (row && sameData(await documents.get(planId), document)) continue;
-      const isNewest = (row?.writing ?? 0) === writing;
-      const next = rowOf(isNewest ? planId : newPlanId(), document, fileName, isNewest ? writing + 1 : 1);
-      const title = isNewest ? next.title : titleWith(next.title, 'from a closed tab');
+    for (const note of notes.sort((one, other) => one.changedAt - other.changedAt)) {
+      const { planId, document, fileName, changedAt, tab } = note;
+      const before = await plans.get(planId);
+      if (isPast(note, before, await documents.get(planId))) continue;
+      if (isAfter(note, before)) {
+        const writing = (before?.writing ?? 0) + 1;
+        await documents.put(document, planId);
+        await plans.put(rowOf({ id: planId, fileName, writing, changedAt, tab }, document), planId);
+        continue;
+      }
+      const row = rowOf({ id: newPlanId(), fileName, writing: 1, changedAt, tab }, document);
+      const title = titleWith(row.title, 'from a closed tab');
       // A title is part of the plan, where it is one.
-      const read = isNewest ? null : parsePlan(document);
-      await documents.put(read?.ok ? { ...read.value, title } : document, next.id);
-      await plans.put({ ...next, title }, next.id);
-      if (!isNewest) aside.push({ ...next, title });
+      const read = parsePlan(document);
+      await documents.put(read.ok ? { ...read.value, title } : document, row.id);
+      await plans.put({ ...row, title }, row.id);
+      aside.push({ ...row, title });
     }
     await transaction.objectStore('left').clear();
     return aside;

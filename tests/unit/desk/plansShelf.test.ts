@@ -18,7 +18,11 @@ async function openTab() {
 const plan = rooftop();
 const fileName = 'rooftop.plan.json';
 const moved = (to: readonly [number, number]) => moveItem(plan, { id: 'tank', to: [to[0], to[1]] });
-const open = (state = plan) => ({ planId: 'one', plan: state, fileName });
+let clock = 0;
+const open = (state = plan) => {
+  clock += 1;
+  return { planId: 'one', plan: state, fileName, changedAt: clock };
+};
 
 beforeEach(() => {
   globalThis.indexedDB = new IDBFactory();
@@ -62,10 +66,11 @@ test('what a page left on its way out is the plan, or a plan of its own where an
   expect(found?.document).toEqual(moved([1, 1]));
   expect(found?.row.writing).toBe(2);
 
-  // A page that only slept comes to the same.
-  expect((await tab.writePlan(open(moved([1, 1]))))?.writing).toBe(2);
+  // A page that only slept goes on: what was taken up was its own.
+  expect((await tab.writePlan(open(moved([4, 4]))))?.writing).toBe(3);
   await tab.leavePlan(open(moved([5, 5])));
-  if (found) next.takeUpFrom(found.row);
+  const later = await next.findPlan('one');
+  if (later) next.takeUpFrom(later.row);
   await next.writePlan(open(moved([6, 6])));
   const aside = await (await openTab()).takeUpLeft();
   expect(aside.map(({ title }) => title)).toEqual([`${plan.title}, from a closed tab`]);
@@ -73,6 +78,26 @@ test('what a page left on its way out is the plan, or a plan of its own where an
   const beside = await next.findPlan(aside[0]?.id ?? '');
   expect(beside?.document).toEqual({ ...moved([5, 5]), title: `${plan.title}, from a closed tab` });
   expect(await next.takeUpLeft()).toEqual([]);
+});
+
+test('a note that a writing has overtaken is passed over, and one that came after the writing is not', async () => {
+  const tab = await openTab();
+  await tab.writePlan(open());
+  const [early, written, late] = [open(moved([1, 1])), open(moved([2, 2])), open(moved([3, 3]))];
+  // As when the page is gone between the writing and the taking away of the note.
+  await tab.leavePlan(early);
+  const shelved = await tab.onShelf(['left'], 'readonly', ({ store }) => store.getAll());
+  await tab.writePlan(written);
+  await tab.onShelf(['left'], 'readwrite', async ({ store }) => {
+    for (const note of shelved) await store.put(note, 'again');
+  });
+  const next = await openTab();
+  expect(await next.takeUpLeft()).toEqual([]);
+  expect((await next.findPlan('one'))?.document).toEqual(moved([2, 2]));
+  await tab.leavePlan(late);
+  await tab.writePlan({ ...written, changedAt: written.changedAt });
+  await next.takeUpLeft();
+  expect((await next.findPlan('one'))?.document).toEqual(moved([3, 3]));
 });
 
 test('a plan that was never written before its page went away is there', async () => {
@@ -147,7 +172,9 @@ test('the shelf of version 1 becomes kept plans, whatever lay on it', async () =
   expect(found?.document).toEqual(plan);
   if (!found) throw new Error('the plan is not there');
   tab.takeUpFrom(found.row);
-  expect((await tab.writePlan({ planId: found.row.id, plan: moved([2, 2]), fileName }))?.writing).toBe(8);
+  expect(
+    (await tab.writePlan({ planId: found.row.id, plan: moved([2, 2]), fileName, changedAt: 1 }))?.writing,
+  ).toBe(8);
 });
 
 test('what a page of version 1 left last is the plan', async () => {
