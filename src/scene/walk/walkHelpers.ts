@@ -1,12 +1,13 @@
 import {
   BufferGeometry,
+  EdgesGeometry,
   Group,
-  InstancedMesh,
   LineBasicMaterial,
   LineSegments,
   Mesh,
   MeshBasicMaterial,
   type Object3D,
+  Vector3,
 } from 'three';
 import { cameraAt } from '../../core/optics/camera';
 import type { CameraPose } from '../../core/optics/types';
@@ -25,11 +26,14 @@ const PAPER = colourOfHex('#f1e8d6');
 /** Lines on the ground are drawn this high above it, metres. */
 const LIFT_METRES = 0.015;
 
+const corner = new Vector3();
+const edgesOf = (shape: BufferGeometry): ArrayLike<number> =>
+  new EdgesGeometry(shape).getAttribute('position').array;
+
 /** What the walk-round shows beyond the set: the cameras, the chosen one's pyramid, the marks, and what is chosen. */
 export class WalkHelpers {
   readonly group = new Group();
   private readonly solid = new MeshBasicMaterial({ fog: false });
-  private readonly dim = new MeshBasicMaterial({ fog: false });
   private readonly line = new LineBasicMaterial({ fog: false });
   private readonly faint = new LineBasicMaterial({
     fog: false,
@@ -42,10 +46,12 @@ export class WalkHelpers {
   private readonly pyramid = new LineSegments(undefined, this.faint);
   private readonly marks = new LineSegments(undefined, this.line);
   private readonly rings = new LineSegments(undefined, this.line);
-  private others = new InstancedMesh(this.bodyShape, this.dim, 0);
+  private readonly bodyEdges = edgesOf(this.bodyShape);
+  private readonly others = new LineSegments(undefined, this.faint);
   private readonly pose = new FrameCamera();
   private drawnMarks: Plan['cast'] | null = null;
   private drawnShape = '';
+  private drawnOthers: readonly unknown[] = [];
   private drawnChosen: readonly unknown[] = [];
 
   constructor() {
@@ -72,9 +78,9 @@ export class WalkHelpers {
   }
 
   dispose(): void {
-    for (const part of [this.body, this.pyramid, this.marks, this.rings]) part.geometry.dispose();
-    this.others.dispose();
-    for (const material of [this.solid, this.dim, this.line, this.faint]) material.dispose();
+    for (const part of [this.body, this.pyramid, this.marks, this.rings, this.others])
+      part.geometry.dispose();
+    for (const material of [this.solid, this.line, this.faint]) material.dispose();
   }
 
   private add(part: Object3D): void {
@@ -98,19 +104,21 @@ export class WalkHelpers {
     this.pyramid.geometry = pyramidLines(frame);
   }
 
+  /** The cameras that are not looked through, in outline. */
   private showOthers(poses: readonly CameraPose[]): void {
-    if (this.others.instanceMatrix.count < poses.length) {
-      this.group.remove(this.others);
-      this.others.dispose();
-      this.others = new InstancedMesh(this.bodyShape, this.dim, poses.length);
-      this.add(this.others);
+    const now = poses.flatMap(({ position, forward, up }) => [...position, ...forward, ...up]);
+    if (!differs(this.drawnOthers, now)) return;
+    this.drawnOthers = now;
+    const points: number[] = [];
+    for (const pose of poses) {
+      const { matrix } = this.pose.setPose(pose);
+      for (let k = 0; k < this.bodyEdges.length; k += 3) {
+        points.push(...corner.fromArray(this.bodyEdges, k).applyMatrix4(matrix).toArray());
+      }
     }
-    this.others.count = poses.length;
-    poses.forEach((pose, index) => {
-      this.pose.setPose(pose);
-      this.others.setMatrixAt(index, this.pose.matrix);
-    });
-    this.others.instanceMatrix.needsUpdate = true;
+    this.others.geometry.dispose();
+    this.others.geometry = linesThrough(points);
+    this.others.visible = points.length > 0;
   }
 
   private showChosen({ rounds, outlines }: Chosen): void {
@@ -139,6 +147,5 @@ export class WalkHelpers {
     const [red, green, blue] = [0, 1, 2].map((k) => PAPER[k] / (perCandela * gains[k]));
     for (const material of [this.line, this.faint]) material.color.setRGB(red, green, blue);
     this.solid.color.setRGB(red * 0.5, green * 0.5, blue * 0.5);
-    this.dim.color.setRGB(red * 0.2, green * 0.2, blue * 0.2);
   }
 }
