@@ -1,8 +1,6 @@
 import { areaOf } from '../../core/plan/areas';
-import { itemOf } from '../../core/plan/items';
 import { bearingOf, metresBetween, runLength } from '../../core/plan/runs';
 import type { Spot } from '../../core/plan/schema/numbers';
-import type { Plan } from '../../core/plan/schema/plan';
 
 /** The numbers of what is being drawn; null where it has none. */
 export interface StrokeFigures {
@@ -42,8 +40,17 @@ function baysOf(metres: number, atMost: number): { count: number; metres: number
   return { count, metres: metres / count };
 }
 
-/** How far apart the posts of a drafted fence stand at most, metres; null for anything else. */
-export function postEvery(plan: Plan, id: string | null): number | null {
-  const record = id === null ? undefined : itemOf(plan, id)?.record;
-  return record && 'postEveryMetres' in record ? record.postEveryMetres : null;
+/** Where the posts of a fence stand along the corners of its path, each corner among them. */
+export function postsAlong(path: readonly Spot[], atMost: number): readonly Spot[] {
+  const legs = path.slice(1).map((to, index) => ({ from: path[index], to }));
+  return [
+    ...path.slice(0, 1),
+    ...legs.flatMap(({ from, to }) => {
+      const count = baysOf(metresBetween(from, to), atMost)?.count ?? 1;
+      return Array.from({ length: count }, (_, bay): Spot => {
+        const share = (bay + 1) / count;
+        return [from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share];
+      });
+    }),
+  ];
 }

@@ -5,6 +5,7 @@ import type { RoofView } from '../../desk/sessionStore';
 import { viewStore } from '../../desk/viewStore';
 import { Hints } from '../hints/Hints';
 import { Overhead } from '../overhead/Overhead';
+import { OverWalk } from '../overhead/strokes/OverWalk';
 import { SnapWords } from '../overhead/strokes/SnapWords';
 import { PaneBoundary } from '../parts/PaneBoundary';
 import { Segmented } from '../parts/Segmented';
@@ -65,7 +66,10 @@ export function RoofPane() {
       </div>
       <div className="board-wrap">
         <Hints />
-        <PaneBoundary name="The roof">{view === 'overhead' ? <Overhead /> : <WalkRound />}</PaneBoundary>
+        <PaneBoundary name="The roof">
+          {view === 'overhead' ? <Overhead /> : <WalkRound />}
+          {view === 'walk round' && <OverWalk />}
+        </PaneBoundary>
       </div>
     </section>
   );

@@ -1,8 +1,10 @@
 import type { Plan } from '../../../core/plan/schema/plan';
 import { formatLength, type LengthSystem } from '../../../core/units/lengths';
-import type { StrokeFigures } from '../../../desk/tools/figures';
+import { postsAlong, type StrokeFigures } from '../../../desk/tools/figures';
 import { openedRun, openingAt } from '../../../desk/tools/openings';
 import type { Stroke, Tool } from '../../../desk/tools/toolStore';
+import { useTool } from '../../../desk/tools/useTool';
+import { grown } from '../geometry/notes';
 import { polyline } from '../geometry/paths';
 import { type Bounds, distance, type Spot } from '../geometry/spots';
 import { textWidth } from '../measureText';
@@ -23,26 +25,38 @@ export interface HandProps {
   readonly sheet: SheetView;
   readonly lengths: LengthSystem;
   readonly pane: Bounds;
+  /** How far apart the posts of a fence stand at most, metres; null for anything else. */
+  readonly postEveryMetres: number | null;
+  /** Whether its legs are drawn as a line: nothing else shows where they run. */
+  readonly bare: boolean;
 }
 
 /** The corners that are pressed, the leg that the hand draws with its length, the crosshair and what it says. */
-export function Hand({ plan, tool, stroke, figures, sheet, lengths, pane }: HandProps) {
+export function Hand(props: HandProps) {
+  const { plan, stroke, figures, sheet, lengths, pane, postEveryMetres, bare } = props;
+  const typing = useTool((state) => state.entry !== null);
   const { at } = sheet;
   const { next } = stroke;
   const corners = stroke.corners.map(at);
   const hand = next ? at(next) : null;
-  const leg = legOf({ tool, stroke, figures, sheet, lengths, pane, plan });
+  const leg = legOf(props);
   const lines = handLines(plan, stroke, figures, lengths);
-  const taken = leg ? [leg.drawing.chip, ...(leg.asideBounds ? [leg.asideBounds] : [])] : [];
+  // What is typed takes more room than what is read.
+  const chip = leg && grown(leg.drawing.chip, typing ? 24 : 0);
+  const taken = leg && chip ? [chip, ...(leg.asideBounds ? [leg.asideBounds] : [])] : [];
   const width = Math.max(0, ...lines.map((line) => textWidth(line, 'mark', false)));
   const words =
     hand && lines.length > 0 ? besideHand(hand, { width, lines: lines.length }, taken, pane) : null;
   const path = hand ? [...corners, hand] : corners;
+  const posts =
+    postEveryMetres === null
+      ? corners
+      : postsAlong(next ? [...stroke.corners, next] : stroke.corners, postEveryMetres).map(at);
   return (
     <g className="drafting">
       {hand && <Guides stroke={stroke} at={at} hand={hand} />}
-      {path.length > 1 && <path className="draft-line" d={polyline(path)} />}
-      {corners.map(([x, y]) => (
+      {bare && path.length > 1 && <path className="draft-line" d={polyline(path)} />}
+      {posts.map(([x, y]) => (
         <rect
           key={`${x},${y}`}
           className="draft-post"

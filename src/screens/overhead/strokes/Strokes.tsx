@@ -3,7 +3,7 @@ import type { Spot } from '../../../core/plan/schema/numbers';
 import type { Plan } from '../../../core/plan/schema/plan';
 import type { LengthSystem } from '../../../core/units/lengths';
 import { pointAt } from '../../../desk/tools/drawing';
-import { postEvery, strokeFigures } from '../../../desk/tools/figures';
+import { strokeFigures } from '../../../desk/tools/figures';
 import { entryOf } from '../../../desk/tools/making';
 import { registerRoofSurface } from '../../../desk/tools/roofSurfaces';
 import { EMPTY_STROKE, isPicked } from '../../../desk/tools/toolStore';
@@ -58,12 +58,25 @@ export function Strokes({ committed, plan, sheet, lengths }: Props) {
   }, [picked, board]);
 
   const within = useMemo((): Bounds => [0, 0, pane.width, pane.height], [pane]);
-  const drafted = plan.pieces.length > committed.pieces.length ? (plan.pieces.at(-1)?.id ?? null) : null;
+  const drafted = plan.pieces.length > committed.pieces.length ? plan.pieces.at(-1) : undefined;
+  const postEveryMetres = drafted?.kind === 'fence' ? drafted.postEveryMetres : null;
   const figures = strokeFigures(stroke.corners, stroke.next, {
     outline: entryOf(tool)?.how === 'outline',
-    postEveryMetres: postEvery(plan, drafted),
+    postEveryMetres,
   });
-  const hand = { plan: committed, tool, stroke, figures, sheet, lengths, pane: within };
+  // What has a thickness is drawn with both its faces already.
+  const hasFaces = drafted?.kind === 'wall' || drafted?.kind === 'parapet';
+  const hand = {
+    plan: committed,
+    tool,
+    stroke,
+    figures,
+    sheet,
+    lengths,
+    pane: within,
+    postEveryMetres,
+    bare: !hasFaces,
+  };
   return (
     <div className={picked ? 'strokes picked' : 'strokes'} ref={setLayer}>
       <svg width={pane.width} height={pane.height} aria-hidden="true">

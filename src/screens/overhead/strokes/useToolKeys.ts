@@ -20,16 +20,19 @@ const ARROWS: Readonly<Record<string, Spot>> = {
 /** What begins a number: a digit, or a decimal mark. */
 const BEGINS_NUMBER = /^[\d.,]$/;
 
-/** A key for the tool that is in the hand; says whether it was one. `start` is where the crosshair first appears. */
-export function toolKey(event: KeyboardEvent, start: () => Spot): boolean {
+/**
+ * A key for the tool that is in the hand; says whether it was one. `start` is where the crosshair first
+ * appears; without `arrows` those are left to the view.
+ */
+export function toolKey(event: KeyboardEvent, start: () => Spot, arrows: boolean): boolean {
   const withCommand = event.ctrlKey || event.metaKey;
-  const arrow = withCommand ? undefined : ARROWS[event.key];
+  const arrow = withCommand || !arrows ? undefined : ARROWS[event.key];
   if (arrow) {
     moveCrosshair(arrow[0], arrow[1], { coarse: event.shiftKey, fine: event.altKey, start: start() });
     return true;
   }
   if (event.key === 'Enter') {
-    if (!toolStore.getState().stroke?.next && !withCommand) {
+    if (arrows && !toolStore.getState().stroke?.next && !withCommand) {
       moveCrosshair(0, 0, { coarse: false, fine: false, start: start() });
     } else pressOrEnd(withCommand);
     return true;
@@ -54,7 +57,7 @@ function pressOrEnd(ends: boolean): void {
  * Listens to the keys for as long as a tool is in the hand. They count wherever nothing else has the focus that has a
  * use for them; Escape counts everywhere.
  */
-export function useToolKeys(board: () => Element | null, start: () => Spot): void {
+export function useToolKeys(board: () => Element | null, start: () => Spot, arrows = true): void {
   useEffect(() => {
     const onKey = (event: KeyboardEvent): void => {
       if (!isPicked() || event.defaultPrevented) return;
@@ -69,7 +72,7 @@ export function useToolKeys(board: () => Element | null, start: () => Spot): voi
       } else {
         if (target?.closest(TYPING) || (!onBoard && target?.closest(OWN_KEYS))) return;
         if (onBoard && target?.closest('button')) return;
-        if (!toolKey(event, start)) return;
+        if (!toolKey(event, start, arrows)) return;
       }
       event.stopPropagation();
       event.preventDefault();
@@ -77,5 +80,5 @@ export function useToolKeys(board: () => Element | null, start: () => Spot): voi
     // On the way down: the drawing and the page have uses of their own for these keys.
     window.addEventListener('keydown', onKey, true);
     return () => window.removeEventListener('keydown', onKey, true);
-  }, [board, start]);
+  }, [board, start, arrows]);
 }
