@@ -10,6 +10,8 @@ export interface Overlay {
   readonly near: Handle | null;
   /** What is being put or drawn and is not in the plan yet. */
   readonly drafts: readonly Room[];
+  /** The line that is being drawn, leg by leg. */
+  readonly stroke: readonly (readonly [Vec3, Vec3])[];
   /** Where the picked tool would press. */
   readonly crosshair: Vec3 | null;
   /** Lines that say why something catches where it does. */
@@ -47,9 +49,13 @@ export function handleNear(
 }
 
 /** The drawing as the inside of an SVG element, in CSS pixels; numbers and fixed words only. */
-export function overlayMarkup({ handles, near, drafts, crosshair, guides }: Overlay, view: WalkView): string {
+export function overlayMarkup(
+  { handles, near, drafts, stroke, crosshair, guides }: Overlay,
+  view: WalkView,
+): string {
   const parts: string[] = [];
   for (const draft of drafts) parts.push(...haloed('draft', edgesOf(draft), view));
+  if (stroke.length > 0) parts.push(...haloed('draft', stroke, view));
   if (guides.length > 0) parts.push(...haloed('guide', guides, view));
   for (const handle of handles) {
     if (handle.round) parts.push(...haloed('lead', roundEdges(handle.round), view));

@@ -1,8 +1,12 @@
 import type { Vec3 } from '../../../core/form/build/vector';
+import { bearingOf, metresBetween } from '../../../core/plan/runs';
 import { surfaceUnder } from '../../../core/plan/surfaces';
+import { formatHeading } from '../../../core/units/angles';
+import { formatLength } from '../../../core/units/lengths';
 import { livePlan, liveStore } from '../../../desk/liveStore';
 import { planStore } from '../../../desk/planStore';
-import { isPicked, toolStore } from '../../../desk/tools/toolStore';
+import { sessionStore } from '../../../desk/sessionStore';
+import { isPicked, type Stroke, toolStore } from '../../../desk/tools/toolStore';
 import { type Room, roomOf } from '../grounds';
 import type { Pixel, WalkView } from '../walkView';
 import type { Overlay } from './drawn';
@@ -53,34 +57,53 @@ export class Shown {
 
   draw(view: WalkView, handles: readonly Handle[], press: Press | null): void {
     const held = press?.type === 'grasp' ? press : null;
-    const tool = isPicked() ? toolStore.getState().stroke : null;
-    const levelled = ([x, z]: readonly [number, number]): Vec3 => [
-      x,
-      surfaceUnder(planStore.getState().plan, [x, z]).metres,
-      z,
-    ];
+    // While something is carried its grips would only be in the way.
+    const shown = held?.moved ? handles.filter(({ kind }) => kind === held.handle?.kind) : handles;
+    const stroke = isPicked() ? toolStore.getState().stroke : null;
     this.layer.draw(
       {
-        // While something is carried its grips would only be in the way.
-        handles: held?.moved
-          ? held.handle
-            ? handles.filter(({ kind }) => kind === held.handle?.kind)
-            : []
-          : handles,
+        handles: shown,
         near: held?.handle ?? this.near,
-        drafts: tool ? drafts() : [],
-        crosshair: tool?.next ? levelled(tool.next) : null,
-        guides: tool
-          ? tool.why.flatMap(({ guide }) =>
-              guide ? [[levelled(guide[0]), levelled(guide[1])] as const] : [],
-            )
-          : this.guides,
+        drafts: stroke ? drafts() : [],
+        ...(stroke ? strokeLines(stroke) : { stroke: [], crosshair: null, guides: this.guides }),
       },
       view,
     );
-    this.layer.say(this.readout, view);
+    const next = stroke?.next ? view.pixelOf(levelled(stroke.next)) : null;
+    const words = stroke ? strokeWords(stroke) : '';
+    this.layer.say(
+      stroke ? (next && words !== '' ? { words, at: next, touch: false } : null) : this.readout,
+      view,
+    );
     this.layer.setCursor(this.cursor);
   }
+}
+
+/** A place as high as what is stood on there. */
+const levelled = ([x, z]: readonly [number, number]): Vec3 => [
+  x,
+  surfaceUnder(planStore.getState().plan, [x, z]).metres,
+  z,
+];
+
+function strokeLines({ corners, next, why }: Stroke): Pick<Overlay, 'stroke' | 'crosshair' | 'guides'> {
+  const path = [...corners, ...(next ? [next] : [])].map(levelled);
+  return {
+    stroke: path.slice(1).map((to, index) => [path[index], to] as const),
+    crosshair: next && levelled(next),
+    guides: why.flatMap(({ guide }) => (guide ? [[levelled(guide[0]), levelled(guide[1])] as const] : [])),
+  };
+}
+
+/** How long the leg is, which way it goes, and why it ends there. */
+function strokeWords({ corners, next, why }: Stroke): string {
+  const last = corners.at(-1);
+  const { lengths } = sessionStore.getState();
+  const leg =
+    last && next
+      ? [formatLength(metresBetween(last, next), lengths), formatHeading(bearingOf(last, next))]
+      : [];
+  return [...leg, ...why.flatMap(({ kind, word }) => (kind === 'grid' ? [] : [word]))].join(', ');
 }
 
 /** The room of whatever the picked tool is putting or drawing. */

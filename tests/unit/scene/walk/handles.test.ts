@@ -127,7 +127,7 @@ test('a corner of a fence goes where the hand goes, on the level of its foot', (
 test('the drawing has a grip for every handle, and dashes only what is not in the plan', () => {
   const view = viewFrom([4, 4, 12], [-3, 1, 7.5]);
   const handles = handlesOf(plan, CHOSEN('stand-out'), 0, view);
-  const nothing = { near: null, drafts: [], crosshair: null, guides: [] };
+  const nothing = { near: null, drafts: [], stroke: [], crosshair: null, guides: [] };
   const markup = overlayMarkup({ ...nothing, handles }, view);
   expect(markup.match(/class="grip/g)).toHaveLength(2);
   expect(markup).not.toContain('draft');
