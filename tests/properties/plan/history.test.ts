@@ -10,9 +10,9 @@ import type { Plan } from '../../../src/core/plan/schema/plan';
 import { EMPTY_PLAN } from '../../../src/desk/emptyPlan';
 import { planStore } from '../../../src/desk/planStore';
 import { drawFrom } from '../../plans/draw';
+import { fullRoof } from '../../plans/fullRoof';
 import { DEMO, readPlan } from '../../plans/readPlan';
 import { EDITS, someEdit } from './edits';
-import { fullRoof } from './plans';
 
 /** What lies in the folder of the edits and is none itself: what edits are made of. */
 const NO_EDITS: ReadonlySet<string> = new Set([

@@ -12,7 +12,7 @@ import { metresBetween, runLength } from '../../../src/core/plan/runs';
 import type { Spot } from '../../../src/core/plan/schema/numbers';
 import type { Plan } from '../../../src/core/plan/schema/plan';
 import { type Draw, drawFrom } from '../../plans/draw';
-import { fullRoof } from './plans';
+import { fullRoof } from '../../plans/fullRoof';
 
 const ROOF = fullRoof();
 const ALL = itemsOf(ROOF).map(({ record }) => record.id);

@@ -76,7 +76,7 @@ export function makeItem(plan: Plan, entryId: string, where: Where): Made | null
   for (const item of items) {
     const id = freeId(
       itemsOf(made).map(({ record }) => record),
-      entry.kind.replaceAll(' ', '-'),
+      (item.section === 'cast' ? 'performer' : item.record.kind).replaceAll(' ', '-'),
     );
     const after = addItem(made, named(made, item, id, ids.at(-1) ?? null));
     if (after === made) return null;
