@@ -1,16 +1,8 @@
-import { makeItem } from '../../src/core/kit/palette';
 import { parsePlan } from '../../src/core/plan/parse';
-import type { Spot } from '../../src/core/plan/schema/numbers';
 import type { Piece } from '../../src/core/plan/schema/pieces';
 import type { Plan } from '../../src/core/plan/schema/plan';
 import { rooftop } from '../unit/core/plan/edits/rooftop';
-
-/** Puts something from the palette, which has to be possible. */
-export function put(plan: Plan, entryId: string, ...spots: readonly Spot[]): Plan {
-  const made = makeItem(plan, entryId, { spots });
-  if (!made) throw new Error(`${entryId} was not made`);
-  return made.plan;
-}
+import { put } from '../unit/plan/edits/putting';
 
 const MODEL: Piece = {
   id: 'scan',

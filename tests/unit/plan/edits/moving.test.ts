@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { makeItem } from '../../../../src/core/kit/palette';
 import { lockItems } from '../../../../src/core/plan/edits/lockItems';
 import { moveItem } from '../../../../src/core/plan/edits/moveItem';
 import { moveItems } from '../../../../src/core/plan/edits/moveItems';
@@ -10,17 +9,11 @@ import { setBaseHeight } from '../../../../src/core/plan/edits/setBaseHeight';
 import { turnItem } from '../../../../src/core/plan/edits/turnItem';
 import { turnItems } from '../../../../src/core/plan/edits/turnItems';
 import { itemOf } from '../../../../src/core/plan/items';
-import type { Spot } from '../../../../src/core/plan/schema/numbers';
 import type { Plan } from '../../../../src/core/plan/schema/plan';
 import { EMPTY_PLAN } from '../../../../src/desk/emptyPlan';
 import { rooftop } from '../../core/plan/edits/rooftop';
 import { edited, recordOf } from './around';
-
-function put(plan: Plan, entryId: string, ...spots: readonly Spot[]): Plan {
-  const made = makeItem(plan, entryId, { spots });
-  if (!made) throw new Error(`${entryId} was not made`);
-  return made.plan;
-}
+import { put } from './putting';
 
 /** A riser of 2.44 by 1.22 by 0.4 at the origin; on it a crate, a lamp on its stand, a woman, a sandbag over the legs. */
 function riser(): Plan {
