@@ -23,13 +23,15 @@ export interface Look {
   readonly pattern: Pattern;
   /** Share of the light from behind that comes through, over what comes back from the front. */
   readonly lets?: number;
+  /** Share of what lies behind that is seen through it, as through glass. */
+  readonly clear?: number;
 }
 
 const look = (
   colour: string,
   roughness: number,
   pattern: Pattern,
-  more: Partial<Pick<Look, 'metalness' | 'lets'>> = {},
+  more: Partial<Pick<Look, 'metalness' | 'lets' | 'clear'>> = {},
 ): Look => ({ colour, roughness, metalness: 0, pattern, ...more });
 
 /** Light that a lamp, a window or a screen gives off itself is added to these; here is only their unlit surface. */
@@ -50,7 +52,7 @@ export const LOOKS: Readonly<Record<Substance, Look>> = {
   'white cloth': look('#dcdad4', 0.9, 'weave'),
   diffusion: look('#e4e4e0', 0.85, 'plain', { lets: 0.9 }),
   silver: look('#c9ccd0', 0.3, 'spangle', { metalness: 0.95 }),
-  glass: look('#20262b', 0.06, 'plain'),
+  glass: look('#0b0e10', 0.06, 'plain', { clear: 0.92 }),
   mirror: look('#d9dde0', 0.05, 'plain', { metalness: 1 }),
   'wire mesh': look('#7f8486', 0.5, 'plain', { metalness: 0.6 }),
   glow: look('#2a2a28', 0.4, 'plain'),

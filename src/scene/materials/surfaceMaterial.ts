@@ -53,13 +53,20 @@ export interface SurfaceSpec {
 export function makeSurface(spec: SurfaceSpec): MeshStandardMaterial {
   const { look, colour, round, wet, wire, skin } = spec;
   const lets = look.lets ?? 0;
-  const thin = lets > 0 || wire !== undefined;
+  const clear = look.clear ?? 0;
+  const isClear = clear > 0;
+  const thin = lets > 0 || isClear || wire !== undefined;
   const material = new MeshStandardMaterial({
     color: new Color(skin ? '#ffffff' : (colour ?? look.colour)),
     roughness: look.roughness,
     metalness: look.metalness,
     side: thin || skin ? DoubleSide : FrontSide,
-    transparent: wire !== undefined,
+    transparent: wire !== undefined || isClear,
+    // What a sheet of glass mirrors comes on top of what is seen through it.
+    opacity: 1 - clear,
+    premultipliedAlpha: isClear,
+    depthWrite: !isClear,
+    forceSinglePass: isClear,
     vertexColors: skin !== undefined,
     alphaTest: skin?.isCutOut ? 0.5 : 0,
   });
@@ -73,7 +80,7 @@ export function makeSurface(spec: SurfaceSpec): MeshStandardMaterial {
   if (wet) Object.assign(uniforms, wet.view, { wetShares: { value: new Vector2(wet.film, wet.puddle) } });
   if (wire) uniforms.wire = { value: new Vector2(wire.cellMetres, wire.wireMetres) };
   material.customProgramCacheKey = () =>
-    [lets > 0, wet !== undefined, wire !== undefined, skin?.hasPicture === true].join(' ');
+    [lets > 0, isClear, wet !== undefined, wire !== undefined, skin?.hasPicture === true].join(' ');
   material.onBeforeCompile = (shader) => {
     Object.assign(shader.uniforms, uniforms);
     shader.vertexShader = shader.vertexShader
@@ -95,6 +102,9 @@ export function makeSurface(spec: SurfaceSpec): MeshStandardMaterial {
       // Wet, the sky comes with the mirror's picture.
       .replace('#include <lights_fragment_end>', `#include <lights_fragment_end>\n${wet ? '' : SKY_SHINE}`)
       .replace('#include <opaque_fragment>', `${wet ? WET_MIRROR : ''}#include <opaque_fragment>`);
+    if (isClear) {
+      shader.fragmentShader = shader.fragmentShader.replace('#include <premultiplied_alpha_fragment>', '');
+    }
   };
   return material;
 }
