@@ -119,3 +119,53 @@ test('a mark at a beat that is not there, and two marks with one id', () => {
     'Performer "Nuno", mark "n1", beat: found "gone", expected the id of a beat.',
   ]);
 });
+
+const cable = {
+  id: 'lead',
+  label: 'Lead',
+  kind: 'cable',
+  path: [
+    [0, 0],
+    [1, 0],
+  ],
+  baseMetres: 0,
+  diameterMetres: 0.01,
+};
+
+test.each([
+  ['gone', 'gear that is not there'],
+  ['lead', 'itself'],
+  ['nuno', 'somebody'],
+])('a cable plugged into %s, %s', (to) => {
+  expect(sentencesOf({ ...demo, gear: [...demo.gear, { ...cable, plugs: { from: 'distro', to } }] })).toEqual(
+    [`Gear "Lead", plugs.to: found "${to}", expected the id of gear that is no cable.`],
+  );
+});
+
+test('tapes, openings of a run and holes of a deck with one id', () => {
+  const tape = { id: 'tape-1', from: [0, 0], to: [1, 0] };
+  expect(sentencesOf({ ...demo, tapes: [tape, tape] })).toEqual([
+    'Tape "tape-1": found the id "tape-1", which "tape-1" has too, expected an id of its own.',
+  ]);
+  const opening = { id: 'gate', alongMetres: 3, widthMetres: 1, sillMetres: 0, heightMetres: 0.9 };
+  const hole = {
+    id: 'well',
+    outline: [
+      [0, 0],
+      [1, 0],
+      [1, 1],
+    ],
+  };
+  const [deck, parapet, ...rest] = demo.pieces;
+  const pieces = [{ ...deck, holes: [hole, hole] }, { ...parapet, openings: [opening, opening] }, ...rest];
+  expect(sentencesOf({ ...demo, pieces })).toEqual([
+    'Set piece "Deck", hole "well": found the id "well", which "well" has too, expected an id of its own.',
+    'Set piece "Parapet", opening "gate": found the id "gate", which "gate" has too, expected an id of its own.',
+  ]);
+});
+
+test('plugs that lead somewhere, and ids that two things of different sorts share', () => {
+  const tape = { id: 'distro', from: [0, 0], to: [1, 0] };
+  const plugged = { ...cable, plugs: { from: 'distro', to: 'head-1' } };
+  expect(sentencesOf({ ...demo, tapes: [tape], gear: [...demo.gear, plugged] })).toEqual([]);
+});
