@@ -12,6 +12,8 @@ import type { Stroke, Tool } from './toolStore';
 
 /** So near to the corner that one starts from, a leg runs through it, metres. */
 const ON_METRES = 1e-4;
+/** Of the reach: nearer to the last corner than this the hand is still there. */
+const STILL_THERE = 0.4;
 /** Lengths of legs as near as this may be meant again, metres, and how many of them. */
 const LIKE_WITHIN_METRES = 6;
 const MOST_LIKE = 3;
@@ -35,6 +37,8 @@ export function caught(tool: Tool, stroke: Stroke, raw: Spot): SnapResult {
   const settings = snapSettings.getState();
   const from = corners.at(-1) ?? null;
   if (aim.free) return { at: raw, why: [] };
+  // A hand that has hardly left the last corner has not left it.
+  if (from && metresBetween(raw, from) <= aim.reachMetres * STILL_THERE) return { at: from, why: [] };
   const { plan } = planStore.getState();
   const targets = targetsOf(plan);
   return snapSpot({

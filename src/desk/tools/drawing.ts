@@ -110,9 +110,16 @@ export function press(): void {
     return;
   }
   toolStore.setState({ entry: null });
-  // The keys' crosshair goes along to a corner that was typed; the mouse stays where it is.
-  const raw = stroke.byKeys ? stroke.next : stroke.raw;
-  aimAt({ ...stroke, corners, raw, typedLengthMetres: null, typedBearingDegrees: null, why: [] });
+  showCorners({ ...stroke, corners });
+}
+
+/** A corner was taken: nothing is meant by the next one until the hand moves, but the keys' crosshair stays in sight. */
+function showCorners(stroke: Stroke): void {
+  const last = stroke.byKeys ? (stroke.corners.at(-1) ?? null) : null;
+  aimAt(
+    { ...stroke, raw: last ?? stroke.raw, typedLengthMetres: null, typedBearingDegrees: null, why: [] },
+    last,
+  );
 }
 
 /** Ends what is drawn at its last corner; `closed` takes it back to the first one. What cannot be says why and stays. */
@@ -153,9 +160,9 @@ export function stepBack(): void {
   } else if (!dropStroke()) putDown();
 }
 
-/** Works out where the stroke's next corner is, and shows the plan with it. */
-function aimAt(stroke: Stroke): void {
-  const { at, why } = nextOf(stroke);
+/** Works out where the stroke's next corner is, unless it is `known`, and shows the plan with it. */
+function aimAt(stroke: Stroke, known?: Spot | null): void {
+  const { at, why } = known === undefined ? nextOf(stroke) : { at: known, why: [] };
   const next = at && tidySpot(at);
   toolStore.setState({ stroke: { ...stroke, next, why } });
   const { tool } = state();

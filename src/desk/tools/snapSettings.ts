@@ -64,3 +64,10 @@ export function snapWords(settings: SnapSettings, lengths: LengthSystem): string
   if (settings.grid) return `snaps to ${grid}${pieces ? ' and to pieces' : ''}`;
   return pieces ? 'snaps to pieces' : 'snaps to nothing';
 }
+
+/** The same where there is no room for a sentence: `snaps 0.10 m`. */
+export function snapWordsShort(settings: SnapSettings, lengths: LengthSystem): string {
+  return settings.grid
+    ? `snaps ${formatLength(stepMetres(settings, lengths), lengths)}`
+    : snapWords(settings, lengths);
+}

@@ -170,6 +170,18 @@ test('a leg of no length, a run of one corner and an outline that crosses itself
   expect(pathOf()).toHaveLength(3);
 });
 
+test('a hand that has hardly left the last corner has not left it, however things catch around it', () => {
+  pickTool({ type: 'draw', entryId: 'fence' });
+  pressAt(-8, 2, CATCHING);
+  // Until the hand moves again nothing is meant by it.
+  expect(tool().stroke?.next).toBeNull();
+  press();
+  expect(tool().refusal).toBeNull();
+  pressAt(-7.95, 2.05, CATCHING);
+  expect(tool().refusal).toMatch(/where the last one is/);
+  expect(tool().stroke?.corners).toEqual([[-8, 2]]);
+});
+
 test('Escape gives up what is drawn, then the tool', () => {
   pickTool({ type: 'draw', entryId: 'fence' });
   pressAt(-8, 2);

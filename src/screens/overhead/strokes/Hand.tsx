@@ -9,7 +9,7 @@ import { polyline } from '../geometry/paths';
 import { type Bounds, distance, type Spot } from '../geometry/spots';
 import { textWidth } from '../measureText';
 import type { SheetView } from '../useSheetView';
-import { besideHand, CROSSHAIR, legDrawing } from './layout';
+import { besideHand, buttonsBy, CROSSHAIR, legDrawing } from './layout';
 import { baysWords, handLines } from './words';
 
 /** Half of a corner's square. */
@@ -43,7 +43,12 @@ export function Hand(props: HandProps) {
   const lines = handLines(plan, stroke, figures, lengths);
   // What is typed takes more room than what is read.
   const chip = leg && grown(leg.drawing.chip, typing ? 24 : 0);
-  const taken = leg && chip ? [chip, ...(leg.asideBounds ? [leg.asideBounds] : [])] : [];
+  const last = corners.at(-1);
+  const taken = [
+    ...(chip ? [chip] : []),
+    ...(leg?.asideBounds ? [leg.asideBounds] : []),
+    ...(last && matchMedia('(pointer: coarse)').matches ? [buttonsBy(last, pane)] : []),
+  ];
   const width = Math.max(0, ...lines.map((line) => textWidth(line, 'mark', false)));
   const words =
     hand && lines.length > 0 ? besideHand(hand, { width, lines: lines.length }, taken, pane) : null;

@@ -1,3 +1,4 @@
+import { useSyncExternalStore } from 'react';
 import { formatLength, METRES_PER_INCH } from '../../../core/units/lengths';
 import { useSession } from '../../../desk/hooks';
 import { pickTool, putDown } from '../../../desk/tools/drawing';
@@ -7,6 +8,7 @@ import {
   SNAP_KINDS,
   type SnapSwitch,
   snapWords,
+  snapWordsShort,
 } from '../../../desk/tools/snapSettings';
 import { useSnapSettings, useTool } from '../../../desk/tools/useTool';
 import { Icon } from '../../parts/Icon';
@@ -16,6 +18,17 @@ import '../styles/strokes.css';
 
 const SWITCHES: readonly SnapSwitch[] = ['grid', 'edges', 'points', 'square', 'inLine', 'distances'];
 
+/** Narrower than this the bar has no room for a sentence, pixels: that of a phone. */
+const NARROW = '(max-width: 767px)';
+
+const watchWidth = (tell: () => void): (() => void) => {
+  const query = matchMedia(NARROW);
+  query.addEventListener('change', tell);
+  return () => query.removeEventListener('change', tell);
+};
+
+const useNarrow = (): boolean => useSyncExternalStore(watchWidth, () => matchMedia(NARROW).matches);
+
 /** What a hand snaps to, in words, with the menu that changes it; and the tape. */
 export function SnapWords() {
   const settings = useSnapSettings((state) => state);
@@ -23,11 +36,15 @@ export function SnapWords() {
   const taping = useTool((state) => state.tool.type === 'tape');
   const [steps, chosen] =
     lengths === 'm' ? [GRID_METRES, settings.gridMetres] : [GRID_INCHES, settings.gridInches];
+  const narrow = useNarrow();
   const stepWord = (step: number): string =>
     lengths === 'm' ? formatLength(step, 'm') : formatLength(step * METRES_PER_INCH, lengths);
   return (
     <>
-      <Menu word={snapWords(settings, lengths)} className="snap-words">
+      <Menu
+        word={narrow ? snapWordsShort(settings, lengths) : snapWords(settings, lengths)}
+        className="snap-words"
+      >
         {SWITCHES.map((name) => (
           <label key={name}>
             <input

@@ -4,13 +4,11 @@ import { useTool } from '../../../desk/tools/useTool';
 import { textWidth } from '../measureText';
 import { EntryChip } from './EntryChip';
 import { type HandProps, legOf } from './Hand';
-import { CHIP_HEIGHT, kept } from './layout';
+import { buttonsBy, CHIP_HEIGHT, kept } from './layout';
 
 /** Width of the chip while it is typed in, and of a sentence beside it, pixels. */
 const ENTRY_WIDTH = 104;
 const SENTENCE_WIDTH = 220;
-/** Room that the buttons for a finger take. */
-const BUTTONS = { width: 236, height: 48, off: 40 };
 
 /** What of a stroke can be typed in or pressed: the entry on the drawing, why something was refused, buttons for a finger. */
 export function StrokeControls(props: HandProps) {
@@ -68,12 +66,9 @@ function FingerButtons({
   readonly pane: HandProps['pane'];
   readonly goesOn: boolean;
 }) {
-  const { width, height, off } = BUTTONS;
-  const above = at[1] - off - height;
-  const top = above < pane[1] + 8 ? at[1] + off : above;
-  const [left, placed] = kept([at[0] - width / 2, top, at[0] + width / 2, top + height], pane);
+  const [left, top] = buttonsBy(at, pane);
   return (
-    <div className="finger-buttons" style={{ left, top: placed }}>
+    <div className="finger-buttons" style={{ left, top }}>
       {goesOn && (
         <button type="button" className="do" onClick={() => endStroke()}>
           End

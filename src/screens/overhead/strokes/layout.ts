@@ -125,3 +125,14 @@ export function besideHand(
   });
   return costed.reduce((best, each) => (each.cost < best.cost ? each : best)).within;
 }
+
+/** Room that the buttons for a finger take, and how far off the corner they stand. */
+const BUTTONS = { width: 236, height: 48, off: 40 };
+
+/** Where the buttons for a finger stand: over the last corner, below it where there is no room. */
+export function buttonsBy([x, y]: Spot, pane: Bounds): Bounds {
+  const { width, height, off } = BUTTONS;
+  const above = y - off - height;
+  const top = above < pane[1] + EDGE ? y + off : above;
+  return kept([x - width / 2, top, x + width / 2, top + height], pane);
+}
