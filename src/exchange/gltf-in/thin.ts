@@ -2,9 +2,9 @@ import { MeshoptSimplifier } from 'meshoptimizer';
 import type { Gathered } from './gathered';
 
 /** So many triangles a lens can judge while something is dragged. */
-export const MOST_JUDGED = 500_000;
+export const MOST_JUDGED = 300_000;
 /** Thinning out stops where the surface would move farther than this share of the model's size. */
-const LARGEST_ERROR = 1 / 4000;
+const LARGEST_ERROR = 1 / 3000;
 
 /** Surfaces, thinned out or as they came, and how far they may have moved, in the file's units. */
 interface Thinned {

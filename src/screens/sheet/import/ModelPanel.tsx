@@ -54,6 +54,7 @@ export function ModelPanel({ item: model }: { readonly item: Model }) {
       <TwoPoints purpose={{ type: 'model', id: model.id }} model={model} />
       <div className="fields">
         <SelectField
+          wide
           label="up in the file"
           value={model.up}
           onChange={(value) =>
