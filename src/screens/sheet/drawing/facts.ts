@@ -10,9 +10,8 @@ import { lossText } from '../fields/lightLoss';
 export function lightSentence({ record }: Item): string | null {
   if ('mesh' in record && record.mesh) {
     const openness = opennessOf(record.mesh);
-    return `${formatShare(openness)} open. Seen square on, it ${lossText(openness)} from a lamp behind it.`;
+    return `${formatShare(openness)} open. Seen square on, a lamp behind it ${lossText(openness)}.`;
   }
-  if ('transmission' in record)
-    return `${formatShare(record.transmission)} goes through. It ${lossText(record.transmission)} from a lamp behind it.`;
+  if ('transmission' in record) return `A lamp behind it ${lossText(record.transmission)}.`;
   return null;
 }

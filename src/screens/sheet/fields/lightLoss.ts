@@ -1,3 +1,4 @@
+import { formatNumber, NBSP } from '../../../core/units/numbers';
 import { formatStops } from '../../../core/units/stops';
 
 /** The share of light that is so many stops from all of it; −1 stop is a half. */
@@ -10,9 +11,10 @@ export const stopsOfShare = (share: number): number => Math.log2(share);
 export const stopsText = (share: number): string =>
   share > 0 ? formatStops(stopsOfShare(share)) : 'all dark';
 
-/** How much light a layer of some openness takes, seen square on: `loses 0.3 stop`. */
+/** What a lamp loses behind a layer of some openness, seen square on: `loses 0.3 stop`. */
 export function lossText(openness: number): string {
-  if (openness <= 0) return 'lets nothing through';
+  if (openness <= 0) return 'does not come through';
   const stops = -stopsOfShare(openness);
-  return stops < 0.05 ? 'takes hardly any light' : `takes ${formatStops(stops).replace('+', '')}`;
+  if (stops < 0.05) return 'loses next to nothing';
+  return `loses ${formatNumber(stops, 1)}${NBSP}${stops < 1.05 ? 'stop' : 'stops'}`;
 }

@@ -14,9 +14,15 @@ export const wordsOf = (search: string): readonly string[] =>
     .split(/\s+/)
     .filter((word) => word !== '');
 
-/** Whether each word of a search is somewhere in one of the texts. */
+const NUMBER = /^\d+$/;
+
+/** Whether each word of a search is somewhere in one of the texts; a number only as a number of its own, 2 not in 200. */
 export const matches = (words: readonly string[], texts: readonly string[]): boolean =>
-  words.every((word) => texts.some((text) => text.toLowerCase().includes(word)));
+  words.every((word) =>
+    texts.some((text) =>
+      NUMBER.test(word) ? text.split(/\D+/).includes(word) : text.toLowerCase().includes(word),
+    ),
+  );
 
 /** The items that a search finds by name or kind, `hidden` and `locked` included. */
 export function foundItems(items: readonly Item[], search: string): readonly Item[] {

@@ -7,6 +7,9 @@ export interface EntryGroup {
   readonly entries: readonly PaletteEntry[];
 }
 
+/** A heading as what it holds: `Lamps without a stand` are lamps, and no stands. */
+const headingWord = (group: PaletteGroup): string => group.replace(/ without .*/, '');
+
 /**
  * What a search finds of the palette, by its own words and by others that it goes by, in the palette's own order.
  * `besides` says of a group whether something else in it is found, so that its heading stands.
@@ -20,7 +23,7 @@ export function findEntries(
   return PALETTE_GROUPS.flatMap((group): EntryGroup[] => {
     const entries = palette.filter(
       (entry) =>
-        entry.group === group && matches(words, [entry.word, entry.kind, entry.group, ...entry.also]),
+        entry.group === group && matches(words, [entry.word, entry.kind, headingWord(group), ...entry.also]),
     );
     return entries.length === 0 && !besides(group, words) ? [] : [{ group, entries }];
   });

@@ -113,7 +113,7 @@ export function RoofPanel({ plan }: { readonly plan: Plan }) {
         <h4>The ground</h4>
         <div className="fields">
           <SelectField
-            label="of"
+            label="surface"
             value={surface}
             onChange={(value) => {
               const found = SURFACES.find((each) => each === value);
@@ -125,7 +125,7 @@ export function RoofPanel({ plan }: { readonly plan: Plan }) {
             ))}
           </SelectField>
           <SelectField
-            label="and"
+            label="wetness"
             value={wetness}
             onChange={(value) => {
               const found = WETNESS.find((each) => each === value);
