@@ -1,4 +1,4 @@
-import { moved } from '../../core/form/build/placement';
+import { moved, turned } from '../../core/form/build/placement';
 import { cross, subtract, unit, type Vec3 } from '../../core/form/build/vector';
 import type { PlacedPart } from '../../core/form/types';
 
@@ -20,7 +20,8 @@ export function trianglesOf(parts: readonly PlacedPart[]): Triangles {
   const lists: Lists = { positions: [], normals: [], indices: [] };
   for (const part of parts) {
     const corners = worldCorners(part);
-    if (part.shape.smooth) addSmooth(lists, corners, part.shape.indices);
+    if (part.shape.skin?.normals) addOwn(lists, corners, part, part.shape.skin.normals);
+    else if (part.shape.smooth) addSmooth(lists, corners, part.shape.indices);
     else addFaceted(lists, corners, part.shape.indices);
   }
   return {
@@ -41,6 +42,22 @@ function worldCorners({ shape, worldFromPart }: PlacedPart): Vec3[] {
 /** Square to the triangle, as long as twice its area. */
 function faceNormal(a: Vec3, b: Vec3, c: Vec3): Vec3 {
   return cross(subtract(b, a), subtract(c, a));
+}
+
+/** Corners keep their number and the normals that an imported model gives them. */
+function addOwn(
+  lists: Lists,
+  corners: readonly Vec3[],
+  { shape, worldFromPart }: PlacedPart,
+  normals: Float32Array,
+): void {
+  const start = lists.positions.length / 3;
+  corners.forEach((corner, k) => {
+    const own: Vec3 = [normals[k * 3], normals[k * 3 + 1], normals[k * 3 + 2]];
+    lists.positions.push(...corner);
+    lists.normals.push(...(worldFromPart ? turned(worldFromPart, own) : own));
+  });
+  for (const index of shape.indices) lists.indices.push(start + index);
 }
 
 /** Corners keep their number; each normal is the mean of the faces around it, weighted by their area. */
