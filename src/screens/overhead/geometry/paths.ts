@@ -28,6 +28,10 @@ export function circle([x, z]: Spot, radius: number): string {
   return `M${pair([x - radius, z])}a${r} ${r} 0 1 0 ${written(2 * radius)} 0a${r} ${r} 0 1 0 ${written(-2 * radius)} 0Z`;
 }
 
+/** On from where a path is, along a circle to a point; `sweep` is 1 for clockwise on the sheet. */
+export const arcTo = (radius: number, sweep: 0 | 1, to: Spot): string =>
+  `A${written(radius)} ${written(radius)} 0 0 ${sweep} ${pair(to)}`;
+
 /** Crossed mesh along a segment: a row of crosses as wide as they are long. */
 export function meshAlong(from: Spot, to: Spot, width: number): string {
   const length = distance(from, to);

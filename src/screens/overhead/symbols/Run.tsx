@@ -1,7 +1,7 @@
 import type { PlacedOpening } from '../../../core/form/pieces/making/openings';
 import { uncut } from '../../../core/form/pieces/making/openings';
 import { openingsOf } from '../../../core/form/pieces/openingsOf';
-import { bandPath, polyline } from '../geometry/paths';
+import { arcTo, bandPath, polyline } from '../geometry/paths';
 import { bandOf } from '../geometry/runs';
 import { minus, plus, type Spot, times } from '../geometry/spots';
 import type { PieceOf } from './kinds';
@@ -86,5 +86,5 @@ function swing(hinge: Spot, along: Spot, right: Spot, width: number): string {
 function leaf(hinge: Spot, along: Spot, right: Spot, width: number, sweep: 0 | 1): string {
   const open = plus(hinge, times(right, width));
   const latch = plus(hinge, times(along, width));
-  return `${polyline([hinge, open])}A${width} ${width} 0 0 ${sweep} ${latch[0]} ${latch[1]}`;
+  return polyline([hinge, open]) + arcTo(width, sweep, latch);
 }
