@@ -91,8 +91,8 @@ const isRightOf = (a: Corner, b: Corner): boolean => a[0] > b[0] || (a[0] === b[
 /** The place in the ring of the corner that a bridge from `from` ends at: the nearest one in view, not to its left. */
 function bridgeEnd(corners: readonly Corner[], ring: readonly number[], from: Corner): number {
   const far = (at: number): number => {
-    const [x, y] = corners[ring[at]];
-    return (x - from[0]) ** 2 + (y - from[1]) ** 2;
+    const [x, y] = [corners[ring[at]][0] - from[0], corners[ring[at]][1] - from[1]];
+    return x * x + y * y;
   };
   const order = ring.map((_, at) => at).filter((at) => isRightOf(corners[ring[at]], from));
   order.sort((a, b) => far(a) - far(b));
