@@ -47,6 +47,7 @@ export function pyramidLines({ tanHalfWidth, tanHalfHeight }: FrameShape): Buffe
 export function tapeMarks({ cast }: Plan): BufferGeometry {
   const points: number[] = [];
   for (const performer of cast) {
+    if (performer.hidden) continue;
     for (const mark of performer.marks) {
       const heading = (mark.headingDegrees * Math.PI) / 180;
       const [forwardX, forwardZ] = [Math.sin(heading), -Math.cos(heading)];
