@@ -11,7 +11,6 @@ import { Segmented } from '../parts/Segmented';
 import { InHand } from './drawing/InHand';
 import { ToolPanel } from './drawing/ToolPanel';
 import { ItemPanel } from './ItemPanel';
-import { ImportButtons } from './import/ImportButtons';
 import { foundItems, inListOrder, matches, wordsOf } from './list/rows';
 import { ThingList } from './list/ThingList';
 import { extrasOf } from './palette/extras';
@@ -79,7 +78,6 @@ function Left({ plan }: { readonly plan: Plan }) {
       ) : left === 'add' ? (
         <>
           {palette}
-          <ImportButtons />
           <p className="advice">
             Drag on the roof, or type a length while you draw. <kbd>T</kbd> lays a tape between any two
             corners.
