@@ -17,7 +17,7 @@ import { Figure, Walks } from './Cast';
 import { DraftIds, GearGroup, PieceGroup } from './ItemGroup';
 import { Pyramid } from './Pyramid';
 import { LightFades, Throws } from './Throws';
-import { MeasuredLine, UnderlayLayer } from './UnderlayLayer';
+import { UnderlayLayer } from './UnderlayLayer';
 
 interface Props {
   readonly plan: Plan;
@@ -113,7 +113,6 @@ export function Drawing({ plan, committed, sheet, setupId, chosenIds, report, dr
           ))}
         </g>
         <Cameras plan={plan} setupId={setupId} />
-        <MeasuredLine />
       </g>
     </DraftIds>
   );

@@ -1,6 +1,5 @@
 import type { Underlay } from '../../../core/plan/schema/drawing';
 import { useAsset } from '../../../desk/assets/useAsset';
-import { useTool } from '../../../desk/tools/useTool';
 import '../styles/underlay.css';
 
 /** The photo or drawing that lies under the roof's ink, to scale; only its edge while its file is not there. */
@@ -18,12 +17,4 @@ export function UnderlayLayer({ underlay }: { readonly underlay: Underlay }) {
       )}
     </g>
   );
-}
-
-/** Two points that were pressed to be measured, and the stretch between them: dashed, since nothing is done with it yet. */
-export function MeasuredLine() {
-  const asked = useTool(({ asksDistance }) => asksDistance);
-  if (!asked) return null;
-  const { from, to } = asked;
-  return <path className="measured" d={`M${from[0]} ${from[1]}L${to[0]} ${to[1]}`} />;
 }

@@ -28,7 +28,6 @@ export function TwoPoints({ purpose, model }: { readonly purpose: Scaled; readon
       <p className="acts">
         <button
           type="button"
-          className="do"
           onClick={() => {
             sessionStore.getState().setRoofView('overhead');
             pickTool({ type: 'two points', purpose });

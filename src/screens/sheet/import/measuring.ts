@@ -16,7 +16,7 @@ type Model = Extract<Piece, { kind: 'model' }>;
 
 /** Both points stay pressed where the thing has gone, so that the next number is about the same two places. */
 const follow = (asked: AskedDistance, to: Spot): void =>
-  toolStore.setState({ asksDistance: { ...asked, to } });
+  toolStore.setState({ asksDistance: { ...asked, to }, entry: null });
 
 const TOO_NEAR = 'The two points lie on one another. Press two places that are farther apart.';
 
