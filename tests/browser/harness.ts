@@ -29,7 +29,7 @@ export interface PageOptions {
   /** What follows the page's address: a query or a fragment. */
   readonly address?: string;
   /** Runs in the page before anything of its own, to make a browser that lacks something. */
-  readonly before?: () => void;
+  readonly before?: (() => void) | readonly (() => void)[];
 }
 
 /** What went wrong in the pages of the running test. */
@@ -68,7 +68,7 @@ export async function openPage(options: PageOptions = {}): Promise<Page> {
       faults.push(`request to another host: ${request.url()}`);
   });
 
-  if (before) await context.addInitScript(before);
+  for (const script of [before ?? []].flat()) await context.addInitScript(script);
   const page = await context.newPage();
   // 'load' would wait for every module and picture; what counts is when the page itself says that it can be used.
   await page.goto(home + address, { waitUntil: 'commit' });

@@ -4,6 +4,7 @@ import { afterAll, afterEach, expect, inject, test } from 'vitest';
 import { parsePlan } from '../../src/core/plan/parse';
 import { OwnBrowser } from './ownBrowser';
 import { shelfContents } from './shelfContents';
+import { withoutPicture } from './withoutPicture';
 
 /** How many tabs are killed: `KILLS` chooses. */
 const KILLS = Number(process.env.KILLS ?? 20);
@@ -18,16 +19,6 @@ const STEP_METRES = 0.1;
 const browser = new OwnBrowser();
 afterEach(() => browser.kill());
 afterAll(() => browser.end());
-
-/** Runs in the page before its own code: a picture would only keep the processor busy. */
-function withoutPicture(): void {
-  const { getContext } = HTMLCanvasElement.prototype;
-  Object.assign(HTMLCanvasElement.prototype, {
-    getContext(this: HTMLCanvasElement, kind: string, ...rest: unknown[]): unknown {
-      return kind.includes('webgl') ? null : Reflect.apply(getContext, this, [kind, ...rest]);
-    },
-  });
-}
 
 /** Runs in the page: moves the chosen stand by a key over and over, and tells each edit when it is made. */
 function editOn(key: string): void {
