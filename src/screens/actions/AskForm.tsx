@@ -112,7 +112,11 @@ function RowForm({ row }: { readonly row: RowAsked }) {
   };
   const isStraight = row.runId === null;
   return (
-    <Shell title={`A row of ${calledOf(plan, row.ids)}`} word="Lay the row" done={() => layRow(row)}>
+    <Shell
+      title={`A row, beginning with ${calledOf(plan, row.ids)}`}
+      word="Lay the row"
+      done={() => layRow(row)}
+    >
       <div className="fields">
         <Field
           label="how many"

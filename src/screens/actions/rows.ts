@@ -1,4 +1,4 @@
-import { arrayItems } from '../../core/plan/edits/arrayItems';
+import { arrayItems, rowPlaces } from '../../core/plan/edits/arrayItems';
 import type { Copied } from '../../core/plan/edits/copies';
 import { cornersOf } from '../../core/plan/edits/corners';
 import { middleOf } from '../../core/plan/edits/extent';
@@ -36,11 +36,14 @@ export function wayOf(plan: Plan, { ids, count, spacingMetres, bearingDegrees, r
 
 /** The plan with the row in it, and the ids of what was laid. */
 export function rowIn(plan: Plan, row: RowAsked): Copied {
-  const { ids, count, spacingMetres, follow } = row;
-  const along = wayOf(plan, row);
-  // A straight way is as long as its spacings: it is laid evenly, so that no rounding loses the last.
-  const spaced = row.runId !== null && spacingMetres !== null ? { spacingMetres } : {};
-  return arrayItems(plan, { ids, along, count, follow, ...spaced });
+  return arrayItems(plan, { ids: row.ids, follow: row.follow, ...placesOf(plan, row) });
+}
+
+/** A straight way is as long as its spacings: it is laid evenly, so that no rounding loses the last. */
+function placesOf(plan: Plan, row: RowAsked) {
+  const { runId, spacingMetres, count } = row;
+  const spaced = runId !== null && spacingMetres !== null ? { spacingMetres } : {};
+  return { along: wayOf(plan, row), count, ...spaced };
 }
 
 /** Shows the row as it would be laid, and remembers how it is asked for. */
@@ -73,7 +76,7 @@ export function layRow(row: RowAsked): void {
     return;
   }
   sessionStore.getState().setSelectedIds([...row.ids, ...laid.ids]);
-  tell(`${laid.ids.length} more ${laid.ids.length === 1 ? 'stands' : 'stand'} in a row.`);
+  tell(`A row of ${rowPlaces(placesOf(plan, row)).length} is laid.`);
 }
 
 /** Gives up what is asked. */

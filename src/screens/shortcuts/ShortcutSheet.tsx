@@ -1,4 +1,5 @@
 import { hintStore } from '../../desk/hints/hintStore';
+import './shortcuts.css';
 import { ACTIONS, contextNow } from '../actions/registry';
 import { ACTION_GROUPS, type ActionGroup, wordOf } from '../actions/types';
 import { NUDGE_KEYS } from './nudge';
@@ -59,26 +60,28 @@ export function ShortcutSheet() {
     <dialog id={SHEET_ID} className="shortcuts" aria-labelledby="shortcut-title">
       <form method="dialog">
         <h2 id="shortcut-title">Keys</h2>
-        {ACTION_GROUPS.map((group) => {
-          const lines = linesOf(group);
-          return lines.length === 0 ? null : (
-            <section key={group}>
-              <h3>{HEADINGS[group]}</h3>
-              <dl>
-                {lines.map(({ keys, word }) => (
-                  <div key={word}>
-                    <dt>
-                      {keys.map((key) => (
-                        <kbd key={key}>{key}</kbd>
-                      ))}
-                    </dt>
-                    <dd>{word}</dd>
-                  </div>
-                ))}
-              </dl>
-            </section>
-          );
-        })}
+        <div className="key-groups">
+          {ACTION_GROUPS.map((group) => {
+            const lines = linesOf(group);
+            return lines.length === 0 ? null : (
+              <section key={group}>
+                <h3>{HEADINGS[group]}</h3>
+                <dl>
+                  {lines.map(({ keys, word }) => (
+                    <div key={word}>
+                      <dt>
+                        {keys.map((key) => (
+                          <kbd key={key}>{key}</kbd>
+                        ))}
+                      </dt>
+                      <dd>{word}</dd>
+                    </div>
+                  ))}
+                </dl>
+              </section>
+            );
+          })}
+        </div>
         <button type="submit">Close</button>
       </form>
     </dialog>
