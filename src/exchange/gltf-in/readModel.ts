@@ -88,7 +88,8 @@ function withoutTriangles({ strokes, nowhere }: LeftOut): ModelFault {
 function notesOf(scenes: number, { strokes, nowhere, seeThrough }: LeftOut): string[] {
   const notes: string[] = [];
   if (scenes > 1) notes.push(`It has ${scenes} scenes; one of them was read.`);
-  if (strokes > 0) notes.push(`Points and lines were left out (${counted(strokes)} lots of them).`);
+  if (strokes > 0)
+    notes.push(`Its points and lines were left out (${counted(strokes)}): they have no surface.`);
   if (nowhere > 0) notes.push(`Triangles without a place were left out (${counted(nowhere)}).`);
   if (seeThrough > 0) notes.push('What is see-through in it counts as solid.');
   return notes;

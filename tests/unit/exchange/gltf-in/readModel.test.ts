@@ -86,7 +86,7 @@ test('leaves lines and points out, and says so', async () => {
   const primitives = [{ attributes: { POSITION: 0 } }, { attributes: { POSITION: 0 }, mode: 1 }];
   const found = await read(triangleGlb({ meshes: [{ primitives }] }));
   expect(found.triangles).toBe(1);
-  expect(found.notes).toEqual(['Points and lines were left out (1 lots of them).']);
+  expect(found.notes).toEqual(['Its points and lines were left out (1): they have no surface.']);
 });
 
 test('leaves triangles out whose corners are no numbers, and says so', async () => {
