@@ -34,6 +34,9 @@ const ROOM = 1.25;
 /** Nearest that the eye comes to a chosen thing, metres. */
 const NEAREST_METRES = 1.6;
 
+/** How far the eye is above what is chosen, at least, for each metre that it is away. */
+const LEAST_RISE = 0.2;
+
 /** Where to stand; null where there is nothing to stand for: no camera, nothing chosen. */
 export function standOf(standpoint: Standpoint, occasion: Occasion): Stand | null {
   switch (standpoint) {
@@ -106,11 +109,9 @@ function atChosen({ rooms, from, halves }: Occasion): Stand | null {
   const target: Vec3 = [round.centre[0], (low + high) / 2, round.centre[2]];
   const radius = Math.hypot(round.radiusMetres, (high - low) / 2);
   const metres = Math.max(NEAREST_METRES, (radius * ROOM) / Math.min(halves[0], halves[1]));
-  const way: Vec3 = [
-    from.eye[0] - from.target[0],
-    from.eye[1] - from.target[1],
-    from.eye[2] - from.target[2],
-  ];
+  const [east, up, south] = [0, 1, 2].map((axis) => from.eye[axis] - from.target[axis]);
+  // Never so flat that what stands between would hide it.
+  const way: Vec3 = [east, Math.max(up, LEAST_RISE * Math.hypot(east, south)), south];
   const away = Math.hypot(...way);
   const share = away > 0 ? metres / away : 0;
   return {
