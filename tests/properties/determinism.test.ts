@@ -18,7 +18,7 @@ async function fromThread(plan: Plan, places: readonly number[]): Promise<string
     entries: { main: 'src/cli/main.ts', worker: 'src/cli/worker.ts' },
     inputs: COMMAND_INPUTS,
   });
-  const worker = new Worker(join(folder, 'worker.mjs'), { workerData: plan });
+  const worker = new Worker(join(folder, 'worker.mjs'), { workerData: { plan, models: new Map() } });
   try {
     const reports: string[] = [];
     for (const place of places) {
