@@ -14,8 +14,10 @@ const FIXED: ReadonlySet<string> = new Set(['deck', 'parapet', 'skyline block'])
 
 /** Whether a press has it among what is chosen. */
 export function isChosen(target: Target, cameraId: string | null): boolean {
-  if (target.type === 'item') return sessionStore.getState().selectedIds.includes(target.id);
-  return target.type === 'camera' && target.setupId === cameraId;
+  if (target.type === 'camera') return target.setupId === cameraId;
+  // A mark belongs to its performer.
+  const id = target.type === 'mark' ? target.performerId : target.id;
+  return sessionStore.getState().selectedIds.includes(id);
 }
 
 /** Chooses what was pressed, with all of its group; `adding` puts it to what is chosen, or takes it out. */
