@@ -30,8 +30,12 @@ function readAnyway(changes: Changes): Plan {
 const itemsIn = (plan: Plan): number =>
   plan.pieces.length + plan.gear.length + plan.cast.filter(({ marks }) => marks.length > 0).length;
 
+const BESIDE = [1, 2].map(
+  (number) => `Lamp stand ${number} stands on nothing, beside the deck. Move it on to the deck.`,
+);
+
 describe('a plan that is strange is read all the same, and reported', () => {
-  test.each<[what: string, changes: Changes, notice?: string]>([
+  test.each<[what: string, changes: Changes, ...notices: string[]]>([
     [
       'a camera inside a wall',
       { 'pieces.2': post },
@@ -60,6 +64,7 @@ describe('a plan that is strange is read all the same, and reported', () => {
         ],
       },
       'The outline of Deck crosses itself, so its surface is a guess. Draw it round the edge.',
+      ...BESIDE,
     ],
     [
       'a deck without area',
@@ -70,6 +75,7 @@ describe('a plan that is strange is read all the same, and reported', () => {
           [5, -5],
         ],
       },
+      ...BESIDE,
     ],
     [
       'a deck that is one point',
@@ -80,6 +86,7 @@ describe('a plan that is strange is read all the same, and reported', () => {
           [0, 0],
         ],
       },
+      ...BESIDE,
     ],
     [
       'a fence without length',
@@ -102,7 +109,11 @@ describe('a plan that is strange is read all the same, and reported', () => {
     ],
     ['two beats at one time', { 'beats.1.atSeconds': 0 }],
     ['two marks at one time, in different places', { 'cast.0.marks.1.beat': 'start' }],
-    ['a span without length', { 'setups.0.span.to': 'start' }],
+    [
+      'a span without length',
+      { 'setups.0.span.to': 'start' },
+      'A key of Master from the stairs lies at 2.0\u00a0s, outside of what it covers. The nearest moment is 0.0\u00a0s.',
+    ],
     ['a camera key outside the span', { 'setups.2.move.keys.0.atSeconds': 3000 }],
     ['an aspect of 0.2', { 'setups.0.delivery': 0.2 }],
     ['an aspect of 5', { 'setups.0.delivery': 5 }],
@@ -112,16 +123,24 @@ describe('a plan that is strange is read all the same, and reported', () => {
     ['a lens that bends outwards as much as may be', { 'kit.lenses.0.distortion': bent(2, -0.5) }],
     ['a camera that looks straight up', { 'setups.1.move.keys.0.tiltDegrees': 90 }],
     ['a camera upside down', { 'setups.1.move.keys.0.rollDegrees': 180 }],
-    ['a stand a millimetre high', { 'gear.0.heightMetres': 0.001 }],
-    ['a stand of half a kilometre', { 'gear.0.heightMetres': 500 }],
+    [
+      'a stand a millimetre high',
+      { 'gear.0.heightMetres': 0.001 },
+      'Lamp stand 1 is set to 0.00\u00a0m, but its class, Tall stand, goes down to 1.20\u00a0m.',
+    ],
+    [
+      'a stand of half a kilometre',
+      { 'gear.0.heightMetres': 500 },
+      'Lamp stand 1 is set to 500.00\u00a0m, but its class, Tall stand, goes up to 4.00\u00a0m.',
+    ],
     ['a head aimed at itself', { 'gear.1.place': { at: [0, 2, 0] }, 'gear.1.aim': [0, 2, 0] }],
-    ['gear in one place, far away', { 'gear.0.at': FAR, 'gear.2.at': FAR, 'gear.3.at': FAR }],
-  ])('%s', (_, changes, notice) => {
+    ['gear in one place, far away', { 'gear.0.at': FAR, 'gear.2.at': FAR, 'gear.3.at': FAR }, ...BESIDE],
+  ])('%s', (_, changes, ...notices) => {
     const plan = readAnyway(changes);
     const report = reportOf(plan);
     expect(report.setups.map(({ items }) => items.length)).toEqual(plan.setups.map(() => itemsIn(plan)));
     expect(brokenNumbers(report)).toEqual([]);
-    expect(report.notices.map(({ sentence }) => sentence)).toEqual(notice ? [notice] : []);
+    expect(report.notices.map(({ sentence }) => sentence)).toEqual(notices);
     expect(planToGlb(plan, 0).length).toBeGreaterThan(0);
   });
 
