@@ -42,7 +42,7 @@ test('a stand dragged by a metre is a metre farther, and undo brings it back', a
   await page.mouse.move(from.x + metre / 2, from.y, { steps: 3 });
   await page.mouse.move(from.x + metre, from.y, { steps: 3 });
   expect(await page.locator('.readout text').textContent()).toMatch(
-    /^1\.00\u00a0m, \d+\.\d\d\u00a0m from the parapet$/,
+    /^1\.00\u00a0m, \d+\.\d\d\u00a0m from the parapet(, in line with .+)?$/,
   );
   await eventually(() => page.locator('.ghost path').count()).toBeGreaterThan(3);
   await screenshot(page, 'overhead-dragging');
@@ -81,7 +81,8 @@ test('Escape drops a drag, and Shift keeps it on one axis', async () => {
   await page.mouse.up();
   await page.keyboard.up('Shift');
   const after = await dimensioned(page);
-  expect(after.x - before.x).toBeCloseTo(2, 2);
+  // Along its axis it may still catch on what it comes in line with.
+  expect(Math.abs(after.x - before.x - 2)).toBeLessThan(0.3);
   expect(after.z).toBe(before.z);
 });
 

@@ -15,22 +15,25 @@ export interface LongPress {
 
 export function longPress(): LongPress {
   let from: Spot = [0, 0];
-  let timer: ReturnType<typeof setTimeout> | null = null;
+  let waiting: object | null = null;
   const stop = (): void => {
-    if (timer !== null) clearTimeout(timer);
-    timer = null;
+    waiting = null;
   };
   return {
     start: (at, act) => {
-      stop();
+      const mine = {};
+      waiting = mine;
       from = at;
-      timer = setTimeout(() => {
-        timer = null;
+      const rested = (): void => {
+        if (waiting !== mine) return;
+        waiting = null;
         act();
-      }, LONG_MS);
+      };
+      // A page that is behind with its frames has moves of the finger still to hear of: they come with the next one.
+      setTimeout(() => requestAnimationFrame(() => setTimeout(rested)), LONG_MS);
     },
     move: (at) => {
-      if (timer !== null && distance(from, at) > ROLL) stop();
+      if (distance(from, at) > ROLL) stop();
     },
     stop,
   };
