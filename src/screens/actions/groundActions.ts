@@ -9,6 +9,7 @@ import { fitRoof } from '../overhead/fitting';
 import { roofBounds } from '../overhead/geometry/roof';
 import { headingOf, middleOf, minus } from '../overhead/geometry/spots';
 import { bring, change } from './doing';
+import { letter } from './keys';
 import { openPage } from './pages';
 import { recentEntries } from './recent';
 import type { Action, ActionContext } from './types';
@@ -80,6 +81,15 @@ export const GROUND_ACTIONS: readonly Action[] = [
       pointAt([at[0], at[1]], { reachMetres: 0, free: true, straight: false });
       press();
     },
+  },
+  {
+    id: 'tape',
+    word: 'Lay a tape',
+    keys: ['T'],
+    matches: letter('t', false),
+    group: 'view',
+    can: () => true,
+    act: () => pickTool({ type: 'tape' }),
   },
   {
     id: 'camera-here',
