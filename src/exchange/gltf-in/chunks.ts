@@ -2,7 +2,7 @@ import type { ModelChunk } from '../../core/form/models/heldModel';
 import type { Gathered } from './gathered';
 
 /** Triangles in a stretch of a large surface: enough to be worth a look, few enough to be passed over as one. */
-const CHUNK_TRIANGLES = 4096;
+const CHUNK_TRIANGLES = 1024;
 /** Up to this many triangles a surface stays in one piece, so that a closed one is known as a solid. */
 const WHOLE_TRIANGLES = 6000;
 

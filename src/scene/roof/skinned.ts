@@ -11,7 +11,7 @@ export const allSkinned = (shapes: readonly PartShape[]): shapes is readonly Ski
   shapes.every(isSkinned);
 
 /** More stretches than this are not put together: what is out of view is passed over by the mesh. */
-export const MOST_STRETCHES = 24;
+export const MOST_STRETCHES = 96;
 
 /** Whether two stretches may be one mesh. */
 export function looksAlike(a: ModelSkin, b: ModelSkin): boolean {

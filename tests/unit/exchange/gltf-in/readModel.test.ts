@@ -115,7 +115,7 @@ test('a large surface is cut into stretches that lie together, without a triangl
   const { chunks } = found.model;
   expect(trianglesIn(found.model)).toBe(found.triangles);
   expect(chunks.length).toBeGreaterThan(8);
-  expect(chunks.every(({ isCut, indices }) => isCut && indices.length / 3 <= 4096)).toBe(true);
+  expect(chunks.every(({ isCut, indices }) => isCut && indices.length / 3 <= 1024)).toBe(true);
   // A stretch of a roof of 24 m is much smaller than the roof.
   const widths = chunks.map(({ positions }) => {
     const xs = positions.filter((_, k) => k % 3 === 0);
