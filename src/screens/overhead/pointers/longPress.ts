@@ -13,6 +13,24 @@ export interface LongPress {
   readonly stop: () => void;
 }
 
+/** Frames closer together than this are those of a page that keeps up, milliseconds. */
+const CALM_MS = 60;
+/** After so long a page that never keeps up is taken at its word, milliseconds. */
+const PATIENCE_MS = 1500;
+
+/** A page that is behind with its frames has moves of the finger still to hear of: two quick ones say that it has not. */
+function whenCalm(act: () => void): void {
+  const since = performance.now();
+  let last = since;
+  const look = (now: number): void => {
+    const isCalm = now - last < CALM_MS && last > since;
+    last = now;
+    if (isCalm || now - since > PATIENCE_MS) setTimeout(act);
+    else requestAnimationFrame(look);
+  };
+  requestAnimationFrame(look);
+}
+
 export function longPress(): LongPress {
   let from: Spot = [0, 0];
   let waiting: object | null = null;
@@ -29,8 +47,7 @@ export function longPress(): LongPress {
         waiting = null;
         act();
       };
-      // A page that is behind with its frames has moves of the finger still to hear of: they come with the next one.
-      setTimeout(() => requestAnimationFrame(() => setTimeout(rested)), LONG_MS);
+      setTimeout(() => whenCalm(rested), LONG_MS);
     },
     move: (at) => {
       if (distance(from, at) > ROLL) stop();
