@@ -8,6 +8,7 @@ import { useLivePlan, useSession } from '../../desk/hooks';
 import { useTool } from '../../desk/tools/useTool';
 import { Column } from '../parts/Column';
 import { Segmented } from '../parts/Segmented';
+import { SetupPanel } from './camera/SetupPanel';
 import { InHand } from './drawing/InHand';
 import { ToolPanel } from './drawing/ToolPanel';
 import { ItemPanel } from './ItemPanel';
@@ -18,7 +19,6 @@ import { findEntries } from './palette/findEntries';
 import { PaletteGrid } from './palette/PaletteGrid';
 import { RoofPanel } from './panels/RoofPanel';
 import { SeveralPanel } from './panels/SeveralPanel';
-import { SetupPanel } from './SetupPanel';
 import { setSheetStore } from './sheetStore';
 
 /** What can be put on the roof, what is on it, and a search over both. */

@@ -1,0 +1,40 @@
+import { removeSetup } from '../../../core/plan/edits/removeSetup';
+import type { Setup } from '../../../core/plan/schema/setup';
+import { letterOf } from '../../../desk/choose';
+import { useLivePlan } from '../../../desk/hooks';
+import { planStore } from '../../../desk/planStore';
+import { toastStore } from '../../../desk/toastStore';
+import { Icon } from '../../parts/Icon';
+import { ExposureSection } from './ExposureSection';
+import { GlassSection } from './GlassSection';
+import { PlaceSection } from './PlaceSection';
+
+function takeOut(setup: Setup): void {
+  const { edit: make, undo } = planStore.getState();
+  make(`take out ${setup.label}`, (plan) => removeSetup(plan, { setupId: setup.id }));
+  toastStore.getState().say(`${setup.label} is out of the plan.`, { action: { word: 'Undo', act: undo } });
+}
+
+/** The chosen camera, section by section: where it stands, its glass, how much light it takes. */
+export function SetupPanel({ setup }: { readonly setup: Setup }) {
+  const plan = useLivePlan();
+  return (
+    <>
+      <h3 className="of-item">
+        <Icon name="camera" />
+        Setup {letterOf(plan, setup.id)}, {setup.support}
+        {setup.move.keys.length > 1 ? `, a move of ${setup.move.keys.length} keys` : ''}
+      </h3>
+      <div className="sections" key={setup.id}>
+        <GlassSection plan={plan} setup={setup} />
+        <ExposureSection plan={plan} setup={setup} />
+        <PlaceSection setup={setup} />
+      </div>
+      <p className="acts">
+        <button type="button" className="bare" onClick={() => takeOut(setup)}>
+          Take it out
+        </button>
+      </p>
+    </>
+  );
+}
