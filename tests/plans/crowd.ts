@@ -56,7 +56,11 @@ interface Things {
 
 const isPiece = (kind: Kind): kind is PieceKind => (PIECE_KINDS as readonly string[]).includes(kind);
 
-function put(things: Things, kind: Kind, roof: Roof, kit: Kit, beats: readonly Beat[], draw: Draw): void {
+/** As many as a plan may have; in a larger crowd crates stand in for the others. */
+const MOST_PERFORMERS = 60;
+
+function put(things: Things, wanted: Kind, roof: Roof, kit: Kit, beats: readonly Beat[], draw: Draw): void {
+  const kind = wanted === 'performer' && things.cast.length >= MOST_PERFORMERS ? 'box' : wanted;
   const id = `${kind.replace(' ', '-')}-${things.pieces.length + things.cast.length + things.gear.length}`;
   if (kind === 'performer') things.cast.push(somePerformer(id, roof, beats, draw));
   else if (isPiece(kind)) things.pieces.push(somePiece(id, kind, roof, draw));

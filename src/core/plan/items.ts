@@ -23,7 +23,12 @@ export function itemsOf(plan: Plan): Item[] {
 
 /** The item of that id, or null. */
 export function itemOf(plan: Plan, id: string): Item | null {
-  return itemsOf(plan).find((item) => item.record.id === id) ?? null;
+  const gear = plan.gear.find((record) => record.id === id);
+  if (gear) return { section: 'gear', record: gear };
+  const piece = plan.pieces.find((record) => record.id === id);
+  if (piece) return { section: 'piece', record: piece };
+  const performer = plan.cast.find((record) => record.id === id);
+  return performer ? { section: 'cast', record: performer } : null;
 }
 
 /** The word for what an item is: its kind, or `performer`. */

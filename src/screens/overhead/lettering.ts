@@ -1,6 +1,6 @@
 import { whereabouts } from '../../core/form/figure/whereabouts';
 import { keyAt } from '../../core/optics/pose';
-import { carrierOf } from '../../core/plan/edits/anchorOf';
+import { standUnder } from '../../core/plan/edits/anchorOf';
 import type { Item } from '../../core/plan/items';
 import type { Mark, Performer } from '../../core/plan/schema/cast';
 import type { Plan } from '../../core/plan/schema/plan';
@@ -78,12 +78,13 @@ const KINDS: Readonly<
 /** All names that the drawing would like to bear at this view. */
 export function wishesOf(input: LetteringInput): LetteredWish[] {
   const { plan, chosenIds } = input;
+  const chosen = new Set(chosenIds);
   const wishes: LetteredWish[] = [];
   // A stand that carries one thing is called by what it carries where both would crowd: the stand's name goes first.
   for (const item of shownItems(plan)) {
     if (item.section === 'cast') wishes.push(...castWishes(item.record.id, input));
     else {
-      const wish = thingWish(item, input, chosenIds.includes(item.record.id));
+      const wish = thingWish(item, input, chosen.has(item.record.id));
       if (wish) wishes.push(wish);
     }
   }
@@ -121,7 +122,7 @@ function thingWish(
   const metres =
     record.kind === 'track' ? record.lengthMetres : record.kind === 'riser' ? record.size[1] : null;
   const length = metres === null ? '' : ` ${formatLength(metres, input.lengths, { decimals: 1 })}`;
-  const carried = carrierOf(input.plan, record.id) !== null;
+  const carried = standUnder(record) !== null;
   return lettered(input, {
     id: record.id,
     text: `${nameInText(record.label)}${length}`,

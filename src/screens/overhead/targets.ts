@@ -1,4 +1,4 @@
-import { anchorOf, carrierOf } from '../../core/plan/edits/anchorOf';
+import { anchorOf, carrierOf, standUnder } from '../../core/plan/edits/anchorOf';
 import { moveItem } from '../../core/plan/edits/moveItem';
 import { moveMark } from '../../core/plan/edits/moveMark';
 import { moveSetup } from '../../core/plan/edits/moveSetup';
@@ -79,7 +79,7 @@ function keysWith(plan: Plan, root: string): string[] {
   const performer = plan.cast.find(({ id }) => id === root);
   return [
     root,
-    ...plan.gear.filter(({ id }) => carrierOf(plan, id) === root).map(({ id }) => id),
+    ...plan.gear.filter((record) => standUnder(record) === root).map(({ id }) => id),
     ...(performer?.marks ?? []).map(({ id }) => keyOf({ type: 'mark', performerId: root, markId: id })),
   ];
 }

@@ -15,10 +15,14 @@ export function ownAnchor(record: Piece | Gear | Performer): Spot | null {
   return record.marks[0]?.at ?? null;
 }
 
+/** The stand that carries what the record describes, or null. */
+export const standUnder = (record: Piece | Gear): string | null =>
+  'place' in record && 'on' in record.place ? record.place.on : null;
+
 /** The stand that carries an item, or null. */
 export function carrierOf(plan: Plan, id: string): string | null {
   const record = plan.gear.find((gear) => gear.id === id);
-  return record && 'place' in record && 'on' in record.place ? record.place.on : null;
+  return record ? standUnder(record) : null;
 }
 
 /**

@@ -1,3 +1,4 @@
+import { Buckets } from './buckets';
 import { lengthWithin, sharedArea } from './clipping';
 import type { Bounds, Spot } from './spots';
 
@@ -55,21 +56,43 @@ const RINGS = [
  * is placed already, never over what is blocked, never out of the pane. A name without such a place is left out.
  */
 export function placeLabels(wishes: readonly LabelWish[], obstacles: Obstacles, pane: Bounds): PlacedLabel[] {
-  const placed: PlacedLabel[] = [];
+  const ground = groundOf(obstacles, pane);
   const inOrder = [...wishes].sort((a, b) => b.priority - a.priority || (a.id < b.id ? -1 : 1));
   for (const wish of inOrder) {
     let best: PlacedLabel | null = null;
     let bestCost = wish.worth;
     for (const place of placesOf(wish)) {
-      if (place.cost >= bestCost || !isFree(place.bounds, placed, obstacles, pane)) continue;
-      const cost = place.cost + costAt(place.bounds, wish, obstacles);
+      if (place.cost >= bestCost || !isFree(place.bounds, ground)) continue;
+      const cost = costAt(place, wish, ground, bestCost);
       if (cost >= bestCost) continue;
       best = { id: wish.id, text: wish.text, bounds: place.bounds, inside: place.inside };
       bestCost = cost;
     }
-    if (best) placed.push(best);
+    if (!best) continue;
+    ground.placedIn.addBox(ground.placed.length, best.bounds);
+    ground.placed.push(best);
   }
-  return placed;
+  return ground.placed;
+}
+
+/** What is in the way, by where it is. */
+interface Ground extends Obstacles {
+  readonly pane: Bounds;
+  readonly boxesIn: Buckets;
+  readonly linesIn: Buckets;
+  readonly placed: PlacedLabel[];
+  readonly placedIn: Buckets;
+}
+
+function groundOf(obstacles: Obstacles, pane: Bounds): Ground {
+  const [boxesIn, linesIn] = [new Buckets(pane), new Buckets(pane)];
+  obstacles.boxes.forEach(({ bounds }, index) => {
+    boxesIn.addBox(index, bounds);
+  });
+  obstacles.lines.forEach(({ from, to }, index) => {
+    linesIn.addLine(index, from, to);
+  });
+  return { ...obstacles, pane, boxesIn, linesIn, placed: [], placedIn: new Buckets(pane) };
 }
 
 interface Place {
@@ -116,26 +139,31 @@ function placesOf({ around, width, height, inside, places: own }: LabelWish): Pl
   return places;
 }
 
-function isFree(bounds: Bounds, placed: readonly PlacedLabel[], obstacles: Obstacles, pane: Bounds): boolean {
+function isFree(bounds: Bounds, { pane, placed, placedIn, blocked }: Ground): boolean {
   if (bounds[0] < pane[0] || bounds[1] < pane[1] || bounds[2] > pane[2] || bounds[3] > pane[3]) return false;
   return (
-    placed.every((other) => sharedArea(other.bounds, bounds) === 0) &&
-    obstacles.blocked.every((other) => sharedArea(other, bounds) === 0)
+    placedIn.near(bounds).every((index) => sharedArea(placed[index].bounds, bounds) === 0) &&
+    blocked.every((other) => sharedArea(other, bounds) === 0)
   );
 }
 
-function costAt(bounds: Bounds, wish: LabelWish, obstacles: Obstacles): number {
+/** What a place costs with all that the name would cover there; once that is more than `most`, no more is counted. */
+function costAt({ bounds, cost: own }: Place, wish: LabelWish, ground: Ground, most: number): number {
   const area = wish.width * wish.height;
   let cost = 0;
-  for (const box of obstacles.boxes) {
+  for (const index of ground.boxesIn.near(bounds)) {
+    const box = ground.boxes[index];
     if (box.owner === wish.id) continue;
     // Of a small symbol all may be covered by a small part of the name: the smaller of the two counts.
     const [left, top, right, bottom] = box.bounds;
     const least = Math.max(1, Math.min(area, (right - left) * (bottom - top)));
     cost += (box.cost * sharedArea(box.bounds, bounds)) / least;
+    if (own + cost >= most) return own + cost;
   }
-  for (const line of obstacles.lines) {
+  for (const index of ground.linesIn.near(bounds)) {
+    const line = ground.lines[index];
     cost += line.cost * Math.min(1, (2 * lengthWithin(line.from, line.to, bounds)) / wish.width);
+    if (own + cost >= most) return own + cost;
   }
-  return cost;
+  return own + cost;
 }
