@@ -29,9 +29,12 @@ import { putModelOnDeck } from '../../../src/core/plan/edits/putModelOnDeck';
 import { putOnStand } from '../../../src/core/plan/edits/putOnStand';
 import { raiseItems } from '../../../src/core/plan/edits/raiseItems';
 import { removeCorner } from '../../../src/core/plan/edits/removeCorner';
+import { removeFrameLine } from '../../../src/core/plan/edits/removeFrameLine';
 import { removeHole } from '../../../src/core/plan/edits/removeHole';
 import { removeItem } from '../../../src/core/plan/edits/removeItem';
 import { removeItems } from '../../../src/core/plan/edits/removeItems';
+import { removeKitBody } from '../../../src/core/plan/edits/removeKitBody';
+import { removeKitLens } from '../../../src/core/plan/edits/removeKitLens';
 import { removeOpening } from '../../../src/core/plan/edits/removeOpening';
 import { removeSetup } from '../../../src/core/plan/edits/removeSetup';
 import { removeTape } from '../../../src/core/plan/edits/removeTape';
@@ -47,8 +50,11 @@ import { setBaseHeight } from '../../../src/core/plan/edits/setBaseHeight';
 import { setClass } from '../../../src/core/plan/edits/setClass';
 import { setCorner } from '../../../src/core/plan/edits/setCorner';
 import { setDim } from '../../../src/core/plan/edits/setDim';
+import { setFrameLine } from '../../../src/core/plan/edits/setFrameLine';
 import { setGround } from '../../../src/core/plan/edits/setGround';
 import { setKeyPosition } from '../../../src/core/plan/edits/setKeyPosition';
+import { setKitBody } from '../../../src/core/plan/edits/setKitBody';
+import { setKitLens } from '../../../src/core/plan/edits/setKitLens';
 import { setLegLength } from '../../../src/core/plan/edits/setLegLength';
 import { setLens } from '../../../src/core/plan/edits/setLens';
 import { setModelFile } from '../../../src/core/plan/edits/setModelFile';
@@ -67,6 +73,8 @@ import { turnModelToNorth } from '../../../src/core/plan/edits/turnModelToNorth'
 import { turnSetup } from '../../../src/core/plan/edits/turnSetup';
 import { ungroupItems } from '../../../src/core/plan/edits/ungroupItems';
 import { itemsOf } from '../../../src/core/plan/items';
+import type { FrameLine } from '../../../src/core/plan/schema/drawing';
+import type { Body, Lens } from '../../../src/core/plan/schema/kit';
 import type { Point, Spot } from '../../../src/core/plan/schema/numbers';
 import type { Plan } from '../../../src/core/plan/schema/plan';
 import type { Draw } from '../../plans/draw';
@@ -129,6 +137,13 @@ class Hat {
       'none',
     );
   };
+  frameLine = (): string =>
+    this.oneOf(
+      (this.plan.frameLines ?? []).map(({ id }) => id),
+      'none',
+    );
+  body = (): Body => this.oneOf(this.plan.kit.bodies, BUILT_IN_KIT.bodies[0]);
+  lens = (): Lens => this.oneOf(this.plan.kit.lenses, BUILT_IN_KIT.lenses[0]);
   tape = (): string =>
     this.oneOf(
       (this.plan.tapes ?? []).map(({ id }) => id),
@@ -186,6 +201,44 @@ type Make = (hat: Hat) => (plan: Plan) => Plan;
 
 /** Every edit by the name of its file, with arguments drawn for a plan. */
 export const EDITS: Readonly<Record<string, Make>> = {
+  setKitLens: (hat) => {
+    const lens = hat.lens();
+    const change: Lens = hat.draw.pick([
+      { ...lens, id: 'own-lens', set: 'Own set' },
+      { ...lens, widestStop: hat.draw.between(0, 8), narrowestStop: hat.draw.between(6, 22) },
+      { ...lens, imageCircleMm: hat.draw.between(0, 40) },
+      { ...lens, focalMm: hat.draw.pick([0, 5000, 40]) },
+    ]);
+    return (plan) => setKitLens(plan, { lens: change });
+  },
+  setKitBody: (hat) => {
+    const body = hat.body();
+    const change: Body = hat.draw.pick([
+      { ...body, id: 'own-body' },
+      { ...body, modes: [{ ...body.modes[0], gateMm: [hat.draw.between(-1, 60), 20] }] },
+      { ...body, modes: [{ ...body.modes[0], id: 'another' }] },
+      { ...body, modes: [...body.modes, body.modes[0]] },
+    ]);
+    return (plan) => setKitBody(plan, { body: change });
+  },
+  setFrameLine: (hat) => {
+    const share = (): number => hat.draw.between(-0.05, 1.05);
+    const id = hat.draw.chance(0.5) ? hat.frameLine() : `line-${hat.draw.whole(1, 30)}`;
+    const line: FrameLine = { id, label: 'Own line', rect: [share(), share(), share(), share()] };
+    return (plan) => setFrameLine(plan, { line });
+  },
+  removeKitLens: (hat) => {
+    const id = hat.draw.chance(0.5) ? 'own-lens' : hat.lens().id;
+    return (plan) => removeKitLens(plan, { id });
+  },
+  removeKitBody: (hat) => {
+    const id = hat.draw.chance(0.5) ? 'own-body' : hat.body().id;
+    return (plan) => removeKitBody(plan, { id });
+  },
+  removeFrameLine: (hat) => {
+    const id = hat.frameLine();
+    return (plan) => removeFrameLine(plan, { id });
+  },
   addHole: (hat) => {
     const args = { id: hat.piece('deck'), outline: smallOutline(hat) };
     return (plan) => addHole(plan, args);

@@ -30,6 +30,7 @@ const NO_EDITS: ReadonlySet<string> = new Set([
   'freeLabel',
   'limits',
   'motion',
+  'putEntry',
   'tidy',
   'withBeats',
 ]);

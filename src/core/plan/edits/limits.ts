@@ -9,4 +9,8 @@ export const MOST = {
   holes: 40,
   openings: 100,
   tapes: 400,
+  bodies: 100,
+  lenses: 400,
+  modes: 40,
+  frameLines: 20,
 } as const;

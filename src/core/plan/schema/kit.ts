@@ -2,10 +2,37 @@ import * as v from 'valibot';
 import { boxSize, sizeMetres, within } from './numbers';
 import { id, label, longText } from './texts';
 
-const millimetres = (lowest: number, highest: number) => within(lowest, highest, 'mm');
+type Range = readonly [lowest: number, highest: number];
+
+/** What a lens may have, lowest and highest, in the unit of each field's name. */
+export const LENS_LIMITS = {
+  focalMm: [1, 3000],
+  longestMm: [1, 3000],
+  squeeze: [1, 3],
+  widestStop: [0.5, 64],
+  narrowestStop: [0.5, 128],
+  closeFocusMetres: [0.01, 20],
+  imageCircleMm: [1, 300],
+  pupilToImageMm: [0, 1000],
+  frontDiameterMm: [5, 400],
+  kilograms: [0.01, 60],
+  k1: [-2, 2],
+  k2: [-2, 2],
+  k3: [-2, 2],
+  p1: [-0.5, 0.5],
+  p2: [-0.5, 0.5],
+} as const satisfies Record<string, Range>;
+
+/** What a gate mode may have, millimetres. */
+export const MODE_LIMITS = { gateMm: [1, 200], circleMm: [0.001, 0.5] } as const satisfies Record<
+  string,
+  Range
+>;
+
+const ranged = ([lowest, highest]: Range, unit: string) => within(lowest, highest, unit);
 
 /** A camera body: its gate modes, each with the used rectangle of sensor or film in millimetres. */
-const body = v.strictObject({
+export const body = v.strictObject({
   id,
   label,
   modes: v.pipe(
@@ -13,9 +40,12 @@ const body = v.strictObject({
       v.strictObject({
         id,
         label,
-        gateMm: v.strictTuple([millimetres(1, 200), millimetres(1, 200)], '[width, height] in mm'),
+        gateMm: v.strictTuple(
+          [ranged(MODE_LIMITS.gateMm, 'mm'), ranged(MODE_LIMITS.gateMm, 'mm')],
+          '[width, height] in mm',
+        ),
         /** Diameter of a blur that still passes for sharp; where it is left out, what is usual for such a gate. */
-        circleMm: v.optional(within(0.001, 0.5, 'mm')),
+        circleMm: v.optional(ranged(MODE_LIMITS.circleMm, 'mm')),
       }),
     ),
     v.minLength(1, 'at least one gate mode'),
@@ -26,30 +56,32 @@ const body = v.strictObject({
 
 /** Brown–Conrady coefficients on normalised coordinates with fx = f / squeeze, as OpenCV defines them. */
 const distortion = v.strictObject({
-  k1: within(-2, 2, ''),
-  k2: within(-2, 2, ''),
-  k3: within(-2, 2, ''),
-  p1: within(-0.5, 0.5, ''),
-  p2: within(-0.5, 0.5, ''),
+  k1: ranged(LENS_LIMITS.k1, ''),
+  k2: ranged(LENS_LIMITS.k2, ''),
+  k3: ranged(LENS_LIMITS.k3, ''),
+  p1: ranged(LENS_LIMITS.p1, ''),
+  p2: ranged(LENS_LIMITS.p2, ''),
 });
 
-const lens = v.strictObject({
+export const lens = v.strictObject({
   id,
   label,
+  /** The set that it comes in, by name. */
+  set: v.optional(label),
   /** Of a zoom, the shortest. */
-  focalMm: millimetres(1, 3000),
+  focalMm: ranged(LENS_LIMITS.focalMm, 'mm'),
   /** The longest focal length of a zoom. */
-  longestMm: v.optional(millimetres(1, 3000)),
-  squeeze: within(1, 3, 'times'),
-  widestStop: within(0.5, 64, ''),
-  narrowestStop: within(0.5, 128, ''),
-  closeFocusMetres: within(0.01, 20, 'metres'),
-  imageCircleMm: v.optional(millimetres(1, 300)),
+  longestMm: v.optional(ranged(LENS_LIMITS.longestMm, 'mm')),
+  squeeze: ranged(LENS_LIMITS.squeeze, 'times'),
+  widestStop: ranged(LENS_LIMITS.widestStop, ''),
+  narrowestStop: ranged(LENS_LIMITS.narrowestStop, ''),
+  closeFocusMetres: ranged(LENS_LIMITS.closeFocusMetres, 'metres'),
+  imageCircleMm: v.optional(ranged(LENS_LIMITS.imageCircleMm, 'mm')),
   /** How far the image plane sits behind the entrance pupil, along the axis. */
-  pupilToImageMm: v.optional(millimetres(0, 1000)),
+  pupilToImageMm: v.optional(ranged(LENS_LIMITS.pupilToImageMm, 'mm')),
   distortion: v.optional(distortion),
-  frontDiameterMm: v.optional(millimetres(5, 400)),
-  kilograms: v.optional(within(0.01, 60, 'kg')),
+  frontDiameterMm: v.optional(ranged(LENS_LIMITS.frontDiameterMm, 'mm')),
+  kilograms: v.optional(ranged(LENS_LIMITS.kilograms, 'kg')),
   source: v.optional(longText),
 });
 

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { beat, performer } from './cast';
-import { tape, underlay } from './drawing';
+import { frameLine, tape, underlay } from './drawing';
 import { gear } from './gear';
 import { kit } from './kit';
 import { within } from './numbers';
@@ -56,6 +56,7 @@ export const plan = v.strictObject({
   setups: v.pipe(v.array(setup), v.maxLength(400, 'at most 400 setups')),
   tapes: v.optional(v.pipe(v.array(tape), v.maxLength(400, 'at most 400 tapes'))),
   underlay: v.optional(underlay),
+  frameLines: v.optional(v.pipe(v.array(frameLine), v.maxLength(20, 'at most 20 frame lines'))),
 });
 
 export type Plan = v.InferOutput<typeof plan>;

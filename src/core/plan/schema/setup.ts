@@ -2,6 +2,22 @@ import * as v from 'valibot';
 import { lengthMetres, point, share, tiltDegrees, wholeCount, within } from './numbers';
 import { id, label } from './texts';
 
+/** What a setup's numbers may be, lowest and highest, in the unit of each field's name. */
+export const SETUP_LIMITS = {
+  delivery: [0.2, 5],
+  stop: [0.5, 128],
+  iso: [1, 1e6],
+  shutterDegrees: [1, 360],
+  framesPerSecond: [1, 1000],
+  ndStops: [0, 20],
+  balanceKelvin: [1000, 20000],
+} as const satisfies Record<string, readonly [lowest: number, highest: number]>;
+
+const ranged = (field: keyof typeof SETUP_LIMITS, unit: string) => {
+  const [lowest, highest] = SETUP_LIMITS[field];
+  return within(lowest, highest, unit);
+};
+
 /** A moment: on the action's clock, or that long after a beat where one is named. */
 const moment = { atSeconds: within(0, 3600, 'seconds'), beat: v.optional(id) };
 
@@ -48,13 +64,15 @@ export const setup = v.strictObject({
   mode: id,
   lens: id,
   /** Aspect ratio that goes out. */
-  delivery: within(0.2, 5, ''),
-  stop: within(0.5, 128, ''),
-  iso: within(1, 1e6, ''),
-  shutterDegrees: within(1, 360, 'degrees'),
-  framesPerSecond: within(1, 1000, 'frames per second'),
-  ndStops: within(0, 20, 'stops'),
-  balanceKelvin: within(1000, 20000, 'kelvin'),
+  delivery: ranged('delivery', ''),
+  /** Another aspect ratio that is taken out of the first. */
+  secondDelivery: v.optional(ranged('delivery', '')),
+  stop: ranged('stop', ''),
+  iso: ranged('iso', ''),
+  shutterDegrees: ranged('shutterDegrees', 'degrees'),
+  framesPerSecond: ranged('framesPerSecond', 'frames per second'),
+  ndStops: ranged('ndStops', 'stops'),
+  balanceKelvin: ranged('balanceKelvin', 'kelvin'),
   focus: v.union(
     [
       ...focusOn,
