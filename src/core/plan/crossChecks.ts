@@ -57,6 +57,7 @@ export function crossCheck(plan: Plan): PlanFault[] {
     ...doubles('Head class', kit.heads),
     ...doubles('Stand class', kit.stands),
     ...doubles('Tape', unnamed(plan.tapes ?? [])),
+    ...doubles('Frame line', plan.frameLines ?? []),
   ];
   for (const piece of plan.pieces) {
     const where = `Set piece ${quoteFound(piece.label)}`;
