@@ -60,9 +60,10 @@ function lossOf(trial: LensTrial, wanted: readonly string[]): string {
   const lost = trial.holdings.filter(
     ({ performerId, heldThroughout }) => wanted.includes(performerId) && !heldThroughout,
   );
+  const [from, to] = trial.report.seconds;
+  if (from === to) return `does not hold ${listed(lost.map(({ label }) => label))}`;
   const never = lost.filter(({ heldSpans }) => heldSpans.length === 0);
   if (never.length > 0) return `never holds ${listed(never.map(({ label }) => label))}`;
-  const [from, to] = trial.report.seconds;
   const parts = lost.map(
     ({ label, heldSpans }) =>
       `${label} for ${formatSeconds(lasting(heldSpans))} of ${formatSeconds(to - from)}`,
@@ -72,7 +73,7 @@ function lossOf(trial: LensTrial, wanted: readonly string[]): string {
 
 /**
  * Which lens holds the wanted performers, in one or two sentences: the tightest that keeps all of their heads inside
- * the frame line throughout, and what the next tighter one loses.
+ * the frame line throughout, or at the one instant that was tried, and what the next tighter one loses.
  */
 export function lensAnswer(trials: readonly LensTrial[], wanted: readonly string[]): string {
   const tightestFirst = [...trials].sort((a, b) => a.tanHalfWidth - b.tanHalfWidth);
@@ -82,15 +83,17 @@ export function lensAnswer(trials: readonly LensTrial[], wanted: readonly string
       .map(({ label }) => label),
   );
   if (names === '') return 'Nobody is asked for.';
+  const [from, to] = tightestFirst[0].report.seconds;
+  const how = from === to ? `at ${formatSeconds(from)}` : 'throughout';
   const place = tightestFirst.findIndex((trial) => holdsAll(trial, wanted));
   const best = tightestFirst[place];
   if (!best) {
     const widest = tightestFirst[tightestFirst.length - 1];
     return widest
-      ? `No lens of the kit holds ${names} throughout. The widest, ${widest.label}, ${lossOf(widest, wanted)}.`
+      ? `No lens of the kit holds ${names} ${how}. The widest, ${widest.label}, ${lossOf(widest, wanted)}.`
       : 'The kit has no lens.';
   }
   const tighter = tightestFirst[place - 1];
-  const answer = `${best.label} is the tightest that holds ${names} throughout.`;
+  const answer = `${best.label} is the tightest that holds ${names} ${how}.`;
   return tighter ? `${answer} ${tighter.label} ${lossOf(tighter, wanted)}.` : answer;
 }

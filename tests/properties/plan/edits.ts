@@ -28,6 +28,7 @@ import { plugCable } from '../../../src/core/plan/edits/plugCable';
 import { putModelOnDeck } from '../../../src/core/plan/edits/putModelOnDeck';
 import { putOnStand } from '../../../src/core/plan/edits/putOnStand';
 import { raiseItems } from '../../../src/core/plan/edits/raiseItems';
+import { reframe } from '../../../src/core/plan/edits/reframe';
 import { removeCorner } from '../../../src/core/plan/edits/removeCorner';
 import { removeFrameLine } from '../../../src/core/plan/edits/removeFrameLine';
 import { removeHole } from '../../../src/core/plan/edits/removeHole';
@@ -430,6 +431,17 @@ export const EDITS: Readonly<Record<string, Make>> = {
   raiseItems: (hat) => {
     const args = { ids: hat.ids(), byMetres: hat.metres(), evenLocked: hat.draw.chance(0.2) };
     return (plan) => raiseItems(plan, args);
+  },
+  reframe: (hat) => {
+    const setupId = hat.setup();
+    const keys = hat.plan.setups.find(({ id }) => id === setupId)?.move.keys ?? [];
+    const args = {
+      setupId,
+      lens: hat.draw.chance(0.1) ? 'no such lens' : hat.oneOf(hat.plan.kit.lenses, BUILT_IN_KIT.lenses[0]).id,
+      by: hat.point(),
+      alongMetres: hat.draw.chance(0.5) ? keys.map(() => hat.size()) : null,
+    };
+    return (plan) => reframe(plan, args);
   },
   removeCorner: (hat) => {
     const args = corner(hat);

@@ -88,15 +88,15 @@ function alongside(metresAway: number): Plan {
   return read.value;
 }
 
-function trialsOf(plan: Plan): LensTrial[] {
-  return plan.kit.lenses.map((each) => {
-    const steps = lensTrialSteps(plan, plan.setups[0], each, null);
-    for (;;) {
-      const step = steps.next();
-      if (step.done) return step.value;
-    }
-  });
+function drained<Value>(steps: Generator<number, Value, void>): Value {
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
 }
+
+const trialsOf = (plan: Plan): LensTrial[] =>
+  plan.kit.lenses.map((each) => drained(lensTrialSteps(plan, plan.setups[0], each, null)));
 
 describe('which lens holds both', () => {
   // Common practice: of a 40, 65, 100 mm set at 2×, alongside two players a metre and a half apart, the 100 is too
@@ -117,6 +117,14 @@ describe('which lens holds both', () => {
     // From farther away the 100 holds them too, though the dolly and the two don't keep quite the same pace.
     expect(lensAnswer(trialsOf(alongside(6)), ['ana', 'bea'])).toBe(
       '100 mm is the tightest that holds Ana and Bea throughout.',
+    );
+  });
+
+  test('at one instant the answer says when, and whom the next one does not hold', () => {
+    const plan = alongside(3.6);
+    const trials = plan.kit.lenses.map((each) => drained(lensTrialSteps(plan, plan.setups[0], each, 2)));
+    expect(lensAnswer(trials, ['ana', 'bea'])).toMatch(
+      /^65 mm is the tightest that holds Ana and Bea at 2\.0\u00a0s\. 100 mm does not hold (Ana|Bea|Ana and Bea)\.$/,
     );
   });
 

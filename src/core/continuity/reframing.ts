@@ -1,0 +1,154 @@
+import { subtract, type Vec3 } from '../form/build/vector';
+import { formsAt } from '../form/formsAt';
+import { alongTrack, trackPointAt } from '../form/gear/trackLine';
+import type { PlacedPart } from '../form/types';
+import { spanOf, stateAt } from '../optics/camera';
+import { keyAlong, keysOf, trackOf } from '../optics/cameraKey';
+import { type ReframeArgs, reframe } from '../plan/edits/reframe';
+import type { Spot } from '../plan/schema/numbers';
+import type { Piece } from '../plan/schema/pieces';
+import type { Plan } from '../plan/schema/plan';
+import type { Setup } from '../plan/schema/setup';
+import { surfaceUnder } from '../plan/surfaces';
+import { meetings } from '../sight/rays';
+import { stageOf } from '../sight/stage';
+import { formatLength, type LengthSystem } from '../units/lengths';
+import { formatSeconds } from '../units/seconds';
+import { hypot } from '../units/steadyMath';
+import { type SameFraming, sameFraming } from './sameFraming';
+
+/** The same framing on another lens, what of the plan changes for it, and why it cannot be had, if it cannot. */
+export interface Reframing {
+  readonly same: SameFraming;
+  readonly change: ReframeArgs;
+  /** A sentence; null where the camera can stand there. */
+  readonly why: string | null;
+}
+
+/** A dolly this near to its track is on it, metres. */
+const ON_THE_TRACK = 0.05;
+
+/** Things that nobody minds a camera being in. */
+const SOFT: readonly PlacedPart['shape']['substance'][] = ['glow', 'window'];
+/** No builder works along this direction, so that the ray does not run in the plane of a wall. */
+const ODD_WAY: Vec3 = [0.2113, 0.9487, 0.2351];
+
+/** What a point lies inside of at an instant of the action, by its label: an odd number of walls on the way out. */
+function insideOf(plan: Plan, point: Vec3, seconds: number): string | null {
+  const forms = formsAt(plan, seconds);
+  const around = stageOf(forms).parts.find(
+    (part) =>
+      // An imported surface need not be closed, so nothing is known to be inside of it.
+      forms[part.item].kind !== 'model' &&
+      part.shape.openness === null &&
+      !part.shape.mirror &&
+      !SOFT.includes(part.shape.substance) &&
+      meetings(part, { origin: point, direction: ODD_WAY }) % 2 === 1,
+  );
+  return around ? forms[around.item].label : null;
+}
+
+/** Why a setup's camera cannot stand where its move takes it, as a sentence; null where it can. */
+function standingRefusal(plan: Plan, setup: Setup, seconds: number): string | null {
+  const [from, to] = spanOf(plan, setup);
+  const keys = keysOf(plan, setup)
+    .map(({ atSeconds }) => atSeconds)
+    .filter((at) => at > from && at < to);
+  const hasDeck = plan.pieces.some(({ kind }) => kind === 'deck');
+  for (const at of new Set([seconds, from, to, ...keys])) {
+    const { position } = stateAt(plan, setup, at);
+    const when = at === seconds ? '' : ` at ${formatSeconds(at)}`;
+    const spot: Spot = [position[0], position[2]];
+    if (hasDeck && surfaceUnder(plan, spot, { belowMetres: position[1] }).id === null)
+      return `The place lies outside the deck${when}.`;
+    const around = insideOf(plan, position, at);
+    if (around !== null) return `The place lies inside ${around}${when}.`;
+  }
+  return null;
+}
+
+/** Where the keys of a setup stand along its track once it is shifted, or a sentence that says why they cannot. */
+function alongTheTrack(
+  plan: Plan,
+  setup: Setup,
+  { position }: SameFraming,
+  seconds: number,
+  lengths: LengthSystem,
+): { readonly alongMetres: readonly number[] | null; readonly why: string | null } {
+  const track = trackOf(plan, setup);
+  if (!track) return { alongMetres: null, why: null };
+  const now = stateAt(plan, setup, seconds).position;
+  const wanted = alongTrack(track, [position[0], position[2]]);
+  const shift = wanted - alongTrack(track, [now[0], now[2]]);
+  const alongMetres = setup.move.keys.map((key) => keyAlong(track, key) + shift);
+  const there = trackPointAt(track, wanted).at;
+  const off = hypot(there[0] - position[0], there[2] - position[2]);
+  if (off > ON_THE_TRACK) {
+    const isAtEnd = wanted < ON_THE_TRACK || wanted > track.lengthMetres - ON_THE_TRACK;
+    const how = isAtEnd ? 'from the end of' : 'off';
+    return {
+      alongMetres,
+      why: `The place lies ${formatLength(off, lengths)} ${how} ${track.label}, and the dolly goes along it only.`,
+    };
+  }
+  const beyond = Math.max(...alongMetres.map((along) => Math.max(-along, along - track.lengthMetres)));
+  const why =
+    beyond > 0
+      ? `The move would run ${formatLength(beyond, lengths)} beyond the end of ${track.label}.`
+      : null;
+  return { alongMetres, why };
+}
+
+/**
+ * What the same framing on another lens asks of the plan: every key of the move goes the way that the camera goes at
+ * the instant asked for, on a track along it. Null where nobody is there to be framed.
+ */
+export function reframing(
+  plan: Plan,
+  setup: Setup,
+  args: {
+    readonly lensId: string;
+    readonly performerId: string;
+    readonly seconds: number;
+    readonly behindMetres: number;
+    readonly lengths?: LengthSystem;
+  },
+): Reframing | null {
+  const same = sameFraming(plan, setup, args);
+  if (!same) return null;
+  const { seconds, lensId, lengths = 'm' } = args;
+  const [x, y, z] = subtract(same.position, stateAt(plan, setup, seconds).position);
+  const { alongMetres, why } = alongTheTrack(plan, setup, same, seconds, lengths);
+  const change: ReframeArgs = { setupId: setup.id, lens: lensId, by: [x, y, z], alongMetres };
+  if (why !== null) return { same, change, why };
+  const moved = reframe(plan, change);
+  const after = moved.setups.find(({ id }) => id === setup.id);
+  return { same, change, why: after ? standingRefusal(moved, after, seconds) : null };
+}
+
+/** Where a set piece is, as one spot. */
+function middleOf(piece: Piece): Spot | null {
+  if ('at' in piece) return [piece.at[0], piece.at[2]];
+  const spots: readonly Spot[] = 'path' in piece ? piece.path : [];
+  if (spots.length === 0) return null;
+  const sum = spots.reduce(([a, b], [c, d]): Spot => [a + c, b + d], [0, 0]);
+  return [sum[0] / spots.length, sum[1] / spots.length];
+}
+
+/** The cosine of the widest angle off the way at which something still lies that way: 25 degrees. */
+const THAT_WAY = 0.906;
+
+/** The label of the set piece that a way leads towards, the straightest ahead; null for none. Spots in metres. */
+export function towardsWhat(plan: Plan, from: Spot, to: Spot): string | null {
+  const way: Spot = [to[0] - from[0], to[1] - from[1]];
+  const long = hypot(way[0], way[1]);
+  let best: { readonly label: string; readonly along: number } | null = null;
+  for (const piece of plan.pieces) {
+    const middle = piece.kind === 'deck' || piece.hidden ? null : middleOf(piece);
+    if (!middle) continue;
+    const there: Spot = [middle[0] - from[0], middle[1] - from[1]];
+    const along = (there[0] * way[0] + there[1] * way[1]) / (hypot(there[0], there[1]) * long);
+    if (along >= THAT_WAY && (!best || along > best.along)) best = { label: piece.label, along };
+  }
+  return best?.label ?? null;
+}

@@ -1,0 +1,43 @@
+import type { Point } from '../schema/numbers';
+import type { Plan } from '../schema/plan';
+import { editSetup } from './editRecord';
+import { setLens } from './setLens';
+import { tidyCoordinate, tidyMetres } from './tidy';
+
+/** Another lens, and the way that the camera goes for it. */
+export interface ReframeArgs {
+  readonly setupId: string;
+  readonly lens: string;
+  /** The way of every key alike, metres. */
+  readonly by: Point;
+  /** On a track: how far along it each key stands then, metres; null off tracks. */
+  readonly alongMetres: readonly number[] | null;
+}
+
+/**
+ * Puts another lens on a setup and shifts every key of its move by the same way. A lens that the kit lacks changes
+ * nothing; a key beyond the 5 km that a plan may hold stops there.
+ */
+export function reframe(plan: Plan, { setupId, lens, by, alongMetres }: ReframeArgs): Plan {
+  if (!plan.kit.lenses.some(({ id }) => id === lens)) return plan;
+  const shifted = editSetup(plan, setupId, (setup) => {
+    const keys = setup.move.keys.map((key, k) => {
+      const along = alongMetres?.[k];
+      const position: Point = [
+        tidyCoordinate(key.position[0] + by[0]),
+        tidyCoordinate(key.position[1] + by[1]),
+        tidyCoordinate(key.position[2] + by[2]),
+      ];
+      const stays =
+        position.every((coordinate, axis) => coordinate === key.position[axis]) &&
+        (along === undefined || along === key.alongMetres);
+      if (stays) return key;
+      return along === undefined
+        ? { ...key, position }
+        : { ...key, position, alongMetres: Math.max(0, tidyMetres(along)) };
+    });
+    const isSame = keys.every((key, k) => key === setup.move.keys[k]);
+    return isSame ? setup : { ...setup, move: { ...setup.move, keys } };
+  });
+  return setLens(shifted, { setupId, lens });
+}
