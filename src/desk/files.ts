@@ -65,7 +65,7 @@ async function openOver(planId: string, plan: Plan): Promise<boolean> {
     else tellOpen(before);
     return true;
   }
-  await keepVersion('opening its file again');
+  await keepVersion('open the file again');
   open.edit('open the file again', () => after);
   toastStore.getState().say(`${plan.title} is as in its file. What was here is kept as a version.`, {
     about: OPENING,

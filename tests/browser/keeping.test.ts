@@ -349,7 +349,7 @@ test('several files dropped are several plans, and a file keeps its way back ove
   await toast(page, 'is as in its file').waitFor();
   expect(await shown(page)).toBe('Two, by somebody else');
   await expect.poll(() => titlesKept(page), PATIENT).toEqual(['One', 'Two, by somebody else']);
-  expect((await shelfContents(page)).versions).toMatchObject([{ reason: 'opening its file again' }]);
+  expect((await shelfContents(page)).versions).toMatchObject([{ reason: 'open the file again' }]);
   await toast(page, 'is as in its file').getByRole('button', { name: 'Undo' }).click();
   await expect.poll(() => shown(page), PATIENT).toBe('Two');
 });

@@ -7,7 +7,7 @@ import { shelfContents } from './shelfContents';
 import { withoutPicture } from './withoutPicture';
 
 /** How many tabs are killed: `KILLS` chooses. */
-const KILLS = Number(process.env.KILLS ?? 20);
+const KILLS = Number(process.env.KILLS ?? 15);
 const BROWSER_KILLS = 3;
 /** What may be lost, milliseconds. */
 const MOST_LOST_MS = 1000;

@@ -11,6 +11,15 @@ import { FLAGS } from './harness';
 const LOOK_MS = 50;
 const PATIENCE_MS = 60_000;
 
+function isRunning(id: number): boolean {
+  try {
+    process.kill(id, 0);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
 /** A browser with a profile on the disk, as a person has one, that can be killed and started again. */
 export class OwnBrowser {
   private readonly profile = mkdtempSync(join(tmpdir(), 'standclear-profile-'));
@@ -29,6 +38,8 @@ export class OwnBrowser {
       [
         ...FLAGS,
         '--headless=new',
+        // A process in reserve would be killed with the others, and then be given to the next tab.
+        '--disable-features=SpareRendererForSitePerProcess',
         '--remote-debugging-port=0',
         `--user-data-dir=${this.profile}`,
         'about:blank',
@@ -51,8 +62,11 @@ export class OwnBrowser {
   async killTabs(): Promise<number> {
     const tools = await this.browser?.newBrowserCDPSession();
     const processes = (await tools?.send('SystemInfo.getProcessInfo'))?.processInfo ?? [];
-    for (const { type, id } of processes) if (type === 'renderer') process.kill(id, 'SIGKILL');
-    return Date.now();
+    const tabs = processes.filter(({ type }) => type === 'renderer').map(({ id }) => id);
+    for (const id of tabs) process.kill(id, 'SIGKILL');
+    const at = Date.now();
+    while (tabs.some(isRunning)) await pause(LOOK_MS);
+    return at;
   }
 
   /** Kills the whole browser in the middle of whatever it does, and tells when. */

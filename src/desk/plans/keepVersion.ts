@@ -11,8 +11,8 @@ async function keepState(planId: string, plan: Plan, reason: string): Promise<vo
 }
 
 /**
- * Keeps the open plan as it is now as a version, before something drastic is done to it. `reason` goes on from the word
- * before: `taking in a new roof`. What takes several items or a setup away in one edit is kept without being told to.
+ * Keeps the open plan as it is now as a version, before something drastic is done to it. `reason` names that, as
+ * an edit is named: `take in a new roof`. What takes several items or a setup away in one edit is kept without being told to.
  */
 export function keepVersion(reason: string): Promise<void> {
   const { planId, plan } = planStore.getState();

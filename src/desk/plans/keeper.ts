@@ -8,11 +8,6 @@ import { type Keepable, leavePlan, type OpenPlan, writePlan } from './writing';
 
 /** An edit is written at once, and those that follow it within this time together: a run of nudges is few writings. */
 const PAUSE_MS = 300;
-/**
- * How often a note is put down of edits that follow each other. It needs no answer from the shelf, so it leaves the page
- * with the edit itself: a page whose processor is busy elsewhere, and whose writing waits, still loses no more than this.
- */
-const NOTE_MS = 200;
 /** How soon a device that refused is asked again. */
 const RETRY_MS = 3000;
 
@@ -27,7 +22,6 @@ let meetOther: (open: OpenPlan) => void = () => {};
 let timer: ReturnType<typeof setTimeout> | null = null;
 let writing: Promise<void> | null = null;
 let writtenAt = Number.NEGATIVE_INFINITY;
-let notedAt = Number.NEGATIVE_INFINITY;
 
 const QUOTA = 'QuotaExceededError';
 const nameOf = (error: unknown): string =>
@@ -61,6 +55,9 @@ export const isUnwritten = (planId: string): boolean => unwritten.has(planId);
 /** Whether everything would outlive the page. */
 export const isAllSafe = (): boolean => [...unwritten.values()].every(({ plan }) => inFiles.has(plan));
 
+/** What is wrong with the shelf, the writing that follows finds out and says. */
+const leaveNote = (open: OpenPlan): void => void leavePlan(open).catch(() => {});
+
 /** What no longer has to be written. */
 export const forgetUnwritten = (planId: string): void => void unwritten.delete(planId);
 
@@ -69,16 +66,13 @@ export function keep(keepable: Keepable): void {
   const open = { ...keepable, changedAt: nextInstant() };
   unwritten.set(open.planId, open);
   const { state } = keepingStore.getState();
-  const now = performance.now();
   if (state !== 'kept') {
     writeIn(RETRY_MS);
     return;
   }
-  if (now - notedAt >= NOTE_MS) {
-    notedAt = now;
-    leavePlan(open).catch(tellRefusal);
-  }
-  writeIn(Math.max(writtenAt + PAUSE_MS - now, 0));
+  // With the edit itself, every time: what waited for another turn of a busy page was once older than a second.
+  leaveNote(open);
+  writeIn(Math.max(writtenAt + PAUSE_MS - performance.now(), 0));
 }
 
 /** Has the open plan written soon if it is not what the shelf holds. */
@@ -143,6 +137,6 @@ async function writeWithRoom(open: OpenPlan): ReturnType<typeof writePlan> {
 /** Puts down what is not written, as the page may be going away, and tries to write it as well. */
 export function leaveAll(): void {
   if (unwritten.size === 0) return;
-  for (const open of unwritten.values()) leavePlan(open).catch(tellRefusal);
+  for (const open of unwritten.values()) leaveNote(open);
   void writeAll();
 }

@@ -49,7 +49,7 @@ export async function openVersion({ plan }: VersionCard): Promise<void> {
 /** Goes back to a version in its own plan: one step of the history, and what there was is kept as a version too. */
 export async function goBackTo(planId: string, { plan }: VersionCard): Promise<void> {
   if (!plan || !(await openKept(planId))) return;
-  await keepVersion('going back to an earlier version');
+  await keepVersion('go back to an earlier version');
   const { edit, undo } = planStore.getState();
   const faults = edit('go back to an earlier version', () => plan);
   const { say } = toastStore.getState();

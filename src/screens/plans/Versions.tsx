@@ -9,6 +9,7 @@ const toList = (): void => plansStore.setState({ versionsOf: null });
 
 function VersionEntry({ planId, version }: { readonly planId: string; readonly version: VersionCard }) {
   const { at, reason, sentence, plan } = version;
+  const when = whenWords(at, Date.now());
   const leaveFor = (act: () => Promise<void>): void =>
     doing(async () => {
       await closePlans();
@@ -17,11 +18,11 @@ function VersionEntry({ planId, version }: { readonly planId: string; readonly v
   return (
     <li>
       <p>
-        <b>
-          Before {reason}, {whenWords(at, Date.now())}
-        </b>
+        <b>{`${when.charAt(0).toUpperCase()}${when.slice(1)}`}</b>
       </p>
-      <p className="q">{plan ? `Since then: ${sentence}` : `It cannot be read here. ${sentence}`}</p>
+      <p className="q">
+        Before this: {reason}. {plan ? `Since then: ${sentence}` : `It cannot be read here. ${sentence}`}
+      </p>
       {plan ? (
         <p className="acts">
           <button type="button" onClick={() => leaveFor(() => goBackTo(planId, version))}>
