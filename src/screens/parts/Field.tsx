@@ -1,5 +1,9 @@
-import { type ReactNode, useId, useState } from 'react';
+import { type KeyboardEvent, type ReactNode, useId, useState } from 'react';
+import { planStore } from '../../desk/planStore';
 import { Glyph } from './Glyph';
+
+const undoes = ({ ctrlKey, metaKey, altKey, key }: KeyboardEvent): boolean =>
+  (ctrlKey || metaKey) && !altKey && key.toLowerCase() === 'z';
 
 /**
  * A value on a line, typed and committed by Enter or by leaving it, given back by Escape. `commit` returns
@@ -49,6 +53,13 @@ export function Field(props: {
             onBlur={done}
             onKeyDown={(event) => {
               if (event.key === 'Enter') done();
+              // With nothing typed that waits, undo is the plan's: the browser's own would know nothing of it.
+              if (typed === null && undoes(event)) {
+                event.preventDefault();
+                const { undo, redo } = planStore.getState();
+                if (event.shiftKey) redo();
+                else undo();
+              }
               if (event.key !== 'Escape') return;
               event.stopPropagation();
               setTyped(null);

@@ -29,10 +29,9 @@ export function Carries({ plan, standId }: { readonly plan: Plan; readonly stand
             <button
               type="button"
               className="bare"
-              aria-label={`Take ${label} off`}
               onClick={() => edit(`take ${label} off`, (before) => putOnStand(before, { id, standId: null }))}
             >
-              Take it off
+              Take it off<span className="vh"> {label}</span>
             </button>
           </li>
         ))}

@@ -32,12 +32,11 @@ export function Holes({
               <button
                 type="button"
                 className="bare"
-                aria-label={`Close hole ${index + 1}`}
                 onClick={() =>
                   edit('close a hole', (before) => removeHole(before, { id: deck.id, holeId: hole.id }))
                 }
               >
-                Close it
+                Close it<span className="vh"> hole {index + 1}</span>
               </button>
             </div>
             <Legs plan={plan} id={deck.id} hole={hole.id} heading="Its edges" />

@@ -58,10 +58,9 @@ export function Legs(props: {
               <button
                 type="button"
                 className="bare"
-                aria-label={`Take out the corner that ${name} begins at`}
                 onClick={() => edit('take out a corner', (before) => removeCorner(before, { ...of, index }))}
               >
-                Corner out
+                Corner out<span className="vh"> where {name} begins</span>
               </button>
             ) : null}
           </li>

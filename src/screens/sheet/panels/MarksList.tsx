@@ -39,10 +39,9 @@ function OneMark({ plan, performer, mark, name }: OneMarkProps) {
         <button
           type="button"
           className="bare"
-          aria-label={`Take out mark ${name}`}
           onClick={() => edit('take out a mark', (before) => removeMark(before, of))}
         >
-          Take it out
+          Take it out<span className="vh"> mark {name}</span>
         </button>
       </div>
       <div className="fields">

@@ -38,10 +38,9 @@ function OneOpening({
         <button
           type="button"
           className="bare"
-          aria-label={`Close opening ${number}`}
           onClick={() => edit('close an opening', (plan) => removeOpening(plan, { id: run.id, openingId }))}
         >
-          Close it
+          Close it<span className="vh"> opening {number}</span>
         </button>
       </div>
       <div className="fields">

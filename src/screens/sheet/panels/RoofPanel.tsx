@@ -41,10 +41,9 @@ function Tapes({ plan }: { readonly plan: Plan }) {
               <button
                 type="button"
                 className="bare"
-                aria-label={`Take up tape ${index + 1}`}
                 onClick={() => editPlan('take up a tape', (before) => removeTape(before, { id: tape.id }))}
               >
-                Take it up
+                Take it up<span className="vh"> tape {index + 1}</span>
               </button>
             </li>
           ))}
