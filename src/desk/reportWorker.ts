@@ -1,6 +1,8 @@
-import { type Remote, wrap } from 'comlink';
+import { proxy, type Remote, wrap } from 'comlink';
 import { modelHeld } from '../core/form/models/modelShelf';
 import type { Plan } from '../core/plan/schema/plan';
+import type { Setup } from '../core/plan/schema/setup';
+import type { LensTrial } from '../core/report/lensTest';
 import type { Notice, SetupReport } from '../core/report/types';
 import { modelFilesIn } from './assets/assetsIn';
 import { withoutSkins } from './assets/withoutSkins';
@@ -27,6 +29,18 @@ export class ReportWorker {
   async read(plan: Plan, setupId: string, atSeconds: number | null): Promise<SetupReport | null> {
     await this.#hold(plan);
     return this.#api.read(setupId, atSeconds);
+  }
+
+  /** Tries one lens on a setup, which need not be in the plan; null when it was given up. `tell` hears the done share. */
+  async tryLens(
+    plan: Plan,
+    setup: Setup,
+    lensId: string,
+    atSeconds: number | null,
+    tell: (share: number) => void,
+  ): Promise<LensTrial | null> {
+    await this.#hold(plan);
+    return this.#api.tryLens(setup, lensId, atSeconds, proxy(tell));
   }
 
   async notices(plan: Plan): Promise<readonly Notice[]> {

@@ -3,6 +3,7 @@ import { holdModel } from '../../core/form/models/modelShelf';
 import { spanOf } from '../../core/optics/camera';
 import type { Plan } from '../../core/plan/schema/plan';
 import type { Setup } from '../../core/plan/schema/setup';
+import { lensTrialSteps } from '../../core/report/lensTest';
 import { noticesOf } from '../../core/report/notices';
 import { type Asked, setupReportSteps } from '../../core/report/setupReport';
 import { unpackPlan } from '../planWire';
@@ -22,6 +23,24 @@ function instantIn(plan: Plan, setup: Setup, seconds: number): Asked {
   return { briefly: true, at: Math.min(Math.max(seconds, from), to) };
 }
 
+/** Takes the steps to their end, and looks up now and then; null when it was given up, or something newer was asked. */
+async function taken<Value>(
+  steps: Generator<number, Value, void>,
+  tell: (share: number) => void = () => undefined,
+): Promise<Value | null> {
+  readings += 1;
+  const own = readings;
+  let lookedUp = performance.now();
+  for (let step = steps.next(); ; step = steps.next()) {
+    if (step.done) return step.value;
+    if (performance.now() - lookedUp < LOOK_UP_EVERY_MS) continue;
+    tell(step.value);
+    await messagesIn();
+    if (own !== readings) return null;
+    lookedUp = performance.now();
+  }
+}
+
 const api: ReportApi = {
   holdModel,
   hold: (packed) => {
@@ -29,23 +48,16 @@ const api: ReportApi = {
   },
   read: async (setupId, atSeconds) => {
     if (!held) throw new Error('report worker: asked before it held a plan');
-    readings += 1;
-    const own = readings;
     const setup = held.setups.find(({ id }) => id === setupId);
     if (!setup) return null;
-    const steps = setupReportSteps(
-      held,
-      setup,
-      atSeconds === null ? 'span' : instantIn(held, setup, atSeconds),
+    return taken(
+      setupReportSteps(held, setup, atSeconds === null ? 'span' : instantIn(held, setup, atSeconds)),
     );
-    let lookedUp = performance.now();
-    for (let step = steps.next(); ; step = steps.next()) {
-      if (step.done) return step.value;
-      if (performance.now() - lookedUp < LOOK_UP_EVERY_MS) continue;
-      await messagesIn();
-      if (own !== readings) return null;
-      lookedUp = performance.now();
-    }
+  },
+  tryLens: async (setup, lensId, atSeconds, tell) => {
+    if (!held) throw new Error('report worker: asked before it held a plan');
+    const lens = held.kit.lenses.find(({ id }) => id === lensId);
+    return lens ? taken(lensTrialSteps(held, setup, lens, atSeconds), tell) : null;
   },
   notices: () => (held ? noticesOf(held) : []),
   giveUp: () => {

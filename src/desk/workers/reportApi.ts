@@ -1,4 +1,6 @@
 import type { HeldModel } from '../../core/form/models/heldModel';
+import type { Setup } from '../../core/plan/schema/setup';
+import type { LensTrial } from '../../core/report/lensTest';
 import type { Notice, SetupReport } from '../../core/report/types';
 import type { PackedPlan } from '../planWire';
 
@@ -13,6 +15,16 @@ export interface ReportApi {
    * Null for an id that the plan lacks, and when the reading was given up.
    */
   readonly read: (setupId: string, atSeconds: number | null) => Promise<SetupReport | null>;
+  /**
+   * One lens of the plan's kit on a setup, which need not be in the plan held, over its whole span or at one instant,
+   * seconds; `tell` hears the done share, 0..1. Null for a lens that the kit lacks, and when it was given up.
+   */
+  readonly tryLens: (
+    setup: Setup,
+    lensId: string,
+    atSeconds: number | null,
+    tell: (share: number) => void,
+  ) => Promise<LensTrial | null>;
   /** What should be known about the plan before trusting its findings. */
   readonly notices: () => readonly Notice[];
   /** Gives up what is being read: something newer is wanted. */

@@ -2,6 +2,7 @@ import { useFrame, useThree } from '@react-three/fiber';
 import { useEffect, useRef } from 'react';
 import type { Plan } from '../../core/plan/schema/plan';
 import type { Setup } from '../../core/plan/schema/setup';
+import { drawNextStill, stillsStore } from '../../desk/contactStills';
 import { livePlan, liveStore } from '../../desk/liveStore';
 import { planStore } from '../../desk/planStore';
 import { sessionStore } from '../../desk/sessionStore';
@@ -54,10 +55,12 @@ export function RenderDriver() {
       invalidate,
     });
     const stopAsking = walkStore.subscribe(() => invalidate());
+    const stopStills = stillsStore.subscribe(() => invalidate());
     invalidate();
     return () => {
       stop();
       stopAsking();
+      stopStills();
       works.current = null;
       hand.bind(null);
       walk.dispose();
@@ -104,11 +107,13 @@ export function RenderDriver() {
       hand.draw();
     } else driver.forgetWalk();
 
-    // Thumbnails come one by one, once the hand rests; the end of a move or a drag calls for them again.
-    if (thumbElements.size > 0 && !playing && gesture === null) {
+    // Thumbnails and stills come one by one, once the hand rests; the end of a move or a drag calls for them again.
+    const hasStills = stillsStore.getState().waiting.length > 0;
+    if ((thumbElements.size > 0 || hasStills) && !playing && gesture === null) {
       const isBusy = driver.paintings !== before || performance.now() < thumbsAt.current;
       if (isBusy) wakeLater(invalidate, thumbsAt.current);
       else if (driver.printNextThumb(moment, thumbElements)) invalidate();
+      else if (drawNextStill((still) => driver.printStill(still, quality))) invalidate();
     }
     // What tests and a worried battery can read: both stand still while nothing changes.
     frames.current += 1;

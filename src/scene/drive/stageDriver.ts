@@ -2,6 +2,7 @@ import type { Scene, WebGLRenderer } from 'three';
 import { swayingCameraAt } from '../../core/optics/camera';
 import type { Plan } from '../../core/plan/schema/plan';
 import type { Setup } from '../../core/plan/schema/setup';
+import type { Still } from '../../desk/contactStills';
 import { LOOK_AROUND } from '../../desk/viewStore';
 import { FrameCamera } from '../cameras/frameCamera';
 import type { Development } from '../picture/develop';
@@ -22,6 +23,9 @@ import { World } from './world';
 
 /** Share of the light that a lens scatters over the picture; common practice, no source. */
 const LENS_GLOW = 0.03;
+
+/** Targets of no more pixels than this are kept for the next still. */
+const SMALL_STILL = 500_000;
 
 /** All that is drawn from, as it is at one moment. */
 export interface Moment {
@@ -124,6 +128,23 @@ export class StageDriver {
       return true;
     }
     return false;
+  }
+
+  /** Prints a picture that was asked for by itself; what it took on the card is given back. */
+  printStill({ plan, setup, seconds, canvas, width, height, widths }: Still, quality: Quality): void {
+    const moment = { plan, seconds, quality, pixelRatio: 1 };
+    const { samples, mirrorDivisor } = quality;
+    const sizes = { width, height, samples, mirrorDivisor };
+    const { targets, development } = this.painting('still', sizes, [{}], (into) =>
+      this.paintSetup(into, moment, setup, secondsIn(plan, setup, seconds), widths),
+    );
+    const print = new ThumbPrint();
+    this.painter.print(print.targetOf(sizes), development);
+    print.copyTo(canvas, this.renderer);
+    print.dispose();
+    if (width * height <= SMALL_STILL) return;
+    targets.dispose();
+    this.painted.delete('still');
   }
 
   /** Gives back what shapes that have gone held on the card. */

@@ -139,7 +139,6 @@ test('a way leads towards the set piece that is straightest ahead', () => {
         id: 'crate',
         label: 'Crate',
         kind: 'box',
-      material: 'timber',
         at: [9, 0, 0],
         headingDegrees: 0,
         material: 'timber',
