@@ -35,6 +35,7 @@ import { REACH, useSheetPointers } from './pointers/useSheetPointers';
 import { type Dragged, itemIdOf, keyOf, movingKeys, type Target } from './targets';
 import { placeOf, useFindings } from './useFindings';
 import { useLettering } from './useLettering';
+import { useResting } from './useResting';
 import type { SheetView } from './useSheetView';
 import { itemsWithin } from './within';
 
@@ -98,24 +99,26 @@ export function Sheet({ committed, plan, drawn, sheet, seconds, setupId, report,
     crossed: figures,
     pane: grownPane(pane),
   });
+  // Names rest while something is dragged, though what is found changes with every step.
+  const found = useResting(findings, dragging);
   const blocked = useMemo(
-    () => [...furniture, ...figures, ...findings.flatMap(({ note }) => (note ? [note.bounds] : []))],
-    [furniture, figures, findings],
+    () => [...furniture, ...figures, ...found.flatMap(({ note }) => (note ? [note.bounds] : []))],
+    [furniture, figures, found],
   );
   const crossed = useMemo(
     () => [
       ...dimensionLines(roofBounds(committed), drawn, at),
-      ...findings.flatMap(({ note }) => (note ? [note.leader] : [])),
+      ...found.flatMap(({ note }) => (note ? [note.leader] : [])),
     ],
-    [committed, drawn, at, findings],
+    [committed, drawn, at, found],
   );
   const rings = useMemo((): Ring[] => {
     const chosen = chosenIds.flatMap((id) => {
       const ground = groundOf(committed, id, seconds);
       return (ground && ringOf(ground, at)) ?? [];
     });
-    return [...findings.map(({ at: middle }) => ({ middle, radius: RING })), ...chosen];
-  }, [committed, chosenIds, seconds, at, findings]);
+    return [...found.map(({ at: middle }) => ({ middle, radius: RING })), ...chosen];
+  }, [committed, chosenIds, seconds, at, found]);
   const labels = useLettering({
     plan: committed,
     seconds,

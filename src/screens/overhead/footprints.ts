@@ -6,7 +6,7 @@ import type { Gear } from '../../core/plan/schema/gear';
 import type { Piece } from '../../core/plan/schema/pieces';
 import type { Plan } from '../../core/plan/schema/plan';
 import { outlinesOf } from './geometry/outlines';
-import { hullOf, type Spot, standing } from './geometry/spots';
+import { type Bounds, boundsOf, hullOf, type Spot, standing } from './geometry/spots';
 
 /** The ground that an item takes, seen from above, metres: an outline, or a line where it runs along a path. */
 export interface Footprint {
@@ -28,6 +28,18 @@ export function footprintOf(item: Exclude<Item, { section: 'cast' }>, plan: Plan
     item.section === 'gear' ? gearFootprint(item.record, plan) : pieceFootprint(item.record, plan);
   kept.set(item.record, { records, footprint });
   return footprint;
+}
+
+const boundsKept = new WeakMap<Footprint, Bounds | null>();
+
+/** The upright rectangle around a footprint in pixels of the pane; null where it has no outline. The sheet is never turned. */
+export function boundsAt(footprint: Footprint, at: (spot: Spot) => Spot): Bounds | null {
+  let bounds = boundsKept.get(footprint);
+  if (bounds === undefined) {
+    bounds = boundsOf(footprint.outline);
+    boundsKept.set(footprint, bounds);
+  }
+  return bounds && [...at([bounds[0], bounds[1]]), ...at([bounds[2], bounds[3]])];
 }
 
 function pieceFootprint(piece: Piece, plan: Plan): Footprint {

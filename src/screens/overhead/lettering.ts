@@ -6,9 +6,9 @@ import type { Mark, Performer } from '../../core/plan/schema/cast';
 import type { Plan } from '../../core/plan/schema/plan';
 import { formatLength, type LengthSystem } from '../../core/units/lengths';
 import { letterOf } from '../../desk/choose';
-import { footprintOf } from './footprints';
+import { boundsAt, footprintOf } from './footprints';
 import type { LabelWish } from './geometry/labels';
-import { type Bounds, boundsOf, distance, type Spot } from './geometry/spots';
+import { type Bounds, distance, type Spot } from './geometry/spots';
 import { type Lettering, letteringPixels, textWidth } from './measureText';
 import { shownItems } from './shown';
 import { keyOf } from './targets';
@@ -116,7 +116,7 @@ function thingWish(
   const kind = KINDS[record.kind];
   if (!kind && !chosen) return null;
   const footprint = footprintOf(item, input.plan);
-  const around = boundsOf(footprint.outline.map(input.at));
+  const around = boundsAt(footprint, input.at);
   if (!around) return null;
   // A track says how long it is, a riser how high.
   const metres =

@@ -1,6 +1,6 @@
 import { whereabouts } from '../../core/form/figure/whereabouts';
 import { keyAt } from '../../core/optics/pose';
-import { footprintOf } from './footprints';
+import { boundsAt, footprintOf } from './footprints';
 import type { Obstacles } from './geometry/labels';
 import { bandOf, segmentsOf } from './geometry/runs';
 import { type Bounds, boundsOf, type Spot } from './geometry/spots';
@@ -49,7 +49,7 @@ export function obstaclesOf(input: LetteringInput, blocked: readonly Bounds[]): 
       path(footprint.outline, false, record.kind === 'cable' ? 0.4 : 0.8);
       continue;
     }
-    const bounds = boundsOf(footprint.outline.map(at));
+    const bounds = boundsAt(footprint, at);
     if (!bounds) continue;
     if (record.kind === 'stair house') {
       const flight = boundsOf(flightOf(record).map(at));

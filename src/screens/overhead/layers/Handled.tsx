@@ -1,11 +1,11 @@
 import type { Plan } from '../../../core/plan/schema/plan';
 import type { SnapReason } from '../../../core/plan/snap/types';
 import { formatLength, type LengthSystem } from '../../../core/units/lengths';
-import type { Footprint } from '../footprints';
+import { boundsAt, type Footprint } from '../footprints';
 import { slantDimension } from '../geometry/dimensions';
 import { polygon, polyline } from '../geometry/paths';
 import { nearestEdge } from '../geometry/roof';
-import { type Bounds, boundsOf, middleOf, type Ring, type Spot } from '../geometry/spots';
+import { type Bounds, middleOf, type Ring, type Spot } from '../geometry/spots';
 import { textWidth } from '../measureText';
 
 interface OutlineProps {
@@ -20,7 +20,7 @@ const RING_TO = 110;
 
 /** The ring around a thing, pixels; null where its own outline is drawn over instead. */
 export function ringOf(footprint: Footprint, at: (spot: Spot) => Spot): Ring | null {
-  const bounds = boundsOf(footprint.outline.map(at));
+  const bounds = boundsAt(footprint, at);
   if (!bounds || !footprint.closed) return null;
   const radius = Math.max(RING_FROM, Math.hypot(bounds[2] - bounds[0], bounds[3] - bounds[1]) / 2 + 5);
   return radius > RING_TO ? null : { middle: middleOf(bounds), radius };
