@@ -22,7 +22,8 @@ export function writePreference(key: string, word: string): void {
   }
 }
 
-function readStored(key: string): string | null {
+/** What is stored, as it is; null for nothing, and where storage is refused. */
+export function readStored(key: string): string | null {
   try {
     return localStorage.getItem(PREFIX + key);
   } catch {

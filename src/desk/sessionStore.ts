@@ -1,5 +1,6 @@
 import { createStore } from 'zustand/vanilla';
-import { readPreference, writePreference } from './preferences';
+import { type Guides, guidesOfWords, wordsOfGuides } from './guides';
+import { readPreference, readStored, writePreference } from './preferences';
 
 export type RoofView = 'overhead' | 'walk round';
 export type SheetName = 'set' | 'frames';
@@ -7,12 +8,7 @@ export type Theme = 'night' | 'day';
 export type LengthUnit = 'm' | 'ft-in';
 export type PictureQuality = 'light' | 'full';
 
-export interface Guides {
-  readonly thirds: boolean;
-  readonly safe: boolean;
-  readonly centre: boolean;
-  readonly lookAround: boolean;
-}
+export type { Guides };
 
 /** What belongs to this sitting: chosen things and ways of looking, never undone. */
 export interface SessionState {
@@ -26,6 +22,8 @@ export interface SessionState {
   readonly theme: Theme;
   readonly lengths: LengthUnit;
   readonly guides: Guides;
+  /** The frame as the sensor has it, where the lens squeezes; else as it is delivered. */
+  readonly squeezed: boolean;
   readonly pictureQuality: PictureQuality;
   readonly setSetupId: (setupId: string | null) => void;
   /** Chooses one thing alone, or nothing. */
@@ -38,6 +36,7 @@ export interface SessionState {
   readonly setTheme: (theme: Theme) => void;
   readonly setLengths: (lengths: LengthUnit) => void;
   readonly setGuides: (guides: Partial<Guides>) => void;
+  readonly setSqueezed: (squeezed: boolean) => void;
   readonly setPictureQuality: (pictureQuality: PictureQuality) => void;
 }
 
@@ -55,7 +54,7 @@ const selectionOf = (selectedIds: readonly string[]): Pick<SessionState, 'select
   selectedId: selectedIds.at(-1) ?? null,
 });
 
-export const sessionStore = createStore<SessionState>()((set) => ({
+export const sessionStore = createStore<SessionState>()((set, get) => ({
   setupId: null,
   selectedIds: [],
   selectedId: null,
@@ -63,7 +62,8 @@ export const sessionStore = createStore<SessionState>()((set) => ({
   sheet: 'frames',
   theme: firstTheme(),
   lengths: readPreference('lengths', ['m', 'ft-in']) ?? 'm',
-  guides: { thirds: false, safe: false, centre: true, lookAround: true },
+  guides: guidesOfWords(readStored('guides')),
+  squeezed: false,
   pictureQuality: readPreference('picture', ['light', 'full']) ?? 'full',
   setSetupId: (setupId) => set({ setupId }),
   setSelectedId: (selectedId) => set(selectionOf(selectedId === null ? [] : [selectedId])),
@@ -84,7 +84,12 @@ export const sessionStore = createStore<SessionState>()((set) => ({
     writePreference('lengths', lengths);
     set({ lengths });
   },
-  setGuides: (guides) => set((state) => ({ guides: { ...state.guides, ...guides } })),
+  setGuides: (changed) => {
+    const guides = { ...get().guides, ...changed };
+    writePreference('guides', wordsOfGuides(guides));
+    set({ guides });
+  },
+  setSqueezed: (squeezed) => set({ squeezed }),
   setPictureQuality: (pictureQuality) => {
     writePreference('picture', pictureQuality);
     set({ pictureQuality });

@@ -1,6 +1,6 @@
-import { frameShapeOf, glassOf } from '../../core/optics/camera';
+import { frameShapeOf, glassOf, stateAt } from '../../core/optics/camera';
+import { deliveryWord } from '../../core/optics/deliveries';
 import { angleDegrees } from '../../core/optics/gate';
-import { keyAt } from '../../core/optics/pose';
 import type { Plan } from '../../core/plan/schema/plan';
 import type { Setup } from '../../core/plan/schema/setup';
 import { formatDegrees } from '../../core/units/angles';
@@ -35,7 +35,7 @@ function FrameOf({ setup }: { readonly setup: Setup }) {
   const lengths = useSession((state) => state.lengths);
   // To the centimetre, so that a level move does not draw this line anew at each tick of the clock.
   const heightMetres = useLive(
-    (state) => Math.round(keyAt(setup.move, state.seconds).position[1] * 100) / 100,
+    (state) => Math.round(stateAt(plan, setup, state.seconds).position[1] * 100) / 100,
   );
   return (
     <>
@@ -45,8 +45,11 @@ function FrameOf({ setup }: { readonly setup: Setup }) {
         </h2>
         <span className="q glass">{glassWords(plan, setup, heightMetres, lengths)}</span>
         <span className="gap" />
-        <GuideMenu />
-        <span className="q">delivery {plainNumber(setup.delivery)}</span>
+        <GuideMenu plan={plan} setup={setup} />
+        <span className="q">
+          delivery {deliveryWord(setup.delivery)}
+          {setup.secondDelivery === undefined ? '' : `, ${deliveryWord(setup.secondDelivery)} inside`}
+        </span>
       </div>
       <Picture setup={setup} />
       <Scrub setup={setup} />

@@ -1,21 +1,32 @@
+import { glassOf } from '../../core/optics/camera';
+import type { Plan } from '../../core/plan/schema/plan';
+import type { Setup } from '../../core/plan/schema/setup';
 import { useSession } from '../../desk/hooks';
 import type { Guides } from '../../desk/sessionStore';
 import { Menu } from '../parts/Menu';
 import { Segmented } from '../parts/Segmented';
 
-const GUIDES: readonly { readonly name: keyof Guides; readonly word: string }[] = [
-  { name: 'lookAround', word: 'look-around dimmed' },
+type Switched = {
+  readonly [Name in keyof Guides]: Guides[Name] extends boolean ? Name : never;
+}[keyof Guides];
+
+const GUIDES: readonly { readonly name: Switched; readonly word: string }[] = [
   { name: 'centre', word: 'centre' },
   { name: 'thirds', word: 'thirds' },
   { name: 'safe', word: 'safe areas' },
+  { name: 'second', word: 'second delivery' },
+  { name: 'own', word: 'own lines' },
+  { name: 'circle', word: 'image circle' },
 ];
 
 /** What is drawn over the picture, and how the picture is drawn. */
-export function GuideMenu() {
+export function GuideMenu({ plan, setup }: { readonly plan: Plan; readonly setup: Setup }) {
   const guides = useSession((state) => state.guides);
   const setGuides = useSession((state) => state.setGuides);
   const quality = useSession((state) => state.pictureQuality);
   const setQuality = useSession((state) => state.setPictureQuality);
+  const squeezed = useSession((state) => state.squeezed);
+  const setSqueezed = useSession((state) => state.setSqueezed);
   return (
     <Menu word="guides">
       {GUIDES.map(({ name, word }) => (
@@ -28,6 +39,38 @@ export function GuideMenu() {
           {word}
         </label>
       ))}
+      <Segmented
+        label="Mask outside the frame"
+        choices={[
+          { value: 'none', word: 'no mask' },
+          { value: 'light', word: 'light' },
+          { value: 'dark', word: 'dark' },
+        ]}
+        chosen={guides.mask}
+        onChoose={(mask) => setGuides({ mask })}
+      />
+      {setup.secondDelivery === undefined ? null : (
+        <Segmented
+          label="What the mask leaves free"
+          choices={[
+            { value: 'delivery', word: 'around the delivery' },
+            { value: 'second', word: 'the second' },
+          ]}
+          chosen={guides.masked}
+          onChoose={(masked) => setGuides({ masked })}
+        />
+      )}
+      {glassOf(plan, setup).lens.squeeze === 1 ? null : (
+        <Segmented
+          label="Squeeze"
+          choices={[
+            { value: 'delivered', word: 'as delivered' },
+            { value: 'sensor', word: 'as on the sensor' },
+          ]}
+          chosen={squeezed ? 'sensor' : 'delivered'}
+          onChoose={(view) => setSqueezed(view === 'sensor')}
+        />
+      )}
       <Segmented
         label="Picture"
         choices={[

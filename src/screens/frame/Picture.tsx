@@ -1,4 +1,6 @@
 import { useState } from 'react';
+import { glassOf } from '../../core/optics/camera';
+import { circleOf } from '../../core/optics/circleOf';
 import type { Setup } from '../../core/plan/schema/setup';
 import { letterOf } from '../../desk/choose';
 import { useLivePlan, useSession, useViews } from '../../desk/hooks';
@@ -6,7 +8,9 @@ import { LOOK_AROUND, viewStore } from '../../desk/viewStore';
 import { useElementSize } from '../parts/useElementSize';
 import { useInstant } from '../report/useSetupReports';
 import { FrameLines } from './FrameLines';
+import { ImageCircle } from './ImageCircle';
 import { Marks } from './Marks';
+import { OwnLines } from './OwnLines';
 import { type Box, frameIn } from './pictureBox';
 
 /** Where the page says why there is no picture. */
@@ -19,11 +23,12 @@ const lowerPart = (box: Box): Box => ({
 /**
  * The area of the picture: transparent, so that what the stage draws under the page shows through, with the
  * frame line, the guides and the findings over it. Its aspect is the delivery's, and the delivered frame takes the
- * middle 1 / LOOK_AROUND of both sides.
+ * middle 1 / LOOK_AROUND of both sides. As on the sensor, all of it is narrower by the squeeze; its room stays the same.
  */
 export function Picture({ setup }: { readonly setup: Setup }) {
   const plan = useLivePlan();
   const guides = useSession((state) => state.guides);
+  const squeezed = useSession((state) => state.squeezed);
   const selectedIds = useSession((state) => state.selectedIds);
   const refused = useViews((state) => state.pictureRefused);
   const ready = useViews((state) => state.pictureReady);
@@ -32,6 +37,9 @@ export function Picture({ setup }: { readonly setup: Setup }) {
   const { width, height } = useElementSize(element);
   const box: Box = frameIn(width, height, LOOK_AROUND);
 
+  const { lens } = glassOf(plan, setup);
+  const narrowing = squeezed ? lens.squeeze : 1;
+  const circle = guides.circle ? circleOf(plan, setup) : null;
   const unlit = refused !== null || !ready;
 
   const register = (found: HTMLElement | null): (() => void) => {
@@ -43,36 +51,50 @@ export function Picture({ setup }: { readonly setup: Setup }) {
 
   return (
     <div className="picture-area">
-      <figure
-        className={unlit ? 'picture unlit' : 'picture'}
-        ref={keptRegister}
+      <div
+        className="picture-room"
         style={{
           aspectRatio: setup.delivery,
           width: `min(100%, calc(var(--picture-height) * ${setup.delivery}))`,
         }}
       >
-        {refused === null ? null : <p className="no-picture">{refused}</p>}
-        {refused === null && !ready ? <p className="no-picture">Drawing the first picture</p> : null}
-        {width > 0 ? (
-          <svg
-            viewBox={`0 0 ${width} ${height}`}
-            role="img"
-            aria-label={`What setup ${letterOf(plan, setup.id)} sees, ${setup.label}, with its frame line`}
-          >
-            <FrameLines width={width} height={height} box={box} aspect={setup.delivery} guides={guides} />
-            {report ? (
-              <Marks
-                plan={plan}
-                setup={setup}
-                report={report}
+        <figure
+          className={unlit ? 'picture unlit' : 'picture'}
+          ref={keptRegister}
+          style={{ width: `${100 / narrowing}%` }}
+        >
+          {refused === null ? null : <p className="no-picture">{refused}</p>}
+          {refused === null && !ready ? <p className="no-picture">Drawing the first picture</p> : null}
+          {width > 0 ? (
+            <svg
+              viewBox={`0 0 ${width} ${height}`}
+              role="img"
+              aria-label={`What setup ${letterOf(plan, setup.id)} sees, ${setup.label}, with its frame line${narrowing === 1 ? '' : ', as on the sensor'}`}
+            >
+              {circle ? <ImageCircle circle={circle} width={width} height={height} box={box} /> : null}
+              <FrameLines
+                width={width}
+                height={height}
                 box={box}
-                selectedIds={selectedIds}
-                kept={unlit ? [lowerPart(box)] : []}
+                aspect={setup.delivery}
+                second={setup.secondDelivery ?? null}
+                guides={guides}
               />
-            ) : null}
-          </svg>
-        ) : null}
-      </figure>
+              {guides.own && plan.frameLines ? <OwnLines lines={plan.frameLines} box={box} /> : null}
+              {report ? (
+                <Marks
+                  plan={plan}
+                  setup={setup}
+                  report={report}
+                  box={box}
+                  selectedIds={selectedIds}
+                  kept={unlit ? [lowerPart(box)] : []}
+                />
+              ) : null}
+            </svg>
+          ) : null}
+        </figure>
+      </div>
     </div>
   );
 }

@@ -19,6 +19,14 @@ export function frameIn(width: number, height: number, lookAround: number): Box 
   };
 }
 
+/** A rectangle in 0..1 of the frame, [left, top, right, bottom], as one of the picture, to the fraction of a pixel. */
+export const rectIn = (frame: Box, [left, top, right, bottom]: Extent): Box => ({
+  left: frame.left + left * frame.width,
+  top: frame.top + top * frame.height,
+  width: (right - left) * frame.width,
+  height: (bottom - top) * frame.height,
+});
+
 /** A smaller mark could not be seen. */
 const SMALLEST_PIXELS = 6;
 

@@ -1,8 +1,10 @@
 import { useCallback, useEffect, useRef } from 'react';
 import { glassOf } from '../../core/optics/camera';
+import { circleOf, type SetupCircle } from '../../core/optics/circleOf';
 import type { Setup } from '../../core/plan/schema/setup';
 import type { SetupReport } from '../../core/report/types';
 import { NBSP } from '../../core/units/numbers';
+import { formatShare } from '../../core/units/shares';
 import { chooseSetup, letterOf } from '../../desk/choose';
 import { usePlanState, useReports, useSession } from '../../desk/hooks';
 import { viewStore } from '../../desk/viewStore';
@@ -35,6 +37,22 @@ function ShowingBars({ report }: { readonly report: SetupReport }) {
   ));
 }
 
+/** Where the image circle ends, over the thumbnail: what is outside is dark, by how much stands beside it. */
+function DarkCorners({ circle }: { readonly circle: SetupCircle }) {
+  const [rx, ry] = circle.halfAxes;
+  return (
+    <>
+      <svg className="dark-corners" viewBox="0 0 1 1" preserveAspectRatio="none" aria-hidden="true">
+        <path
+          fillRule="evenodd"
+          d={`M0 0H1V1H0ZM${0.5 - rx} 0.5A${rx} ${ry} 0 1 1 ${0.5 + rx} 0.5A${rx} ${ry} 0 1 1 ${0.5 - rx} 0.5Z`}
+        />
+      </svg>
+      <span className="dark-share">circle cuts {formatShare(circle.delivery.darkShare)}</span>
+    </>
+  );
+}
+
 /** One setup: its picture, letter, name, focal length, and its verdict in a few words. */
 export function SetupCard({ setup }: { readonly setup: Setup }) {
   const plan = usePlanState((state) => state.plan);
@@ -43,6 +61,7 @@ export function SetupCard({ setup }: { readonly setup: Setup }) {
   const { report } = useSetupReport(setup.id);
   const summary = report ? summaryOf(report, lengths) : null;
   const letter = letterOf(plan, setup.id);
+  const circle = circleOf(plan, setup);
   const reading = useReports((state) => state.reading !== null);
   const card = useRef<HTMLLIElement>(null);
   const register = useCallback(
@@ -64,6 +83,7 @@ export function SetupCard({ setup }: { readonly setup: Setup }) {
         <span className="shot" style={{ aspectRatio: setup.delivery }}>
           <canvas ref={register} />
           {report ? <ShowingBars report={report} /> : null}
+          {circle && !circle.delivery.covers ? <DarkCorners circle={circle} /> : null}
         </span>
         <span className="cap">
           <b>{letter}</b>

@@ -1,26 +1,86 @@
 import { glassOf } from '../../../core/optics/camera';
+import { changeSetup } from '../../../core/plan/edits/changeSetup';
 import { setStop } from '../../../core/plan/edits/setStop';
 import type { Plan } from '../../../core/plan/schema/plan';
-import type { Setup } from '../../../core/plan/schema/setup';
-import { Field } from '../../parts/Field';
+import { SETUP_LIMITS, type Setup } from '../../../core/plan/schema/setup';
+import { NBSP } from '../../../core/units/numbers';
+import { OfferField } from '../../parts/OfferField';
 import { readStop } from '../readStop';
 import { edit } from './editing';
+import { LegalField } from './LegalField';
+import { type Legal, numberWord } from './legal';
+
+type Numbered = 'iso' | 'shutterDegrees' | 'framesPerSecond' | 'ndStops' | 'balanceKelvin';
+
+const FIELDS: readonly { readonly name: Numbered; readonly label: string; readonly legal: Legal }[] = [
+  { name: 'iso', label: 'ISO', legal: { what: 'ISO numbers', limits: SETUP_LIMITS.iso } },
+  {
+    name: 'shutterDegrees',
+    label: 'shutter',
+    legal: { what: 'Shutter angles', limits: SETUP_LIMITS.shutterDegrees, unit: '°' },
+  },
+  {
+    name: 'framesPerSecond',
+    label: 'frame rate',
+    legal: { what: 'Frame rates', limits: SETUP_LIMITS.framesPerSecond, unit: 'fps' },
+  },
+  {
+    name: 'ndStops',
+    label: 'ND',
+    legal: { what: 'Neutral densities', limits: SETUP_LIMITS.ndStops, unit: 'stops' },
+  },
+  {
+    name: 'balanceKelvin',
+    label: 'balance',
+    legal: { what: 'Balances', limits: SETUP_LIMITS.balanceKelvin, unit: 'K' },
+  },
+];
+
+/** `1/48 s`: how long a frame is exposed, shutter and frame rate together. */
+const exposureTime = ({ shutterDegrees, framesPerSecond }: Setup): string =>
+  `1/${numberWord((360 * framesPerSecond) / shutterDegrees, 1)}${NBSP}s`;
 
 /** How much light a camera takes. */
 export function ExposureSection({ plan, setup }: { readonly plan: Plan; readonly setup: Setup }) {
   const { lens } = glassOf(plan, setup);
+  const setupId = setup.id;
+  const stopDown = (stop: number): string | null =>
+    edit('set the stop', (before) => setStop(before, { setupId, stop }));
   return (
-    <div className="fields">
-      <Field
-        label="stop"
-        text={`T${setup.stop}`}
-        commit={(text) => {
-          const read = readStop(text, lens);
-          return read.ok
-            ? edit('set the stop', (before) => setStop(before, { setupId: setup.id, stop: read.stop }))
-            : read.sentence;
-        }}
-      />
-    </div>
+    <section className="group">
+      <h4>Exposure, {exposureTime(setup)} a frame</h4>
+      <div className="fields">
+        <OfferField
+          label="stop"
+          text={`T${setup.stop}`}
+          commit={(text) => {
+            const read = readStop(text, lens);
+            if (read.ok) {
+              const sentence = stopDown(read.stop);
+              return sentence === null ? null : { sentence, offer: null };
+            }
+            const { nearest, sentence } = read;
+            return {
+              sentence,
+              offer:
+                nearest === null ? null : { word: `Take T${nearest}`, take: () => void stopDown(nearest) },
+            };
+          }}
+        />
+        {FIELDS.map(({ name, label, legal }) => (
+          <LegalField
+            key={name}
+            label={label}
+            value={setup[name]}
+            legal={legal}
+            take={(value) =>
+              edit(`change the ${label}`, (before) =>
+                value === undefined ? before : changeSetup(before, { setupId, patch: { [name]: value } }),
+              )
+            }
+          />
+        ))}
+      </div>
+    </section>
   );
 }

@@ -15,49 +15,52 @@ export function PlaceSection({ setup }: { readonly setup: Setup }) {
   if (!key) return null;
   const [x, y, z] = key.position;
   return (
-    <div className="fields">
-      <LengthField
-        label="lens height"
-        metres={y}
-        commit={(height) =>
-          edit('raise the camera', (before) =>
-            setup.move.keys.reduce(
-              (after, { position }, keyIndex) =>
-                setKeyPosition(after, {
-                  setupId,
-                  keyIndex,
-                  position: [position[0], position[1] + height - y, position[2]],
-                }),
-              before,
-            ),
-          )
-        }
-      />
-      <HeadingField
-        label="pan"
-        degrees={key.headingDegrees}
-        commit={(degrees) => {
-          // The shorter way round, so that a typed 10 from 350 turns 20° on.
-          const by = ((((degrees - key.headingDegrees + 180) % 360) + 360) % 360) - 180;
-          return edit('pan the camera', (before) => turnSetup(before, { setupId, byDegrees: by }));
-        }}
-      />
-      <LengthField
-        label="x, right"
-        metres={x}
-        commit={(to) => edit('move the camera', (before) => moveSetup(before, { setupId, to: [to, z] }))}
-      />
-      <LengthField
-        label="z, down"
-        metres={z}
-        commit={(to) => edit('move the camera', (before) => moveSetup(before, { setupId, to: [x, to] }))}
-      />
-      <Field
-        wide
-        label="name"
-        text={setup.label}
-        commit={(text) => edit('rename', (before) => renameSetup(before, { setupId, label: text.trim() }))}
-      />
-    </div>
+    <section className="group">
+      <h4>Place</h4>
+      <div className="fields">
+        <LengthField
+          label="lens height"
+          metres={y}
+          commit={(height) =>
+            edit('raise the camera', (before) =>
+              setup.move.keys.reduce(
+                (after, { position }, keyIndex) =>
+                  setKeyPosition(after, {
+                    setupId,
+                    keyIndex,
+                    position: [position[0], position[1] + height - y, position[2]],
+                  }),
+                before,
+              ),
+            )
+          }
+        />
+        <HeadingField
+          label="pan"
+          degrees={key.headingDegrees}
+          commit={(degrees) => {
+            // The shorter way round, so that a typed 10 from 350 turns 20° on.
+            const by = ((((degrees - key.headingDegrees + 180) % 360) + 360) % 360) - 180;
+            return edit('pan the camera', (before) => turnSetup(before, { setupId, byDegrees: by }));
+          }}
+        />
+        <LengthField
+          label="x, right"
+          metres={x}
+          commit={(to) => edit('move the camera', (before) => moveSetup(before, { setupId, to: [to, z] }))}
+        />
+        <LengthField
+          label="z, down"
+          metres={z}
+          commit={(to) => edit('move the camera', (before) => moveSetup(before, { setupId, to: [x, to] }))}
+        />
+        <Field
+          wide
+          label="name"
+          text={setup.label}
+          commit={(text) => edit('rename', (before) => renameSetup(before, { setupId, label: text.trim() }))}
+        />
+      </div>
+    </section>
   );
 }

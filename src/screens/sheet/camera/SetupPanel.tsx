@@ -7,7 +7,10 @@ import { toastStore } from '../../../desk/toastStore';
 import { Icon } from '../../parts/Icon';
 import { ExposureSection } from './ExposureSection';
 import { GlassSection } from './GlassSection';
+import { OwnLinesSection } from './OwnLinesSection';
 import { PlaceSection } from './PlaceSection';
+import { ReadingSection } from './ReadingSection';
+import './camera.css';
 
 function takeOut(setup: Setup): void {
   const { edit: make, undo } = planStore.getState();
@@ -15,7 +18,7 @@ function takeOut(setup: Setup): void {
   toastStore.getState().say(`${setup.label} is out of the plan.`, { action: { word: 'Undo', act: undo } });
 }
 
-/** The chosen camera, section by section: where it stands, its glass, how much light it takes. */
+/** The chosen camera, section by section: its glass, how much light it takes, where it stands, what is read off it. */
 export function SetupPanel({ setup }: { readonly setup: Setup }) {
   const plan = useLivePlan();
   return (
@@ -29,6 +32,8 @@ export function SetupPanel({ setup }: { readonly setup: Setup }) {
         <GlassSection plan={plan} setup={setup} />
         <ExposureSection plan={plan} setup={setup} />
         <PlaceSection setup={setup} />
+        <ReadingSection plan={plan} setup={setup} />
+        <OwnLinesSection plan={plan} />
       </div>
       <p className="acts">
         <button type="button" className="bare" onClick={() => takeOut(setup)}>

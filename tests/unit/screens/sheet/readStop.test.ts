@@ -14,9 +14,11 @@ test.each([
 ])('%s is read', (text, stop) => expect(readStop(text, lens)).toEqual({ ok: true, stop }));
 
 test.each([
-  ['28', 'This lens opens from T2.3 to T22. Did you mean T2.8?'],
-  ['1.4', 'This lens opens from T2.3 to T22.'],
-  ['wide open', 'This lens opens from T2.3 to T22. Type a stop such as T2.8.'],
-])('%s is refused with what would work', (text, sentence) =>
-  expect(readStop(text, lens)).toEqual({ ok: false, sentence }),
+  ['28', 'This lens opens from T2.3 to T22. Did you mean T2.8?', 2.8],
+  ['1.4', 'This lens opens from T2.3 to T22.', 2.3],
+  ['45', 'This lens opens from T2.3 to T22. Did you mean T4.5?', 4.5],
+  ['1000', 'This lens opens from T2.3 to T22.', 22],
+  ['wide open', 'This lens opens from T2.3 to T22. Type a stop such as T2.8.', null],
+])('%s is refused with what would work', (text, sentence, nearest) =>
+  expect(readStop(text, lens)).toEqual({ ok: false, sentence, nearest }),
 );
