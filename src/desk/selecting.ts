@@ -41,10 +41,12 @@ export function chooseAll(): void {
   sessionStore.getState().setSelectedIds(free.map(({ record }) => record.id));
 }
 
-/** Whether an item lets itself be moved by hand: neither it nor the stand that carries it is locked, and it is somewhere. */
+/** Whether an item lets itself be moved by hand: neither it nor the stand that carries it is locked, it is somewhere, and no camera that rides on it says where. */
 export function isMovable(plan: Plan, id: string): boolean {
   const item = itemOf(plan, id);
   const carrier = itemOf(plan, carrierOf(plan, id) ?? id);
+  if (item?.section === 'gear' && item.record.kind === 'dolly' && item.record.rides !== undefined)
+    return false;
   return item !== null && !item.record.locked && !carrier?.record.locked && anchorOf(plan, id) !== null;
 }
 

@@ -1,6 +1,6 @@
-import { formsAt } from '../core/form/formsAt';
 import { lampsAt } from '../core/form/lamps';
 import type { ItemForm, PlacedPart } from '../core/form/types';
+import { formsThrough } from '../core/optics/riding';
 import type { Plan } from '../core/plan/schema/plan';
 import { MeshBuffers } from './glb/buffers';
 import { cameraOf } from './glb/cameras';
@@ -29,7 +29,7 @@ export function planToGlb(plan: Plan, seconds: number): Uint8Array {
   const meshes: GltfMesh[] = [];
   const buffers = new MeshBuffers();
   const materials = new Materials();
-  for (const form of formsAt(plan, seconds)) {
+  for (const form of formsThrough(plan, null, seconds)) {
     for (const [part, placed] of groupBy(form.parts, (each) => each.name)) {
       const primitives = [...groupBy(placed, (each) => Materials.keyOf(each.shape)).values()].map(
         (alike) => ({

@@ -15,6 +15,7 @@ export const GEAR_KINDS = [
   'distro',
   'cable',
   'track',
+  'dolly',
   'cart',
   'monitor',
   'ladder',
@@ -145,6 +146,8 @@ export function someGear(id: string, kind: GearKind, roof: Roof, store: Store, d
         gaugeMetres: 0.62,
         ...(draw.chance(0.5) && { bendMetres: draw.pick([-1, 1]) * draw.between(1.5, 12) }),
       };
+    case 'dolly':
+      return { ...common, ...standing, kind, size: sized(0.66, 1.05, 1.2) };
     case 'cart':
       return { ...common, ...standing, kind, size: sized(0.9, 1, 0.55), monitors: draw.whole(0, 3) };
     case 'monitor':

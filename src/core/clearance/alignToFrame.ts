@@ -1,8 +1,7 @@
 import { directionOf, dot } from '../form/build/vector';
-import { formOf } from '../form/formsAt';
 import type { ItemForm } from '../form/types';
-import { cameraAt } from '../optics/camera';
-import { keyAt } from '../optics/pose';
+import { cameraAt, stateAt } from '../optics/camera';
+import { formThrough } from '../optics/riding';
 import type { Camera } from '../optics/types';
 import { anchorOf, carrierOf } from '../plan/edits/anchorOf';
 import { moveItem } from '../plan/edits/moveItem';
@@ -106,11 +105,11 @@ export function alignToFrame(plan: Plan, { id, setupId, seconds, to }: Alignment
     return { why: `${carrier.record.locked ? carrier.record.label : label} is locked.` };
   }
   const anchor = anchorOf(plan, id);
-  const form = formOf(plan, id, seconds);
+  const form = formThrough(plan, setup, id, seconds);
   if (!anchor || !form) return { why: `${label} stands nowhere yet.` };
   if (sidesBefore(form, camera).next().done) return { why: `${label} is behind the camera of ${of}.` };
 
-  const level = directionOf(keyAt(setup.move, seconds).headingDegrees + 90);
+  const level = directionOf(stateAt(plan, setup, seconds).headingDegrees + 90);
   const along = [dot(level, camera.pose.right), dot(level, camera.pose.up)] as const;
   if (along[0] < LEAST_LEVEL) {
     return {
@@ -135,7 +134,7 @@ export function alignToFrame(plan: Plan, { id, setupId, seconds, to }: Alignment
   let now = plan;
   for (let step = 0; step < MOST_STEPS; step += 1) {
     now = metres === 0 ? plan : movedBy(metres);
-    const there = formOf(now, id, seconds);
+    const there = formThrough(now, setup, id, seconds);
     const left = there && remaining(there);
     if (left === null) {
       return { why: `${label} passes above or below the frame of ${of}, so it meets no line of it.` };

@@ -44,6 +44,14 @@ export function trackOf(plan: Pick<Plan, 'gear'>, setup: Setup): Track | null {
 export const keyAlong = (track: Track, key: CameraKey): number =>
   key.alongMetres ?? alongTrack(track, [key.position[0], key.position[2]]);
 
+/** How far along its track a setup's dolly is at an instant, metres; null where it has no track. */
+export function alongAt(plan: Pick<Plan, 'beats' | 'gear'>, setup: Setup, seconds: number): number | null {
+  const track = trackOf(plan, setup);
+  if (!track) return null;
+  const stretch = stretchAt(keysOf(plan, setup), setup.move.ease, seconds);
+  return along(stretch, keyAlong(track, stretch.from), keyAlong(track, stretch.to));
+}
+
 function focalOf(lens: Lens, stretch: Stretch): number {
   if (lens.longestMm === undefined) return lens.focalMm;
   const asked = along(stretch, stretch.from.focalMm ?? lens.focalMm, stretch.to.focalMm ?? lens.focalMm);
@@ -69,10 +77,7 @@ export function cameraStateAt(
   const focalMm = focalOf(lens, stretch);
   let position: Vec3 = key.position;
   if (track) {
-    const { at } = trackPointAt(
-      track,
-      along(stretch, keyAlong(track, stretch.from), keyAlong(track, stretch.to)),
-    );
+    const { at } = trackPointAt(track, alongAt(plan, setup, seconds) ?? 0);
     position = [at[0], key.position[1], at[2]];
   }
   const { operator } = setup;

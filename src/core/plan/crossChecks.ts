@@ -44,6 +44,7 @@ export function crossCheck(plan: Plan): PlanFault[] {
   const standClassIds = idsOf(kit.stands);
   const socketIds = idsOf(plan.gear.filter((gear) => gear.kind !== 'cable'));
   const standIds = idsOf(plan.gear.filter((gear) => gear.kind === 'stand'));
+  const setupIds = idsOf(plan.setups);
   const faults: PlanFault[] = [
     ...doubles(
       'Item',
@@ -74,6 +75,8 @@ export function crossCheck(plan: Plan): PlanFault[] {
       );
     if ('place' in gear && 'on' in gear.place)
       faults.push(...unknown(`${where}, place.on`, gear.place.on, standIds, 'a stand'));
+    if (gear.kind === 'dolly' && gear.rides !== undefined)
+      faults.push(...unknown(`${where}, rides`, gear.rides, setupIds, 'a setup'));
     if (gear.kind === 'cable' && gear.plugs)
       for (const [end, plug] of Object.entries(gear.plugs))
         if (plug !== undefined)

@@ -1,8 +1,8 @@
 import type { Vec3 } from '../form/build/vector';
-import { formsAt } from '../form/formsAt';
 import type { ItemForm, PlacedPart } from '../form/types';
-import { spanOf } from '../optics/camera';
-import { keyAt } from '../optics/pose';
+import { spanOf, stateAt } from '../optics/camera';
+import { keysOf } from '../optics/cameraKey';
+import { formsThrough } from '../optics/riding';
 import type { Spot } from '../plan/schema/numbers';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
@@ -34,11 +34,13 @@ function cameraNotices(plan: Plan, setup: Setup): Notice[] {
   const instants = new Set([
     from,
     to,
-    ...setup.move.keys.map((key) => key.atSeconds).filter((at) => at > from && at < to),
+    ...keysOf(plan, setup)
+      .map((key) => key.atSeconds)
+      .filter((at) => at > from && at < to),
   ]);
   for (const at of instants) {
-    const { position } = keyAt(setup.move, at);
-    const forms = formsAt(plan, at).map((form) => ({
+    const { position } = stateAt(plan, setup, at);
+    const forms = formsThrough(plan, setup, at).map((form) => ({
       ...form,
       parts: form.parts.filter((part) => !SOFT.includes(part.shape.substance)),
     }));

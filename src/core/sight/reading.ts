@@ -1,5 +1,5 @@
-import { formsAt } from '../form/formsAt';
 import { cameraAt } from '../optics/camera';
+import { formsThrough } from '../optics/riding';
 import type { Camera } from '../optics/types';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
@@ -97,7 +97,7 @@ export function* readSetup(
   const at = (frame: number): Instant => {
     let instant = known.get(frame);
     if (!instant) {
-      latest = stageOf(formsAt(plan, instants[frame]), latest);
+      latest = stageOf(formsThrough(plan, setup, instants[frame]), latest);
       instant = { stage: latest, camera: cameraAt(plan, setup, instants[frame]) };
       known.set(frame, instant);
     }

@@ -1,4 +1,4 @@
-import { cameraAt, glassOf, spanOf } from '../../core/optics/camera';
+import { cameraAt, glassOf, spanOf, stateAt } from '../../core/optics/camera';
 import type { Plan } from '../../core/plan/schema/plan';
 import type { Setup } from '../../core/plan/schema/setup';
 import type { GltfCamera, GltfNode } from './document';
@@ -38,7 +38,7 @@ export function cameraOf(
       extras: {
         setup: setup.id,
         seconds: instant,
-        focalMm: lens.focalMm,
+        focalMm: stateAt(plan, setup, instant).focalMm,
         squeeze: lens.squeeze,
         gateMm: [...gateMm],
       },

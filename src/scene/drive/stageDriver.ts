@@ -87,7 +87,7 @@ export class StageDriver {
     const { plan, seconds, quality, pixelRatio } = moment;
     const inputs = [plan, seconds, setup, quality, walk.version, selectedIds, ...drawnWith()];
     const painted = this.painting('walk', sizesOf(pane, pixelRatio, quality), inputs, (targets) => {
-      this.world.pose(plan, seconds, quality);
+      this.world.pose(plan, null, seconds, quality);
       const exposure = walkExposure(setup);
       this.helpers.set(plan, setup, seconds, chosenAt(plan, selectedIds, seconds), exposure);
       walk.camera.updateMatrixWorld();
@@ -178,7 +178,7 @@ export class StageDriver {
     widths: number,
   ): Development {
     const { plan, quality } = moment;
-    this.world.pose(plan, seconds, quality);
+    this.world.pose(plan, setup, seconds, quality);
     const view = swayingCameraAt(plan, setup, seconds);
     const aspect = view.frame.tanHalfWidth / view.frame.tanHalfHeight;
     const spare = targets.sizes.width / targets.sizes.height / aspect;

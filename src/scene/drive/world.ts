@@ -1,8 +1,9 @@
 import type { Scene, WebGLRenderer } from 'three';
-import { formsAt } from '../../core/form/formsAt';
 import { lampsAt } from '../../core/form/lamps';
 import { modelsAtHand } from '../../core/form/models/modelShelf';
+import { formsThrough } from '../../core/optics/riding';
 import type { Plan } from '../../core/plan/schema/plan';
+import type { Setup } from '../../core/plan/schema/setup';
 import { LampRig, setGlow } from '../light/lampRig';
 import { middleOfAction } from '../light/middleOfAction';
 import { makeDome } from '../light/sky';
@@ -27,13 +28,16 @@ export class World {
     scene.add(this.roof.group, this.lamps.group, this.dome);
   }
 
-  /** Brings everything to an instant of a plan; does nothing when it stands there already. */
-  pose(plan: Plan, seconds: number, quality: Quality): void {
-    const inputs = [plan, seconds, quality, modelsAtHand()];
+  /**
+   * Brings everything to an instant of a plan, as it is around a setup's camera, or for none as the roof has it; does
+   * nothing when it stands so already.
+   */
+  pose(plan: Plan, setup: Setup | null, seconds: number, quality: Quality): void {
+    const inputs = [plan, ridesOn(plan) ? setup : null, seconds, quality, modelsAtHand()];
     if (!differs(this.posedFor, inputs)) return;
     this.posedFor = inputs;
     const lamps = lampsAt(plan, seconds);
-    const moved = this.roof.pose(plan, formsAt(plan, seconds));
+    const moved = this.roof.pose(plan, formsThrough(plan, setup, seconds));
     const relit = this.lamps.set(lamps, middleOfAction(plan), quality.rig);
     const first = new Map(lamps.map((lamp) => [lamp.itemId, lamp]));
     for (const [itemId, lamp] of first) {
@@ -58,3 +62,7 @@ export class World {
     this.dome.geometry.dispose();
   }
 }
+
+/** Whether a camera rides on something that others do not see. */
+const ridesOn = ({ gear }: Plan): boolean =>
+  gear.some((each) => each.kind === 'dolly' && each.rides !== undefined);

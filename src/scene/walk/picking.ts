@@ -1,5 +1,5 @@
 import type { Vec3 } from '../../core/form/build/vector';
-import { formsAt } from '../../core/form/formsAt';
+import { formsThrough } from '../../core/optics/riding';
 import { itemsOf } from '../../core/plan/items';
 import type { Plan } from '../../core/plan/schema/plan';
 import { meets, type Ray } from '../../core/sight/rays';
@@ -107,7 +107,7 @@ export class Picker {
       this.plan = plan;
       this.hidden = hiddenIn(plan);
     }
-    this.stage = stageOf(formsAt(plan, seconds), this.stage);
+    this.stage = stageOf(formsThrough(plan, null, seconds), this.stage);
     return this.stage;
   }
 }

@@ -1,4 +1,4 @@
-import { keyAt } from '../../core/optics/pose';
+import { stateAt } from '../../core/optics/camera';
 import { middleOf } from '../../core/plan/edits/extent';
 import { mirrorItems } from '../../core/plan/edits/mirrorItems';
 import type { Plan } from '../../core/plan/schema/plan';
@@ -34,7 +34,7 @@ export function mirrorChoices(context: ActionContext, copy: boolean): readonly A
     );
   }
   if (setup) {
-    const heading = keyAt(setup.move, liveStore.getState().seconds).headingDegrees;
+    const heading = stateAt(plan, setup, liveStore.getState().seconds).headingDegrees;
     axes.push({
       id: 'frame',
       word: `Left to right in the frame of ${letterOf(plan, setup.id)}`,

@@ -1,9 +1,9 @@
 import { moved } from '../../core/form/build/placement';
 import { add, frameAround, scale, subtract, unit, type Vec3 } from '../../core/form/build/vector';
-import { formOf } from '../../core/form/formsAt';
 import type { PartShape, PlacedPart, Tube } from '../../core/form/types';
 import { cameraAt } from '../../core/optics/camera';
 import { type Projected, projectPoint } from '../../core/optics/project';
+import { formThrough } from '../../core/optics/riding';
 import type { Plan } from '../../core/plan/schema/plan';
 import type { Setup } from '../../core/plan/schema/setup';
 import type { FrameEdge, ItemReport } from '../../core/report/types';
@@ -72,7 +72,7 @@ const placed = ({ worldFromPart }: PlacedPart, points: readonly Vec3[]): readonl
  */
 export function outlinesInFrame({ plan, setup, seconds }: Sighting, item: ItemReport): readonly Spot[][] {
   const { extent } = item;
-  const form = formOf(plan, item.id, seconds);
+  const form = formThrough(plan, setup, item.id, seconds);
   if (!form || !extent) return [];
   const camera = cameraAt(plan, setup, seconds);
   const names = new Set(item.parts.map(({ name }) => name));
@@ -103,7 +103,7 @@ const BEYOND: Readonly<Record<FrameEdge, (at: Projected) => number>> = {
  * nothing of it is before the camera.
  */
 export function alongEdge({ plan, setup, seconds }: Sighting, id: string, edge: FrameEdge): number | null {
-  const form = formOf(plan, id, seconds);
+  const form = formThrough(plan, setup, id, seconds);
   if (!form) return null;
   const camera = cameraAt(plan, setup, seconds);
   const beyond = BEYOND[edge];

@@ -1,5 +1,6 @@
 import { whereabouts } from '../../core/form/figure/whereabouts';
-import { keyAt } from '../../core/optics/pose';
+import { stateAt } from '../../core/optics/camera';
+import { itemNow } from '../../core/optics/riding';
 import { carrierOf } from '../../core/plan/edits/anchorOf';
 import { itemOf } from '../../core/plan/items';
 import type { Plan } from '../../core/plan/schema/plan';
@@ -18,11 +19,14 @@ export function groundOf(plan: Plan, key: string, seconds: number): Footprint | 
     const carrier = item.section === 'gear' ? carrierOf(plan, item.record.id) : null;
     const stand = carrier === null ? null : itemOf(plan, carrier);
     // A lamp is ringed where its stand is: that is what moves.
-    return footprintOf(stand && stand.section === 'gear' && item.record.kind === 'head' ? stand : item, plan);
+    return footprintOf(
+      stand && stand.section === 'gear' && item.record.kind === 'head' ? stand : itemNow(plan, item, seconds),
+      plan,
+    );
   }
   const setup = plan.setups.find(({ id }) => key === keyOf({ type: 'camera', setupId: id }));
   if (setup) {
-    const { position } = keyAt(setup.move, seconds);
+    const { position } = stateAt(plan, setup, seconds);
     return point([position[0], position[2]]);
   }
   const mark = plan.cast

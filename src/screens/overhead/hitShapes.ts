@@ -1,5 +1,6 @@
 import { whereabouts } from '../../core/form/figure/whereabouts';
-import { keyAt } from '../../core/optics/pose';
+import { stateAt } from '../../core/optics/camera';
+import { itemNow } from '../../core/optics/riding';
 import type { Plan } from '../../core/plan/schema/plan';
 import { footprintOf } from './footprints';
 import type { HitShape } from './geometry/hits';
@@ -30,13 +31,13 @@ export function hitShapesOf(
     }
     const { kind } = item.record;
     if (kind === 'deck' || kind === 'skyline block') continue;
-    const footprint = footprintOf(item, plan);
+    const footprint = footprintOf(itemNow(plan, item, seconds), plan);
     add(target, footprint.outline, footprint.closed, !footprint.closed);
   }
   // The chosen camera last: it lies on top.
   const setups = [...plan.setups].sort((a, b) => Number(a.id === setupId) - Number(b.id === setupId));
   for (const setup of setups) {
-    const { position, headingDegrees } = keyAt(setup.move, seconds);
+    const { position, headingDegrees } = stateAt(plan, setup, seconds);
     const own = (along: number): Spot => standing([position[0], position[2]], headingDegrees, [0, along]);
     add({ type: 'camera', setupId: setup.id }, [own(-0.08), own(0.46)], false);
   }

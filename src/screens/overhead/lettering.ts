@@ -1,5 +1,6 @@
 import { whereabouts } from '../../core/form/figure/whereabouts';
-import { keyAt } from '../../core/optics/pose';
+import { stateAt } from '../../core/optics/camera';
+import { itemNow } from '../../core/optics/riding';
 import { standUnder } from '../../core/plan/edits/anchorOf';
 import type { Item } from '../../core/plan/items';
 import type { Mark, Performer } from '../../core/plan/schema/cast';
@@ -115,7 +116,7 @@ function thingWish(
   const { record } = item;
   const kind = KINDS[record.kind];
   if (!kind && !chosen) return null;
-  const footprint = footprintOf(item, input.plan);
+  const footprint = footprintOf(itemNow(input.plan, item, input.seconds), input.plan);
   const around = boundsAt(footprint, input.at);
   if (!around) return null;
   // A track says how long it is, a riser how high.
@@ -201,7 +202,7 @@ function sharedMarks(performer: Performer): { readonly mark: Mark; readonly plac
 function cameraWishes(input: LetteringInput): LetteredWish[] {
   const { plan, setupId, seconds } = input;
   return plan.setups.map((setup) => {
-    const { position, headingDegrees } = keyAt(setup.move, seconds);
+    const { position, headingDegrees } = stateAt(plan, setup, seconds);
     const radians = (headingDegrees * Math.PI) / 180;
     // The middle of the body lies behind the pupil.
     const middle: Spot = [position[0] - Math.sin(radians) * 0.25, position[2] + Math.cos(radians) * 0.25];

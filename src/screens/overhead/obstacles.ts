@@ -1,5 +1,6 @@
 import { whereabouts } from '../../core/form/figure/whereabouts';
-import { keyAt } from '../../core/optics/pose';
+import { stateAt } from '../../core/optics/camera';
+import { itemNow } from '../../core/optics/riding';
 import { boundsAt, footprintOf } from './footprints';
 import type { Obstacles } from './geometry/labels';
 import { bandOf, segmentsOf } from './geometry/runs';
@@ -44,7 +45,7 @@ export function obstaclesOf(input: LetteringInput, blocked: readonly Bounds[]): 
       path(band.right, band.closed, 2);
       continue;
     }
-    const footprint = footprintOf(item, plan);
+    const footprint = footprintOf(itemNow(plan, item, seconds), plan);
     if (!footprint.closed) {
       path(footprint.outline, false, record.kind === 'cable' ? 0.4 : 0.8);
       continue;
@@ -60,7 +61,7 @@ export function obstaclesOf(input: LetteringInput, blocked: readonly Bounds[]): 
     boxes.push({ owner: record.id, bounds, cost: area > LARGE ? 0.8 : 1.6 });
   }
   for (const setup of plan.setups) {
-    const [x, , z] = keyAt(setup.move, seconds).position;
+    const [x, , z] = stateAt(plan, setup, seconds).position;
     boxes.push(square(keyOf({ type: 'camera', setupId: setup.id }), at([x, z]), 0.3 * perMetre, 3));
   }
   const chosen = plan.setups.find(({ id }) => id === setupId);

@@ -1,7 +1,9 @@
+import { stateAt } from '../../core/optics/camera';
+import { keysOf } from '../../core/optics/cameraKey';
+import { moveCamera } from '../../core/optics/onTrack';
 import { anchorOf, carrierOf, standUnder } from '../../core/plan/edits/anchorOf';
 import { moveItem } from '../../core/plan/edits/moveItem';
 import { moveMark } from '../../core/plan/edits/moveMark';
-import { moveSetup } from '../../core/plan/edits/moveSetup';
 import { itemOf } from '../../core/plan/items';
 import type { Plan } from '../../core/plan/schema/plan';
 import type { SnapReason } from '../../core/plan/snap/types';
@@ -43,8 +45,10 @@ export function isBuiltIn(plan: Plan, id: string): boolean {
 /** The point [x, z] that a drag moves, metres; null where the target does not let itself be dragged. */
 export function anchorOfTarget(plan: Plan, target: Target): Spot | null {
   if (target.type === 'camera') {
-    const key = plan.setups.find(({ id }) => id === target.setupId)?.move.keys[0];
-    return key ? [key.position[0], key.position[2]] : null;
+    const setup = plan.setups.find(({ id }) => id === target.setupId);
+    if (!setup) return null;
+    const { position } = stateAt(plan, setup, keysOf(plan, setup)[0].atSeconds);
+    return [position[0], position[2]];
   }
   if (target.type === 'mark') {
     const performer = plan.cast.find(({ id }) => id === target.performerId);
@@ -58,7 +62,7 @@ export function anchorOfTarget(plan: Plan, target: Target): Spot | null {
 /** The plan with the target's anchor at [x, z], metres. */
 export function movedTo(plan: Plan, target: Target, [x, z]: Spot): Plan {
   const to: [number, number] = [x, z];
-  if (target.type === 'camera') return moveSetup(plan, { setupId: target.setupId, to });
+  if (target.type === 'camera') return moveCamera(plan, { setupId: target.setupId, to });
   if (target.type === 'mark') {
     return moveMark(plan, { performerId: target.performerId, markId: target.markId, to });
   }

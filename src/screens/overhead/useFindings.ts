@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
 import { whereabouts } from '../../core/form/figure/whereabouts';
+import { itemNow } from '../../core/optics/riding';
 import { carrierOf } from '../../core/plan/edits/anchorOf';
 import { itemOf } from '../../core/plan/items';
 import type { Plan } from '../../core/plan/schema/plan';
@@ -84,7 +85,7 @@ export function placeOf(plan: Plan, id: string, seconds: number): Spot | null {
     return place ? [place.at[0], place.at[2]] : null;
   }
   if (item.section === 'gear' && item.record.kind === 'stand') return [item.record.at[0], item.record.at[2]];
-  const { outline, closed } = footprintOf(item, plan);
+  const { outline, closed } = footprintOf(itemNow(plan, item, seconds), plan);
   if (!closed) return halfWay(outline);
   const bounds = boundsOf(outline);
   return bounds ? middleOf(bounds) : null;

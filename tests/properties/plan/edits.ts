@@ -62,6 +62,7 @@ import { setModelFile } from '../../../src/core/plan/edits/setModelFile';
 import { setModifier } from '../../../src/core/plan/edits/setModifier';
 import { setOpening } from '../../../src/core/plan/edits/setOpening';
 import { setPlace } from '../../../src/core/plan/edits/setPlace';
+import { setRides } from '../../../src/core/plan/edits/setRides';
 import { setSpread } from '../../../src/core/plan/edits/setSpread';
 import { setStandHeight } from '../../../src/core/plan/edits/setStandHeight';
 import { setStop } from '../../../src/core/plan/edits/setStop';
@@ -463,6 +464,10 @@ export const EDITS: Readonly<Record<string, Make>> = {
     const id = hat.piece(...RUNS);
     const args = { id, openingId: hat.opening(id) };
     return (plan) => removeOpening(plan, args);
+  },
+  setRides: (hat) => {
+    const [id, setupId] = [hat.gear('dolly'), hat.draw.chance(0.3) ? null : hat.setup()];
+    return (plan) => setRides(plan, { id, setupId });
   },
   removeSetup: (hat) => {
     const setupId = hat.setup();

@@ -6,6 +6,7 @@ import { cableParts } from './cable';
 import { cartParts } from './cart';
 import { clothParts } from './cloth';
 import { distroParts } from './distro';
+import { dollyParts } from './dolly';
 import { generatorParts } from './generator';
 import { headParts } from './head';
 import { ladderParts } from './ladder';
@@ -44,6 +45,8 @@ export function gearParts(gear: Gear, plan: Plan): readonly PlacedPart[] {
       return cableParts(gear);
     case 'track':
       return trackParts(gear);
+    case 'dolly':
+      return dollyParts(gear);
     case 'cart':
       return cartParts(gear);
     case 'monitor':

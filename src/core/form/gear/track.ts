@@ -18,6 +18,9 @@ const MOST_SLEEPERS = 50;
 const CHORD_METRES = 0.005;
 const MOST_CHORDS = 96;
 
+/** From what a track lies on up to the top of its rails, metres. */
+export const RAIL_TOP_METRES = SLEEPER_HEIGHT + 2 * RAIL_RADIUS;
+
 /** How far the sleepers run past the axes of the rails, metres. */
 export const SLEEPER_PAST_METRES = 2 * RAIL_RADIUS;
 

@@ -1,3 +1,4 @@
+import { DOLLY_SIZE } from '../../plan/edits/setRides';
 import { kept, tidyHeading, tidyMetres } from '../../plan/edits/tidy';
 import { bearingOf, metresBetween, spotFrom } from '../../plan/runs';
 import type { Spot } from '../../plan/schema/numbers';
@@ -120,6 +121,22 @@ export const CAMERA_ENTRIES: readonly MakingEntry[] = [
     icon: 'track',
     also: ['rails', 'bend', 'dolly', 'circle'],
     make: (making) => gearOf('Curved track', track(making, true)),
+  },
+  {
+    ...camera,
+    id: 'dolly',
+    word: 'Dolly',
+    kind: 'dolly',
+    how: 'spot',
+    icon: 'dolly',
+    also: ['camera carriage', 'wheels', 'track', 'ride'],
+    make: ({ plan, spots, headingDegrees }) =>
+      gearOf('Dolly', {
+        kind: 'dolly',
+        at: onSurface(plan, spots[0]),
+        headingDegrees,
+        size: [...DOLLY_SIZE],
+      }),
   },
   {
     ...camera,

@@ -5,6 +5,7 @@ import { freeId } from './freeId';
 import { freeLabel, stemOf } from './freeLabel';
 import { MOST } from './limits';
 import { type Cable, withPlug } from './plugCable';
+import { freed } from './setRides';
 
 /** A plan with copies in it, and the ids of the copies; the same plan and none where they did not fit. */
 export interface Copied {
@@ -92,6 +93,8 @@ export function copyItems(
   const copyGear = (gear: Gear): Gear => {
     const copied = copy(gear);
     if (copied.kind === 'cable') return replugged(copied, ids);
+    // A camera rides on one dolly.
+    if (copied.kind === 'dolly') return freed(copied);
     if ('place' in copied && 'on' in copied.place)
       return { ...copied, place: { on: ids.get(copied.place.on) ?? copied.place.on } };
     return copied;

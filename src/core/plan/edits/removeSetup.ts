@@ -1,7 +1,13 @@
 import type { Plan } from '../schema/plan';
+import { changed } from './applyMotion';
+import { freed } from './setRides';
 
-/** Takes a setup out of the plan; the letters of those after it move up. */
+/** Takes a setup out of the plan; the letters of those after it move up, and a dolly that it rode on stays where it was put. */
 export function removeSetup(plan: Plan, { setupId }: { readonly setupId: string }): Plan {
   const setups = plan.setups.filter((setup) => setup.id !== setupId);
-  return setups.length === plan.setups.length ? plan : { ...plan, setups };
+  if (setups.length === plan.setups.length) return plan;
+  const gear = changed(plan.gear, (entry) =>
+    entry.kind === 'dolly' && entry.rides === setupId ? freed(entry) : entry,
+  );
+  return { ...plan, gear, setups };
 }

@@ -27,6 +27,7 @@ const NOT_OF_THE_SHAPE: ReadonlySet<string> = new Set([
   'at',
   'place',
   'plugs',
+  'rides',
   'path',
   'outline',
   'openings',

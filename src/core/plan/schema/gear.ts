@@ -127,6 +127,16 @@ const track = v.strictObject({
   /** Radius of the middle line of a curved track: positive bends to the right of the heading, negative to the left. */
   bendMetres: v.optional(bend),
 });
+/** What a camera rides on over track or floor. */
+const dolly = v.strictObject({
+  ...common,
+  ...standing,
+  kind: v.literal('dolly'),
+  /** Width of its chassis, height of its push bar, length from bumper to bumper. */
+  size: boxSize,
+  /** Id of the setup whose camera rides on it: then it stands where that camera is, and in no other setup's way. */
+  rides: v.optional(id),
+});
 const cart = v.strictObject({
   ...common,
   ...standing,
@@ -168,12 +178,13 @@ export const gear = v.variant(
     distro,
     cable,
     track,
+    dolly,
     cart,
     monitor,
     ladder,
     sandbag,
   ],
-  'a kind of gear: stand, head, flag, frame, bounce, practical, bulb string, generator, distro, cable, track, cart, monitor, ladder or sandbag',
+  'a kind of gear: stand, head, flag, frame, bounce, practical, bulb string, generator, distro, cable, track, dolly, cart, monitor, ladder or sandbag',
 );
 
 export type Gear = v.InferOutput<typeof gear>;

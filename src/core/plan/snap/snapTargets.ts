@@ -172,6 +172,7 @@ function ofGear(gear: Gear): Caught {
     case 'generator':
     case 'distro':
     case 'cart':
+    case 'dolly':
       return rectangle(gear, gear.size[0], gear.size[2]);
     case 'track': {
       if (gear.bendMetres !== undefined)

@@ -1,8 +1,8 @@
 import type { Vec3 } from '../../../core/form/build/vector';
+import { moveCamera } from '../../../core/optics/onTrack';
 import { carrierOf } from '../../../core/plan/edits/anchorOf';
 import { moveItems } from '../../../core/plan/edits/moveItems';
 import { moveMark } from '../../../core/plan/edits/moveMark';
-import { moveSetup } from '../../../core/plan/edits/moveSetup';
 import { raiseItems } from '../../../core/plan/edits/raiseItems';
 import type { Spot } from '../../../core/plan/schema/numbers';
 import type { Plan } from '../../../core/plan/schema/plan';
@@ -86,7 +86,7 @@ function step(
       ? landed(moveItems(plan, { ids, by }), target.id, on)
       : target.type === 'mark'
         ? moveMark(plan, { performerId: target.performerId, markId: target.markId, to })
-        : moveSetup(plan, { setupId: target.setupId, to });
+        : moveCamera(plan, { setupId: target.setupId, to });
   const metres = formatLength(Math.hypot(by[0], by[1]), sessionStore.getState().lengths);
   const words = on.id === null ? metres : `${metres}, on ${surfaceInText(plan, on.id)}`;
   return { plan: moved, words: [words, ...rest.words].join(', '), guides: rest.guides(on.metres) };

@@ -1,4 +1,4 @@
-import { keyAt } from '../../../core/optics/pose';
+import { stateAt } from '../../../core/optics/camera';
 import { turnSetup } from '../../../core/plan/edits/turnSetup';
 import { bearingOf } from '../../../core/plan/runs';
 import type { Plan } from '../../../core/plan/schema/plan';
@@ -14,12 +14,12 @@ const AHEAD = 56;
 export function cameraHandle({ plan, ids, setupId, seconds }: HandleInput): readonly Handle[] {
   const setup = ids.length > 0 ? null : plan.setups.find(({ id }) => id === setupId);
   if (!setup) return [];
-  const { position, headingDegrees } = keyAt(setup.move, seconds);
+  const { position, headingDegrees } = stateAt(plan, setup, seconds);
   const at: Spot = [position[0], position[2]];
   const [x, y] = towards(headingDegrees);
   const panTo = (before: Plan, degrees: number): Plan => {
     const own = before.setups.find(({ id }) => id === setup.id);
-    const from = own ? keyAt(own.move, seconds).headingDegrees : headingDegrees;
+    const from = own ? stateAt(before, own, seconds).headingDegrees : headingDegrees;
     return turnSetup(before, { setupId: setup.id, byDegrees: shorter(degrees - from) });
   };
   return [

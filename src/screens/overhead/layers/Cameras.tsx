@@ -1,11 +1,12 @@
-import { useRef } from 'react';
-import { keyAt } from '../../../core/optics/pose';
+import { useMemo, useRef } from 'react';
+import { stateAt } from '../../../core/optics/camera';
 import type { Plan } from '../../../core/plan/schema/plan';
 import type { Setup } from '../../../core/plan/schema/setup';
 import { letterOf } from '../../../desk/choose';
 import { livePlan, liveStore } from '../../../desk/liveStore';
 import { polygon, polyline } from '../geometry/paths';
-import { distance, headingOf, minus, type Spot, standing } from '../geometry/spots';
+import { standing } from '../geometry/spots';
+import { travelOf } from '../geometry/travel';
 import { CameraSymbol } from '../symbols/CameraSymbol';
 import { keyOf } from '../targets';
 import { useDriver } from '../useDriver';
@@ -20,7 +21,7 @@ export function Cameras({ plan, setupId }: { readonly plan: Plan; readonly setup
       {others.map((setup) => (
         <Camera key={setup.id} setup={setup} letter={letterOf(plan, setup.id)} chosen={false} />
       ))}
-      {chosen && <Travel setup={chosen} />}
+      {chosen && <Travel plan={plan} setup={chosen} />}
       {chosen && <Camera key={chosen.id} setup={chosen} letter={letterOf(plan, chosen.id)} chosen />}
     </g>
   );
@@ -35,10 +36,13 @@ interface CameraProps {
 function Camera({ setup, letter, chosen }: CameraProps) {
   const group = useRef<SVGGElement>(null);
   useDriver(() => {
-    const now = livePlan().setups.find(({ id }) => id === setup.id) ?? setup;
-    const key = keyAt(now.move, liveStore.getState().seconds);
-    const [x, , z] = key.position;
-    group.current?.setAttribute('transform', `translate(${x} ${z}) rotate(${key.headingDegrees})`);
+    const plan = livePlan();
+    const now = plan.setups.find(({ id }) => id === setup.id) ?? setup;
+    const { position, headingDegrees } = stateAt(plan, now, liveStore.getState().seconds);
+    group.current?.setAttribute(
+      'transform',
+      `translate(${position[0]} ${position[2]}) rotate(${headingDegrees})`,
+    );
   });
   return (
     <Choice
@@ -54,19 +58,29 @@ function Camera({ setup, letter, chosen }: CameraProps) {
   );
 }
 
-/** The way of a camera that moves: a thin line through its keys, with an arrow at its end. */
-function Travel({ setup }: { readonly setup: Setup }) {
-  const spots = setup.move.keys.map(({ position }): Spot => [position[0], position[2]]);
-  const last = spots[spots.length - 1];
-  const before = spots.findLast((spot) => distance(spot, last) > 0.05);
-  if (!before) return null;
-  const heading = headingOf(minus(last, before));
+/** The way of a camera that moves: a thin line as it really goes, a tick at each second, an arrow at its end. */
+function Travel({ plan, setup }: { readonly plan: Plan; readonly setup: Setup }) {
+  const way = useMemo(() => travelOf(plan, setup), [plan, setup]);
+  if (!way) return null;
+  const { spots, ticks, end, headingDegrees } = way;
   return (
     <>
       <path className="hair" d={polyline(spots)} />
       <path
+        className="hair"
+        d={ticks
+          .map(({ spot, headingDegrees: along }) =>
+            polyline([standing(spot, along, [-0.1, 0]), standing(spot, along, [0.1, 0])]),
+          )
+          .join('')}
+      />
+      <path
         className="arrow"
-        d={polygon([last, standing(last, heading, [-0.09, 0.26]), standing(last, heading, [0.09, 0.26])])}
+        d={polygon([
+          end,
+          standing(end, headingDegrees, [-0.09, 0.26]),
+          standing(end, headingDegrees, [0.09, 0.26]),
+        ])}
       />
     </>
   );

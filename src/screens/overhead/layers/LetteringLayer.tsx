@@ -1,6 +1,6 @@
 import { memo, useRef } from 'react';
 import { whereabouts } from '../../../core/form/figure/whereabouts';
-import { keyAt } from '../../../core/optics/pose';
+import { stateAt } from '../../../core/optics/camera';
 import { livePlan, liveStore } from '../../../desk/liveStore';
 import type { PlacedLabel } from '../geometry/labels';
 import type { Spot } from '../geometry/spots';
@@ -78,7 +78,7 @@ function movingSpot(id: string, seconds: number): Spot | null {
   if (id.startsWith('camera:')) {
     const setup = plan.setups.find((each) => `camera:${each.id}` === id);
     if (!setup) return null;
-    const { position } = keyAt(setup.move, seconds);
+    const { position } = stateAt(plan, setup, seconds);
     return [position[0], position[2]];
   }
   const performer = plan.cast.find((each) => each.id === id);

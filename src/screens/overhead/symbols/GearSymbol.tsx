@@ -4,6 +4,7 @@ import { BulbString } from './BulbString';
 import { Cable } from './Cable';
 import { Cart } from './Cart';
 import { Cloth } from './Cloth';
+import { Dolly } from './Dolly';
 import { Head } from './Head';
 import { Ladder } from './Ladder';
 import { Monitor } from './Monitor';
@@ -35,6 +36,8 @@ export function GearSymbol({ gear, plan }: { readonly gear: Gear; readonly plan:
       return <Cable gear={gear} />;
     case 'track':
       return <Track gear={gear} />;
+    case 'dolly':
+      return <Dolly gear={gear} />;
     case 'cart':
       return <Cart gear={gear} />;
     case 'monitor':

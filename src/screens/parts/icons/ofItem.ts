@@ -16,6 +16,7 @@ const OF_KIND: Readonly<Record<string, IconName>> = {
   distro: 'distro',
   cable: 'cable',
   track: 'track',
+  dolly: 'dolly',
   cart: 'cart',
   monitor: 'monitor',
   ladder: 'ladder',

@@ -4,6 +4,7 @@ import type { Plan } from '../../../core/plan/schema/plan';
 import { formatLength, type LengthSystem } from '../../../core/units/lengths';
 import { choice, countOf, lengthOf, named, reshaped, sizeFields } from './build';
 import { CLOTH_SIZES, clothSizeWord } from './clothSizes';
+import { ridesField } from './dollyFields';
 import { dimFields, lampFacts, lampFields } from './lampFields';
 import { plugFields } from './plugFields';
 import { standFields } from './standFields';
@@ -192,6 +193,11 @@ export function gearFields(plan: Plan, gear: Gear, lengths: LengthSystem): Field
     case 'generator':
     case 'distro':
       return [{ heading: 'Size', fields: sizeFields(id, gear.size) }];
+    case 'dolly':
+      return [
+        { heading: 'Size', fields: sizeFields(id, gear.size) },
+        { heading: 'Camera', fields: [ridesField(plan, gear)] },
+      ];
     case 'cart':
       return [
         {

@@ -196,6 +196,7 @@ export const EVERY_KIND: readonly Gear[] = [
     gaugeMetres: 1.2,
     bendMetres: -0.5,
   },
+  { kind: 'dolly', id: 'dolly-1', label: 'Dolly', ...standing, size: [0.66, 1.05, 1.2] },
   { kind: 'cart', id: 'cart-1', label: 'Cart', ...standing, size: [1.1, 0.95, 0.6], monitors: 2 },
   {
     kind: 'monitor',
