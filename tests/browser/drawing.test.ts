@@ -12,7 +12,7 @@ const onGridAlone = (): void => {
   for (const name of ['edges', 'points', 'inLine', 'distances'])
     localStorage.setItem(`standclear.snap-${name}`, 'off');
 };
-const DESK = { width: 1440, height: 900, before: onGridAlone } as const;
+const DESK = { width: 1440, height: 900, before: onGridAlone, picture: false } as const;
 
 /** Where a place on the roof, metres, is on the page. */
 async function pixelOf(page: Page, [x, z]: readonly [number, number]): Promise<{ x: number; y: number }> {
@@ -208,7 +208,7 @@ test('dragged out of the palette it is put where it is let go; let go elsewhere,
 });
 
 test('by touch alone: an outline of three taps, ended by its button', async () => {
-  const page = await openPage({ width: 390, height: 844, touch: true, theme: 'day' });
+  const page = await openPage({ width: 390, height: 844, touch: true, theme: 'day', picture: false });
   await pick(page, 'deck', 'tap');
   await page.locator('.sheet-drawing').scrollIntoViewIfNeeded();
   const places = [
