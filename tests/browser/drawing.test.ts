@@ -1,6 +1,7 @@
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { openPage, screenshot } from './harness';
+import { withoutPicture } from './withoutPicture';
 
 /** Without a graphics card a page may take its time to draw. */
 const eventually = <Value>(read: () => Promise<Value>) => expect.poll(read, { timeout: 30_000 });
@@ -12,7 +13,7 @@ const onGridAlone = (): void => {
   for (const name of ['edges', 'points', 'inLine', 'distances'])
     localStorage.setItem(`standclear.snap-${name}`, 'off');
 };
-const DESK = { width: 1440, height: 900, before: onGridAlone, picture: false } as const;
+const DESK = { width: 1440, height: 900, before: [onGridAlone, withoutPicture] };
 
 /** Where a place on the roof, metres, is on the page. */
 async function pixelOf(page: Page, [x, z]: readonly [number, number]): Promise<{ x: number; y: number }> {
@@ -208,7 +209,7 @@ test('dragged out of the palette it is put where it is let go; let go elsewhere,
 });
 
 test('by touch alone: an outline of three taps, ended by its button', async () => {
-  const page = await openPage({ width: 390, height: 844, touch: true, theme: 'day', picture: false });
+  const page = await openPage({ width: 390, height: 844, touch: true, theme: 'day', before: withoutPicture });
   await pick(page, 'deck', 'tap');
   await page.locator('.sheet-drawing').scrollIntoViewIfNeeded();
   const places = [

@@ -4,7 +4,6 @@ import { type Browser, type BrowserContext, chromium, type Page } from 'playwrig
 import { afterAll, afterEach, inject } from 'vitest';
 import { findChromium } from '../../src/workshop/chromium.mjs';
 import { HOUSE } from '../../src/workshop/house.mjs';
-import { withoutPicture } from './withoutPicture';
 
 /** With these the browser runs alike everywhere, without a graphics card too. */
 export const FLAGS = [
@@ -29,8 +28,6 @@ export interface PageOptions {
   readonly touch?: boolean;
   /** What follows the page's address: a query or a fragment. */
   readonly address?: string;
-  /** False where no picture matters: it would only keep the processor busy. */
-  readonly picture?: boolean;
   /** Runs in the page before anything of its own, to make a browser that lacks something. */
   readonly before?: (() => void) | readonly (() => void)[];
 }
@@ -45,15 +42,7 @@ let launching: Promise<Browser> | undefined;
  * The running test fails at its end on any error in the console, any uncaught error, and any request to another host.
  */
 export async function openPage(options: PageOptions = {}): Promise<Page> {
-  const {
-    width = 1280,
-    height = 720,
-    theme = 'night',
-    touch = false,
-    address = '',
-    before,
-    picture = true,
-  } = options;
+  const { width = 1280, height = 720, theme = 'night', touch = false, address = '', before } = options;
   const home = inject('pageAddress');
   launching ??= launch();
   const context = await (await launching).newContext({
