@@ -1,6 +1,6 @@
 import { fileOpen } from 'browser-fs-access';
-import { layUnderlay } from '../../core/plan/edits/changeUnderlay';
 import { tidyScale } from '../../core/plan/edits/scaleModel';
+import { setUnderlay } from '../../core/plan/edits/setUnderlay';
 import { type Asset, LARGEST_ASSET_BYTES } from '../../core/plan/schema/asset';
 import type { Underlay } from '../../core/plan/schema/drawing';
 import { planStore } from '../planStore';
@@ -90,7 +90,7 @@ export async function importPhoto(file: File): Promise<boolean> {
     metresPerPixel: tidyScale(Math.max(across / width, along / height) * AROUND),
     strength: FIRST_STRENGTH,
   };
-  const faults = edit(`lay ${name} under the roof`, (before) => layUnderlay(before, { underlay }));
+  const faults = edit(`lay ${name} under the roof`, (before) => setUnderlay(before, { underlay }));
   if (faults[0]) {
     warn(`${name} was not laid under the roof. ${faults[0].sentence}`);
     return false;

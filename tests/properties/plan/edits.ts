@@ -6,6 +6,7 @@ import { addOpening } from '../../../src/core/plan/edits/addOpening';
 import { addTape } from '../../../src/core/plan/edits/addTape';
 import { arrayItems } from '../../../src/core/plan/edits/arrayItems';
 import { addKey, changeKeys, removeKey, setKey } from '../../../src/core/plan/edits/changeKeys';
+import { addMark, changeMark, removeMark } from '../../../src/core/plan/edits/changeMark';
 import { changeSetup } from '../../../src/core/plan/edits/changeSetup';
 import { changeUnderlay } from '../../../src/core/plan/edits/changeUnderlay';
 import { duplicateItems } from '../../../src/core/plan/edits/duplicateItems';
@@ -306,6 +307,27 @@ export const EDITS: Readonly<Record<string, Make>> = {
         return (plan) => removeKey(plan, { setupId, keyIndex });
       case 'ease':
         return (plan) => changeKeys(plan, { setupId, change: (keys) => keys, ease });
+    }
+  },
+  changeMark: (hat) => {
+    const who = hat.oneOf(hat.plan.cast, hat.plan.cast[0]);
+    const performerId = who?.id ?? 'nobody';
+    const markId = hat.oneOf(
+      (who?.marks ?? []).map(({ id }) => id),
+      'none',
+    );
+    const beat = hat.oneOf(
+      hat.plan.beats.map(({ id }) => id),
+      'never',
+    );
+    const patch = { at: hat.spot(), headingDegrees: hat.degrees(), beat };
+    switch (hat.draw.pick(['add', 'change', 'remove'] as const)) {
+      case 'add':
+        return (plan) => addMark(plan, { performerId });
+      case 'change':
+        return (plan) => changeMark(plan, { performerId, markId, patch });
+      case 'remove':
+        return (plan) => removeMark(plan, { performerId, markId });
     }
   },
   changeSetup: (hat) => {

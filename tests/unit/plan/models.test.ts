@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { changeUnderlay, layUnderlay, removeUnderlay } from '../../../src/core/plan/edits/changeUnderlay';
+import { changeUnderlay } from '../../../src/core/plan/edits/changeUnderlay';
 import { putModelOnDeck } from '../../../src/core/plan/edits/putModelOnDeck';
 import { scaleModel } from '../../../src/core/plan/edits/scaleModel';
 import { scaleUnderlay } from '../../../src/core/plan/edits/scaleUnderlay';
 import { setModelFile, setModelUp } from '../../../src/core/plan/edits/setModelFile';
+import { setUnderlay } from '../../../src/core/plan/edits/setUnderlay';
 import { turnModelToNorth, turnUnderlayToNorth } from '../../../src/core/plan/edits/turnModelToNorth';
 import { parsePlan } from '../../../src/core/plan/parse';
 import type { Underlay } from '../../../src/core/plan/schema/drawing';
@@ -121,10 +122,10 @@ test('another file takes its place, and another axis points up', () => {
 
 test('a picture is laid, changed and taken away', () => {
   expect(
-    edited((before) => layUnderlay(before, { underlay: { ...underlay, strength: 1 } })).underlay?.strength,
+    edited((before) => setUnderlay(before, { underlay: { ...underlay, strength: 1 } })).underlay?.strength,
   ).toBe(1);
   expect(edited((before) => changeUnderlay(before, { at: [3, 4] })).underlay?.at).toEqual([3, 4]);
   expect(changeUnderlay(plan, { at: [1, 2] })).toBe(plan);
-  expect(edited(removeUnderlay).underlay).toBeUndefined();
-  expect(removeUnderlay(roof)).toBe(roof);
+  expect(edited((before) => setUnderlay(before, { underlay: null })).underlay).toBeUndefined();
+  expect(setUnderlay(roof, { underlay: null })).toBe(roof);
 });

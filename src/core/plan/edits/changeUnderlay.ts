@@ -1,18 +1,6 @@
 import type { Underlay } from '../schema/drawing';
 import type { Plan } from '../schema/plan';
 
-/** Lays a picture under the roof, in place of any that lies there. */
-export function layUnderlay(plan: Plan, { underlay }: { readonly underlay: Underlay }): Plan {
-  return plan.underlay === underlay ? plan : { ...plan, underlay };
-}
-
-/** Takes the picture away from under the roof. */
-export function removeUnderlay(plan: Plan): Plan {
-  if (!plan.underlay) return plan;
-  const { underlay: _, ...rest } = plan;
-  return rest;
-}
-
 /** Changes where the picture under the roof lies, how it is turned or how strongly it shows. */
 export function changeUnderlay(
   plan: Plan,

@@ -1,5 +1,6 @@
 import { useId } from 'react';
-import { changeUnderlay, removeUnderlay } from '../../../core/plan/edits/changeUnderlay';
+import { changeUnderlay } from '../../../core/plan/edits/changeUnderlay';
+import { setUnderlay } from '../../../core/plan/edits/setUnderlay';
 import type { Underlay } from '../../../core/plan/schema/drawing';
 import { formatLength } from '../../../core/units/lengths';
 import { givePictureFile } from '../../../desk/assets/giveFile';
@@ -84,7 +85,7 @@ function Laid({ underlay }: { readonly underlay: Underlay }) {
         <button
           type="button"
           className="bare"
-          onClick={() => editPlan('take the picture away', removeUnderlay)}
+          onClick={() => editPlan('take the picture away', (plan) => setUnderlay(plan, { underlay: null }))}
         >
           Take it away
         </button>

@@ -1,3 +1,4 @@
+import { addMark, changeMark, removeMark } from '../../../core/plan/edits/changeMark';
 import type { Mark, Performer, Stance } from '../../../core/plan/schema/cast';
 import type { Plan } from '../../../core/plan/schema/plan';
 import { SelectField } from '../../parts/Field';
@@ -5,7 +6,6 @@ import { HeadingField } from '../../parts/HeadingField';
 import { LengthField } from '../../parts/LengthField';
 import { NumberField } from '../../parts/NumberField';
 import { useEdit } from '../fields/edit';
-import { addMark, changeMark, removeMark } from './changeMark';
 
 const STANCES: readonly Stance[] = [
   'stand',

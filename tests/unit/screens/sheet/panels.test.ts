@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { paletteEntryOf } from '../../../../src/core/kit/palette';
+import { addMark, changeMark, removeMark } from '../../../../src/core/plan/edits/changeMark';
 import { itemsOf } from '../../../../src/core/plan/items';
 import { parsePlan } from '../../../../src/core/plan/parse';
 import type { Opening, Piece } from '../../../../src/core/plan/schema/pieces';
@@ -7,7 +8,6 @@ import { EMPTY_STROKE, HAND } from '../../../../src/desk/tools/toolStore';
 import { inLengths } from '../../../../src/screens/parts/faultSentence';
 import { changedFields, draftOf, fieldsTyped } from '../../../../src/screens/sheet/drawing/draft';
 import { reshaped } from '../../../../src/screens/sheet/fields/build';
-import { addMark, changeMark, removeMark } from '../../../../src/screens/sheet/panels/changeMark';
 import { commonOf, numberOf, sharedOf } from '../../../../src/screens/sheet/panels/common';
 import { newOpening, openingRoom } from '../../../../src/screens/sheet/panels/openingRoom';
 import { DEMO, readPlan } from '../../../plans/readPlan';
