@@ -1,8 +1,8 @@
-import type { Point } from '../schema/numbers';
+import { LARGEST_METRES, type Point } from '../schema/numbers';
 import type { Plan } from '../schema/plan';
 import { editSetup } from './editRecord';
 import { setLens } from './setLens';
-import { tidyCoordinate, tidyMetres } from './tidy';
+import { kept, tidyCoordinate, tidyMetres } from './tidy';
 
 /** Another lens, and the way that the camera goes for it. */
 export interface ReframeArgs {
@@ -34,7 +34,7 @@ export function reframe(plan: Plan, { setupId, lens, by, alongMetres }: ReframeA
       if (stays) return key;
       return along === undefined
         ? { ...key, position }
-        : { ...key, position, alongMetres: Math.max(0, tidyMetres(along)) };
+        : { ...key, position, alongMetres: kept(tidyMetres(along), 0, LARGEST_METRES) };
     });
     const isSame = keys.every((key, k) => key === setup.move.keys[k]);
     return isSame ? setup : { ...setup, move: { ...setup.move, keys } };

@@ -19,10 +19,12 @@ export const FARTHEST_METRES = 5000;
 
 /** Metres from the middle of the roof, or above its deck. */
 export const coordinate = within(-FARTHEST_METRES, FARTHEST_METRES, 'metres');
+/** How large anything on a roof may be, metres. */
+export const LARGEST_METRES = 500;
 /** A size that something has: more than nothing, at most 500 m. */
-export const sizeMetres = within(0.001, 500, 'metres');
+export const sizeMetres = within(0.001, LARGEST_METRES, 'metres');
 /** A size that may be nothing. */
-export const lengthMetres = within(0, 500, 'metres');
+export const lengthMetres = within(0, LARGEST_METRES, 'metres');
 /** A compass heading, clockwise from −z seen from above. */
 export const headingDegrees = within(-360, 360, 'degrees');
 /** Up-positive. */
