@@ -11,6 +11,7 @@ import { useOutcomes } from './report/useOutcomes';
 import { RoofPane } from './roof/RoofPane';
 import { StageUnderneath } from './StageUnderneath';
 import { ImportProgress } from './sheet/import/ImportProgress';
+import { KitSheet } from './sheet/kit/KitSheet';
 import { Sheet } from './sheet/Sheet';
 import { ShortcutSheet } from './shortcuts/ShortcutSheet';
 import { useShortcuts } from './shortcuts/useShortcuts';
@@ -56,6 +57,7 @@ export function App() {
       <ShortcutSheet />
       <PlansSheet />
       <StartsSheet />
+      <KitSheet />
     </>
   );
 }

@@ -65,28 +65,41 @@ function keep(kit: OwnKit): void {
 const without = <Entry extends { readonly id: string }>(list: readonly Entry[], id: string): Entry[] =>
   list.filter((entry) => entry.id !== id);
 
-/** Keeps a lens, in the place of one with its id. What the schema refuses comes back as a sentence. */
-export function keepLens(lens: Lens): string | null {
+/** Why a lens is none, as a sentence; null for one that is. */
+export function lensRefusal(lens: Lens): string | null {
   const read = v.safeParse(lensSchema, lens, { abortPipeEarly: true });
   if (!read.success) return `This takes ${read.issues[0].message}.`;
-  if (lens.narrowestStop < lens.widestStop)
-    return `The narrowest stop is T${lens.widestStop} or more, the widest.`;
+  if (lens.narrowestStop >= lens.widestStop) return null;
+  return `The narrowest stop is T${lens.widestStop} or more, the widest.`;
+}
+
+/** Why a body is none, as a sentence; null for one that is. */
+export function bodyRefusal(body: Body): string | null {
+  const read = v.safeParse(bodySchema, body, { abortPipeEarly: true });
+  return read.success ? null : `This takes ${read.issues[0].message}.`;
+}
+
+const full = (most: number, what: string): string =>
+  `${most} ${what} are kept, which is all that there is room for.`;
+
+/** Keeps a lens, in the place of one with its id; why not, as a sentence. */
+export function keepLens(lens: Lens): string | null {
+  const refusal = lensRefusal(lens);
+  if (refusal !== null) return refusal;
   const { bodies, lenses } = ownKitStore.getState();
   const next = putEntry([...lenses], lens, MOST_OWN.lenses);
-  if (!next.some(({ id }) => id === lens.id))
-    return `${MOST_OWN.lenses} lenses are kept, which is all that there is room for.`;
+  if (!next.some(({ id }) => id === lens.id)) return full(MOST_OWN.lenses, 'lenses');
   keep({ bodies, lenses: next });
   return null;
 }
 
-/** Keeps a body, in the place of one with its id. What the schema refuses comes back as a sentence. */
+/** Keeps a body, in the place of one with its id; why not, as a sentence. */
 export function keepBody(body: Body): string | null {
-  const read = v.safeParse(bodySchema, body, { abortPipeEarly: true });
-  if (!read.success) return `This takes ${read.issues[0].message}.`;
+  const refusal = bodyRefusal(body);
+  if (refusal !== null) return refusal;
   const { bodies, lenses } = ownKitStore.getState();
   const next = putEntry([...bodies], body, MOST_OWN.bodies);
-  if (!next.some(({ id }) => id === body.id))
-    return `${MOST_OWN.bodies} bodies are kept, which is all that there is room for.`;
+  if (!next.some(({ id }) => id === body.id)) return full(MOST_OWN.bodies, 'bodies');
   keep({ bodies: next, lenses });
   return null;
 }
