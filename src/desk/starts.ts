@@ -9,14 +9,22 @@ export interface Start {
   readonly word: string;
   /** One line: what is there. */
   readonly about: string;
+  /** Whether nothing of the roof itself is taken over, only its kit and its action's clock. */
+  readonly bare?: true;
 }
 
 /** What a new plan can begin with, the emptiest first. */
 export const STARTS: readonly Start[] = [
   {
     file: 'starts/empty-roof.plan.json',
+    word: 'Nothing yet',
+    about: 'Bare paper: draw your own deck, corner by corner, from a tape measure.',
+    bare: true,
+  },
+  {
+    file: 'starts/empty-roof.plan.json',
     word: 'Empty roof',
-    about: 'A deck of 20 by 14 metres and a parapet, to be drawn over.',
+    about: 'A deck of 20 by 14 metres and a parapet, to be pulled to size.',
   },
   {
     file: 'starts/tenement-roof.plan.json',
@@ -43,10 +51,19 @@ export const STARTS: readonly Start[] = [
 const kept = new Map<string, Promise<Plan>>();
 
 /**
+ * The plan that a start begins with.
+ * @throws as `fetchStart`
+ */
+export async function planOfStart({ file, bare }: Start): Promise<Plan> {
+  const plan = await fetchStart(file);
+  return bare ? { ...plan, title: 'New roof', notes: '', pieces: [] } : plan;
+}
+
+/**
  * Fetches a start and reads it like any other file; asked again, it is the same plan.
  * @throws an error with a sentence when it does not come or cannot be read
  */
-export function fetchStart(file: string): Promise<Plan> {
+function fetchStart(file: string): Promise<Plan> {
   const known = kept.get(file);
   if (known) return known;
   const coming = readStart(file);

@@ -34,7 +34,7 @@ const hasStand = ({ plan }: Doings): boolean => plan.gear.some(({ kind }) => kin
 export const HINTS: readonly Hint[] = [
   {
     id: 'deck',
-    words: 'Pick Deck on the Set sheet, then press its corners on the roof. Enter ends it.',
+    words: 'Pick deck on the Set sheet, press its corners on the roof, and end on the first one.',
     fits: () => true,
     done: hasDeck,
   },

@@ -1,7 +1,7 @@
-import { useEffect } from 'react';
+import { useEffect, useRef } from 'react';
 import { useStore } from 'zustand';
 import { hintStore } from '../../desk/hints/hintStore';
-import { HINT_IDS, HINTS, MOST_HINTS, nextHint } from '../../desk/hints/hints';
+import { HINT_IDS, type Hint, MOST_HINTS, nextHint } from '../../desk/hints/hints';
 import { useLive, usePlanState, useSession } from '../../desk/hooks';
 import { planStore } from '../../desk/planStore';
 import './hints.css';
@@ -19,15 +19,14 @@ export function Hints() {
   const doings = { plan, edits, playing, looksElsewhere, readKeys };
   const hint = opened ? nextHint(doings, gone) : null;
 
-  // What was shown and has been done since does not come back when the act is undone.
-  const shown = hint?.id ?? null;
+  // What was shown and has been done since does not come back when the act is undone; what only fits no longer may.
+  const shown = useRef<Hint | null>(null);
   useEffect(() => {
-    if (shown === null) return;
-    return () => {
-      const { gone: before, putAway } = hintStore.getState();
-      if (!before.includes(shown) && HINTS.some(({ id }) => id === shown)) putAway([shown]);
-    };
-  }, [shown]);
+    const before = shown.current;
+    shown.current = hint;
+    if (!before || before.id === hint?.id || gone.includes(before.id)) return;
+    if (before.done(doings)) hintStore.getState().putAway([before.id]);
+  });
 
   if (!hint) return null;
   return (

@@ -1,10 +1,12 @@
 import { useEffect, useRef, useState } from 'react';
+import { flushSync } from 'react-dom';
 import { useStore } from 'zustand';
 import type { Plan } from '../../core/plan/schema/plan';
 import { type Keeping, startingFrom } from '../../core/plan/startingFrom';
 import { planStore } from '../../desk/planStore';
 import { newPlanFrom } from '../../desk/plans/opening';
-import { fetchStart, STARTS } from '../../desk/starts';
+import { sessionStore } from '../../desk/sessionStore';
+import { planOfStart, STARTS, type Start } from '../../desk/starts';
 import { startsStore } from '../../desk/startsStore';
 import { toastStore } from '../../desk/toastStore';
 import { RoofPicture } from './RoofPicture';
@@ -12,25 +14,30 @@ import './starts.css';
 
 const close = (): void => startsStore.getState().setOpen(false);
 
+/** Opens a plan of its own; where nothing is to be read yet, what can be put on the roof lies open, under the keys. */
 async function begin(plan: Plan, title: string): Promise<void> {
   close();
   await newPlanFrom(plan, title);
+  if (plan.setups.length > 0) return;
+  flushSync(() => sessionStore.getState().setSheet('set'));
+  document.getElementById('tab-set')?.focus();
 }
 
 /** One roof to begin with: its picture, its name, and what is there. */
-function StartCard({ file, word, about }: (typeof STARTS)[number]) {
+function StartCard({ start }: { readonly start: Start }) {
+  const { word, about } = start;
   const [plan, setPlan] = useState<Plan | null>(null);
   const [trouble, setTrouble] = useState<string | null>(null);
   useEffect(() => {
     let stays = true;
-    fetchStart(file).then(
+    planOfStart(start).then(
       (read) => stays && setPlan(read),
       (error: unknown) => stays && setTrouble(error instanceof Error ? error.message : String(error)),
     );
     return () => {
       stays = false;
     };
-  }, [file]);
+  }, [start]);
   return (
     <li>
       <button
@@ -107,7 +114,7 @@ export function StartsSheet() {
           </div>
           <ul className="start-cards">
             {STARTS.map((start) => (
-              <StartCard key={start.file} {...start} />
+              <StartCard key={start.word} start={start} />
             ))}
           </ul>
           <FromThisPlan />

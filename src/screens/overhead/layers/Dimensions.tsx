@@ -1,6 +1,8 @@
 import { formatLength, type LengthSystem } from '../../../core/units/lengths';
 import { formatNumber } from '../../../core/units/numbers';
+import { usePlanState } from '../../../desk/hooks';
 import { type DimensionDrawing, levelChain, uprightChain } from '../geometry/dimensions';
+import { decksOf } from '../geometry/roof';
 import type { Bounds, Spot } from '../geometry/spots';
 
 /** How far the dimension lines stand off the drawing, pixels. */
@@ -54,8 +56,10 @@ interface Props {
   readonly chosen: Spot | null;
 }
 
-/** Dimensions of the deck's bounding sides; for what is chosen, a chain below and one at the right that place it. */
+/** Dimensions of the deck's bounding sides, where there is a deck; for what is chosen, a chain below and one at the right that place it. */
 export function Dimensions({ deck, drawn, lengths, at, chosen }: Props) {
+  const hasDeck = usePlanState(({ plan }) => decksOf(plan).length > 0);
+  if (!hasDeck) return null;
   const [left, top] = at([deck[0], deck[1]]);
   const [right, bottom] = at([deck[2], deck[3]]);
   const [outLeft, outTop] = at([drawn[0], drawn[1]]);

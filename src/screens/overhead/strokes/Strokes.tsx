@@ -15,6 +15,7 @@ import { Hand } from './Hand';
 import { Spoken } from './Spoken';
 import { StrokeControls } from './StrokeControls';
 import { Tapes } from './Tapes';
+import { useFollow } from './useFollow';
 import { useToolKeys } from './useToolKeys';
 import '../styles/strokes.css';
 
@@ -50,6 +51,7 @@ export function Strokes({ committed, plan, sheet, lengths }: Props) {
   }, []);
   useToolKeys(board, start);
   useSheetSurface(layer, latest);
+  useFollow(stroke, sheet);
 
   // The keys are meant for the drawing as soon as there is something in the hand.
   useEffect(() => {

@@ -98,7 +98,14 @@ export function spokenHand(
   const bearing =
     figures.bearingDegrees === null ? [] : [`bearing ${formatHeading(figures.bearingDegrees, 0)}`];
   const corner = stroke.corners.length > 0 ? [`corner ${stroke.corners.length + 1}`] : [];
-  return [...corner, ...leg, ...bearing, ...edgeWords(plan, next, lengths), ...reasonWords(stroke)].join(
-    ', ',
-  );
+  const said = [...corner, ...leg, ...bearing, ...edgeWords(plan, next, lengths), ...reasonWords(stroke)];
+  // On bare paper there is nothing to be told from: where the crosshair is on the sheet has to do.
+  return said.length > 0 ? said.join(', ') : onSheetWords(next, lengths);
+}
+
+/** Where a place lies from the middle of the sheet. */
+function onSheetWords([x, z]: readonly [number, number], lengths: LengthSystem): string {
+  const across = `${formatLength(Math.abs(x), lengths)} to the ${x < 0 ? 'left' : 'right'}`;
+  const along = `${formatLength(Math.abs(z), lengths)} ${z < 0 ? 'up' : 'down'} the sheet`;
+  return `${across} and ${along} from its middle`;
 }
