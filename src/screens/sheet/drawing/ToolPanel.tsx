@@ -136,10 +136,6 @@ function EntryPanel({ entry }: { readonly entry: PaletteEntry }) {
         )}
         {draft ? <DraftFields draft={draft} /> : null}
       </div>
-      <p className="advice">
-        {light === null ? null : <>{light} </>}
-        <ToolHint entry={entry} drawing={drawing} />
-      </p>
       {refusal === null ? null : (
         <p className="err" role="alert">
           <Glyph verdict="showing" />
@@ -171,6 +167,10 @@ function EntryPanel({ entry }: { readonly entry: PaletteEntry }) {
             Put it down again
           </button>
         )}
+      </p>
+      <p className="advice">
+        {light === null ? null : <>{light} </>}
+        <ToolHint entry={entry} drawing={drawing} />
       </p>
     </div>
   );
