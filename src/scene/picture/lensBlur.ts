@@ -158,7 +158,9 @@ export class LensBlur {
     gather.reach.value = reach.texture;
     gather.texel.value.set(1 / half.width, 1 / half.height);
     gather.reachTexel.value.set(1 / reach.width, 1 / reach.height);
-    gather.squeeze.value = lens.squeeze;
+    // As on the sensor a pixel is wider than high: blurs are narrower by the squeeze once more.
+    const { elements: p } = camera.projectionMatrix;
+    gather.squeeze.value = (lens.squeeze * half.height * p[5]) / (half.width * p[0]);
     this.gather.draw(renderer, blurred);
   }
 

@@ -17,7 +17,7 @@ export function LegalField(props: {
     <OfferField
       label={label}
       text={value === undefined ? '' : numberWord(value, legal.decimals ?? 3)}
-      {...(legal.unit === undefined ? {} : { unit: legal.unit })}
+      {...(legal.unit === undefined || value === undefined ? {} : { unit: legal.unit })}
       {...(empty === undefined ? {} : { empty })}
       commit={(text) => {
         if (optional && text.trim() === '') {
