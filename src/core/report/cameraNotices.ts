@@ -24,53 +24,113 @@ const HAIR = 1e-6;
 /** T2.8 for 2.8. */
 const stopWords = (stop: number): string => `T${Math.round(stop * 100) / 100}`;
 
-function stopNotice(setup: Setup, widest: number, narrowest: number): string | null {
+/** What a fault is about, so that it can be said beside what would mend it. */
+export type FaultSubject = 'stop' | 'circle' | 'key' | 'zoom' | 'along' | 'focus' | 'height' | 'pace';
+
+/** Something that a camera department would object to. */
+export interface DepartmentFault {
+  readonly about: FaultSubject;
+  /** Which key of the move it is about; null for no single one. */
+  readonly keyIndex: number | null;
+  readonly sentence: string;
+  /** The nearest that would do, in the unit of what it is about (a stop, seconds, mm, metres); null where none is known. */
+  readonly nearest: number | null;
+}
+
+const faultOf = (
+  about: FaultSubject,
+  sentence: string,
+  nearest: number | null = null,
+  keyIndex: number | null = null,
+): DepartmentFault => ({ about, keyIndex, sentence, nearest });
+
+function stopFault(setup: Setup, widest: number, narrowest: number): DepartmentFault | null {
   const { stop, label } = setup;
   if (stop < widest - HAIR)
-    return `${label} asks for ${stopWords(stop)}, and its lens opens no wider than ${stopWords(widest)}.`;
+    return faultOf(
+      'stop',
+      `${label} asks for ${stopWords(stop)}, and its lens opens no wider than ${stopWords(widest)}.`,
+      widest,
+    );
   if (stop > narrowest + HAIR)
-    return `${label} asks for ${stopWords(stop)}, and its lens closes no further than ${stopWords(narrowest)}.`;
+    return faultOf(
+      'stop',
+      `${label} asks for ${stopWords(stop)}, and its lens closes no further than ${stopWords(narrowest)}.`,
+      narrowest,
+    );
   return null;
 }
 
-function circleNotice(plan: Plan, setup: Setup): string | null {
+/** Keys that take a zoom further than it goes. */
+function zoomFaults(plan: Plan, setup: Setup): DepartmentFault[] {
+  const { lens } = glassOf(plan, setup);
+  const { focalMm: shortest, longestMm: longest } = lens;
+  if (longest === undefined) return [];
+  return setup.move.keys.flatMap(({ focalMm }, keyIndex) => {
+    if (focalMm === undefined || (focalMm >= shortest - HAIR && focalMm <= longest + HAIR)) return [];
+    const nearest = focalMm < shortest ? shortest : longest;
+    return [
+      faultOf(
+        'zoom',
+        `A key of ${setup.label} asks for ${focalMm}\u00a0mm, and its zoom goes from ${shortest}\u00a0mm to ${longest}\u00a0mm. The nearest is ${nearest}\u00a0mm.`,
+        nearest,
+        keyIndex,
+      ),
+    ];
+  });
+}
+
+function circleFault(plan: Plan, setup: Setup): DepartmentFault | null {
   const { lens, gateMm } = glassOf(plan, setup);
   if (lens.imageCircleMm === undefined) return null;
   const { usedMm } = extraction(gateMm, lens.focalMm, lens.squeeze, setup.delivery);
   const { covers, neededMm, darkShare } = coverageOf(usedMm, lens.imageCircleMm);
   if (covers) return null;
   const millimetres = (value: number): string => `${value.toFixed(1)}\u00a0mm`;
-  return `The circle of ${lens.label} is ${millimetres(lens.imageCircleMm)}, and ${setup.label} needs ${millimetres(neededMm)}: ${formatShare(darkShare)} of the frame, its corners, stays dark.`;
+  return faultOf(
+    'circle',
+    `The circle of ${lens.label} is ${millimetres(lens.imageCircleMm)}, and ${setup.label} needs ${millimetres(neededMm)}: ${formatShare(darkShare)} of the frame, its corners, stays dark.`,
+  );
 }
 
-function keyNotices(plan: Plan, setup: Setup): string[] {
+function keyFaults(plan: Plan, setup: Setup): DepartmentFault[] {
   const [from, to] = spanOf(plan, setup);
-  return keysOf(plan, setup)
-    .filter(
-      ({ atSeconds }) => setup.move.keys.length > 1 && (atSeconds < from - HAIR || atSeconds > to + HAIR),
-    )
-    .map(
-      ({ atSeconds }) =>
-        `A key of ${setup.label} lies at ${formatSeconds(atSeconds)}, outside of what it covers. The nearest moment is ${formatSeconds(atSeconds < from ? from : to)}.`,
-    );
+  if (setup.move.keys.length < 2) return [];
+  return keysOf(plan, setup).flatMap(({ atSeconds }, keyIndex) => {
+    if (atSeconds >= from - HAIR && atSeconds <= to + HAIR) return [];
+    const nearest = atSeconds < from ? from : to;
+    return [
+      faultOf(
+        'key',
+        `A key of ${setup.label} lies at ${formatSeconds(atSeconds)}, outside of what it covers. The nearest moment is ${formatSeconds(nearest)}.`,
+        nearest,
+        keyIndex,
+      ),
+    ];
+  });
 }
 
-function trackNotices(plan: Plan, setup: Setup): string[] {
+function trackFaults(plan: Plan, setup: Setup): DepartmentFault[] {
   const track = trackOf(plan, setup);
   if (!track) return [];
   const room = Math.min(DOLLY_WHEELBASE_METRES / 2, track.lengthMetres / 2);
-  return keysOf(plan, setup).flatMap((key) => {
+  return keysOf(plan, setup).flatMap((key, keyIndex) => {
     const along = key.alongMetres ?? alongTrack(track, [key.position[0], key.position[2]]);
     const nearest = Math.min(track.lengthMetres - room, Math.max(room, along));
     if (Math.abs(nearest - along) < HAIR) return [];
     return [
-      `${setup.label} takes its dolly to ${length(along)} along ${track.label}, which is ${length(track.lengthMetres)} long and needs ${length(room)} at each end. The nearest place is ${length(nearest)}.`,
+      faultOf(
+        'along',
+        `${setup.label} takes its dolly to ${length(along)} along ${track.label}, which is ${length(track.lengthMetres)} long and needs ${length(room)} at each end. The nearest place is ${length(nearest)}.`,
+        nearest,
+        keyIndex,
+      ),
     ];
   });
 }
 
 /** What the move comes to, instant by instant: focus too near, and a lens too low or too high for what carries it. */
-function reachNotices(plan: Plan, setup: Setup): string[] {
+function reachFaults(plan: Plan, setup: Setup): DepartmentFault[] {
   const [from, to] = spanOf(plan, setup);
   const { lens } = glassOf(plan, setup);
   const behind = (lens.pupilToImageMm ?? 0) / 1000;
@@ -88,39 +148,53 @@ function reachNotices(plan: Plan, setup: Setup): string[] {
     const off = Math.max(carrier.lowestMetres - height, height - carrier.highestMetres);
     if (off > HAIR && off > (worst?.off ?? 0)) worst = { metres: height, off, at };
   }
-  const said: string[] = [];
+  const said: DepartmentFault[] = [];
   if (nearest && nearest.metres < lens.closeFocusMetres - HAIR) {
     said.push(
-      `${setup.label} comes to a focus of ${length(nearest.metres)} at ${formatSeconds(nearest.at)}, and its lens focuses from ${length(lens.closeFocusMetres)} on.`,
+      faultOf(
+        'focus',
+        `${setup.label} comes to a focus of ${length(nearest.metres)} at ${formatSeconds(nearest.at)}, and its lens focuses from ${length(lens.closeFocusMetres)} on.`,
+        lens.closeFocusMetres,
+      ),
     );
   }
   if (worst) {
     const legal = worst.metres < carrier.lowestMetres ? carrier.lowestMetres : carrier.highestMetres;
     said.push(
-      `The lens of ${setup.label} is ${length(worst.metres)} high at ${formatSeconds(worst.at)}; on ${carrier.label.toLowerCase()} it goes from ${length(carrier.lowestMetres)} to ${length(carrier.highestMetres)}. The nearest height is ${length(legal)}.`,
+      faultOf(
+        'height',
+        `The lens of ${setup.label} is ${length(worst.metres)} high at ${formatSeconds(worst.at)}; on ${carrier.label.toLowerCase()} it goes from ${length(carrier.lowestMetres)} to ${length(carrier.highestMetres)}. The nearest height is ${length(legal)}.`,
+        legal,
+      ),
     );
   }
   return said;
 }
 
-function paceNotice(plan: Plan, setup: Setup): string | null {
+function paceFault(plan: Plan, setup: Setup): DepartmentFault | null {
   const { fastestMetresPerSecond, atSeconds } = paceOf(plan, setup);
   if (fastestMetresPerSecond <= WALKING_PACE + HAIR) return null;
-  return `The camera of ${setup.label} runs at ${fastestMetresPerSecond.toFixed(1)}\u00a0m/s at ${formatSeconds(atSeconds)}, faster than a walking pace of ${WALKING_PACE.toFixed(1)}\u00a0m/s.`;
+  return faultOf(
+    'pace',
+    `The camera of ${setup.label} runs at ${fastestMetresPerSecond.toFixed(1)}\u00a0m/s at ${formatSeconds(atSeconds)}, faster than a walking pace of ${WALKING_PACE.toFixed(1)}\u00a0m/s.`,
+  );
 }
 
 /** What a camera department would object to in a setup, each with what would be possible. */
-export function departmentNotices(plan: Plan, setup: Setup): Notice[] {
+export function departmentFaults(plan: Plan, setup: Setup): readonly DepartmentFault[] {
   const { lens } = glassOf(plan, setup);
-  const sentences = [
-    stopNotice(setup, lens.widestStop, lens.narrowestStop),
-    circleNotice(plan, setup),
-    ...keyNotices(plan, setup),
-    ...trackNotices(plan, setup),
-    ...reachNotices(plan, setup),
-    paceNotice(plan, setup),
+  const faults = [
+    stopFault(setup, lens.widestStop, lens.narrowestStop),
+    circleFault(plan, setup),
+    ...keyFaults(plan, setup),
+    ...zoomFaults(plan, setup),
+    ...trackFaults(plan, setup),
+    ...reachFaults(plan, setup),
+    paceFault(plan, setup),
   ];
-  return sentences.flatMap((sentence) =>
-    sentence === null ? [] : [{ where: `Setup ${setup.label}`, sentence }],
-  );
+  return faults.filter((fault) => fault !== null);
 }
+
+/** The same as notices of the report. */
+export const departmentNotices = (plan: Plan, setup: Setup): Notice[] =>
+  departmentFaults(plan, setup).map(({ sentence }) => ({ where: `Setup ${setup.label}`, sentence }));

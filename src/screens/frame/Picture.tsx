@@ -8,6 +8,7 @@ import { LOOK_AROUND, viewStore } from '../../desk/viewStore';
 import { useElementSize } from '../parts/useElementSize';
 import { useInstant } from '../report/useSetupReports';
 import { FrameLines } from './FrameLines';
+import { HoldCross } from './HoldCross';
 import { ImageCircle } from './ImageCircle';
 import { Marks } from './Marks';
 import { OwnLines } from './OwnLines';
@@ -93,6 +94,7 @@ export function Picture({ setup }: { readonly setup: Setup }) {
               ) : null}
             </svg>
           ) : null}
+          {width > 0 ? <HoldCross plan={plan} setup={setup} box={box} /> : null}
         </figure>
       </div>
     </div>

@@ -6,6 +6,8 @@ import { FRAME_SECONDS, goToSeconds } from '../../desk/choose';
 import { useLive, useLivePlan } from '../../desk/hooks';
 import { liveStore } from '../../desk/liveStore';
 import { Icon } from '../parts/Icon';
+import { FocusBar } from './FocusBar';
+import { MoveKeys } from './MoveKeys';
 import { TimeBar } from './TimeBar';
 
 /** A frame is 0.04 s: with fewer, a step of one would not be seen. */
@@ -17,7 +19,7 @@ export function Scrub({ setup }: { readonly setup: Setup }) {
   const playing = useLive((state) => state.playing);
   const [from, to] = spanOf(plan, setup);
   const slider = useRef<HTMLInputElement>(null);
-  const head = useRef<HTMLElement>(null);
+  const block = useRef<HTMLDivElement>(null);
   const clock = useRef<HTMLElement>(null);
 
   useEffect(() => {
@@ -27,7 +29,7 @@ export function Scrub({ setup }: { readonly setup: Setup }) {
         slider.current.value = String(seconds);
         slider.current.setAttribute('aria-valuetext', formatSeconds(seconds, CLOCK_DECIMALS));
       }
-      head.current?.style.setProperty('--share', String(share));
+      block.current?.style.setProperty('--share', String(share));
       if (clock.current) clock.current.textContent = formatSeconds(seconds, CLOCK_DECIMALS);
     };
     show(liveStore.getState().seconds);
@@ -38,7 +40,7 @@ export function Scrub({ setup }: { readonly setup: Setup }) {
 
   const still = to <= from;
   return (
-    <div className="scrub">
+    <div className="scrub" ref={block}>
       <button
         type="button"
         className="icon"
@@ -57,7 +59,7 @@ export function Scrub({ setup }: { readonly setup: Setup }) {
       <span className="q">{formatSeconds(from)}</span>
       <div className="time">
         <TimeBar setup={setup} from={from} to={to} />
-        <i className="playhead" ref={head} />
+        <i className="playhead" />
         <input
           ref={slider}
           type="range"
@@ -71,9 +73,11 @@ export function Scrub({ setup }: { readonly setup: Setup }) {
             goToSeconds(Number(event.currentTarget.value));
           }}
         />
+        <MoveKeys setup={setup} from={from} to={to} />
       </div>
       <span className="q">{formatSeconds(to)}</span>
       <b className="clock" ref={clock} />
+      <FocusBar setup={setup} from={from} to={to} />
     </div>
   );
 }

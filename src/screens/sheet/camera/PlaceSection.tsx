@@ -1,4 +1,4 @@
-import { moveSetup } from '../../../core/plan/edits/moveSetup';
+import { moveCamera } from '../../../core/optics/onTrack';
 import { renameSetup } from '../../../core/plan/edits/renameSetup';
 import { setKeyPosition } from '../../../core/plan/edits/setKeyPosition';
 import { turnSetup } from '../../../core/plan/edits/turnSetup';
@@ -47,12 +47,12 @@ export function PlaceSection({ setup }: { readonly setup: Setup }) {
         <LengthField
           label="x, right"
           metres={x}
-          commit={(to) => edit('move the camera', (before) => moveSetup(before, { setupId, to: [to, z] }))}
+          commit={(to) => edit('move the camera', (before) => moveCamera(before, { setupId, to: [to, z] }))}
         />
         <LengthField
           label="z, down"
           metres={z}
-          commit={(to) => edit('move the camera', (before) => moveSetup(before, { setupId, to: [x, to] }))}
+          commit={(to) => edit('move the camera', (before) => moveCamera(before, { setupId, to: [x, to] }))}
         />
         <Field
           wide

@@ -6,10 +6,14 @@ import { planStore } from '../../../desk/planStore';
 import { toastStore } from '../../../desk/toastStore';
 import { Icon } from '../../parts/Icon';
 import { ExposureSection } from './ExposureSection';
+import { FocusSection } from './FocusSection';
 import { GlassSection } from './GlassSection';
+import { useDepartmentFaults } from './MoveFaults';
+import { MoveSection } from './MoveSection';
 import { OwnLinesSection } from './OwnLinesSection';
 import { PlaceSection } from './PlaceSection';
 import { ReadingSection } from './ReadingSection';
+import { SupportSection } from './SupportSection';
 import './camera.css';
 
 function takeOut(setup: Setup): void {
@@ -21,6 +25,7 @@ function takeOut(setup: Setup): void {
 /** The chosen camera, section by section: its glass, how much light it takes, where it stands, what is read off it. */
 export function SetupPanel({ setup }: { readonly setup: Setup }) {
   const plan = useLivePlan();
+  const faults = useDepartmentFaults(plan, setup);
   return (
     <>
       <h3 className="of-item">
@@ -32,6 +37,9 @@ export function SetupPanel({ setup }: { readonly setup: Setup }) {
         <GlassSection plan={plan} setup={setup} />
         <ExposureSection plan={plan} setup={setup} />
         <PlaceSection setup={setup} />
+        <SupportSection plan={plan} setup={setup} faults={faults} />
+        <MoveSection plan={plan} setup={setup} faults={faults} />
+        <FocusSection plan={plan} setup={setup} faults={faults} />
         <ReadingSection plan={plan} setup={setup} />
         <OwnLinesSection plan={plan} />
       </div>

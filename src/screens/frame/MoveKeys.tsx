@@ -1,0 +1,168 @@
+import { type KeyboardEvent, type PointerEvent, useRef } from 'react';
+import { keysOf } from '../../core/optics/cameraKey';
+import { momentAs } from '../../core/optics/heldKey';
+import { setKey } from '../../core/plan/edits/changeKeys';
+import type { Plan } from '../../core/plan/schema/plan';
+import type { Setup } from '../../core/plan/schema/setup';
+import { formatSeconds } from '../../core/units/seconds';
+import { FRAME_SECONDS, goToSeconds } from '../../desk/choose';
+import { useLivePlan } from '../../desk/hooks';
+import { livePlan, liveStore } from '../../desk/liveStore';
+import { planStore } from '../../desk/planStore';
+import { toastStore } from '../../desk/toastStore';
+
+/** A key that comes this near to a beat is put on it, pixels. */
+const BEAT_PIXELS = 8;
+/** A press that moves less than this goes to the key and leaves it where it is, pixels. */
+const STILL_PIXELS = 3;
+
+/** Between which moments a key may go, so that the keys keep their order: a frame from those beside it. */
+function roomOf(
+  plan: Plan,
+  setup: Setup,
+  index: number,
+  from: number,
+  to: number,
+): readonly [number, number] {
+  const keys = keysOf(plan, setup);
+  const before = index > 0 ? keys[index - 1].atSeconds + FRAME_SECONDS : from;
+  const after = index < keys.length - 1 ? keys[index + 1].atSeconds - FRAME_SECONDS : to;
+  return [Math.max(from, before), Math.min(to, after)];
+}
+
+/** The plan with a key at a moment: on a beat where one is within reach, else on the clock, to a frame. */
+export function retimed(
+  plan: Plan,
+  args: {
+    readonly setupId: string;
+    readonly keyIndex: number;
+    readonly seconds: number;
+    readonly span: readonly [number, number];
+    /** How near to a beat catches, seconds. */
+    readonly reachSeconds: number;
+  },
+): Plan {
+  const { setupId, keyIndex, seconds, span, reachSeconds } = args;
+  const setup = plan.setups.find(({ id }) => id === setupId);
+  if (!setup) return plan;
+  const [low, high] = roomOf(plan, setup, keyIndex, ...span);
+  if (low > high) return plan;
+  const beat = plan.beats
+    .filter(({ atSeconds }) => atSeconds >= low && atSeconds <= high)
+    .toSorted((a, b) => Math.abs(a.atSeconds - seconds) - Math.abs(b.atSeconds - seconds))[0];
+  const isNear = beat !== undefined && Math.abs(beat.atSeconds - seconds) <= reachSeconds;
+  const toFrame = Math.round(seconds / FRAME_SECONDS) * FRAME_SECONDS;
+  const moment = isNear
+    ? { atSeconds: 0, beat: beat.id }
+    : { ...momentAs(plan, Math.min(high, Math.max(low, toFrame)), undefined), beat: undefined };
+  return setKey(plan, { setupId, keyIndex, patch: moment });
+}
+
+interface Hold {
+  readonly keyIndex: number;
+  readonly fromX: number;
+  readonly width: number;
+  readonly seconds: number;
+  readonly plan: Plan;
+  moved: boolean;
+}
+
+/** The keys of a move as diamonds on its time: filled on a beat. A drag retimes one, arrows by a frame, with Shift by a second. */
+export function MoveKeys(props: { readonly setup: Setup; readonly from: number; readonly to: number }) {
+  const { setup, from, to } = props;
+  const plan = useLivePlan();
+  const hold = useRef<Hold | null>(null);
+  const keys = keysOf(plan, setup);
+  if (keys.length < 2 || to <= from) return null;
+
+  const down = (event: PointerEvent<HTMLElement>, keyIndex: number): void => {
+    const bar = event.currentTarget.parentElement?.getBoundingClientRect();
+    if (!bar || event.button !== 0) return;
+    event.currentTarget.setPointerCapture(event.pointerId);
+    liveStore.getState().setPlaying(false);
+    hold.current = {
+      keyIndex,
+      fromX: event.clientX,
+      width: bar.width,
+      seconds: keys[keyIndex].atSeconds,
+      plan: livePlan(),
+      moved: false,
+    };
+  };
+  const move = (event: PointerEvent<HTMLElement>): void => {
+    const held = hold.current;
+    if (!held) return;
+    const by = event.clientX - held.fromX;
+    if (!held.moved && Math.abs(by) < STILL_PIXELS) return;
+    if (!held.moved) liveStore.getState().beginGesture(setup.id);
+    held.moved = true;
+    const perPixel = (to - from) / held.width;
+    liveStore.getState().moveGesture(
+      retimed(held.plan, {
+        setupId: setup.id,
+        keyIndex: held.keyIndex,
+        seconds: held.seconds + by * perPixel,
+        span: [from, to],
+        reachSeconds: event.altKey ? -1 : BEAT_PIXELS * perPixel,
+      }),
+    );
+  };
+  const up = (): void => {
+    const held = hold.current;
+    hold.current = null;
+    if (!held) return;
+    if (!held.moved) {
+      goToSeconds(held.seconds);
+      return;
+    }
+    const [fault] = liveStore.getState().commitGesture('retime a key');
+    if (fault) toastStore.getState().say(fault.sentence, { tone: 'warn' });
+  };
+  const cancel = (): void => {
+    if (hold.current?.moved) liveStore.getState().dropGesture();
+    hold.current = null;
+  };
+  const typed = (event: KeyboardEvent<HTMLElement>, keyIndex: number): void => {
+    const way = { ArrowLeft: -1, ArrowRight: 1 }[event.key];
+    if (event.key === 'Enter' || event.key === ' ') goToSeconds(keys[keyIndex].atSeconds);
+    if (way === undefined) return;
+    event.preventDefault();
+    event.stopPropagation();
+    const seconds = keys[keyIndex].atSeconds + way * (event.shiftKey ? 1 : FRAME_SECONDS);
+    planStore.getState().edit('retime a key', (before) =>
+      retimed(before, {
+        setupId: setup.id,
+        keyIndex,
+        seconds,
+        span: [from, to],
+        reachSeconds: FRAME_SECONDS / 4,
+      }),
+    );
+  };
+  return keys.map((key, index) => {
+    const beat = plan.beats.find(({ id }) => id === setup.move.keys[index]?.beat);
+    return (
+      <button
+        // biome-ignore lint/suspicious/noArrayIndexKey: a key that is dragged stays the same button while its moment changes.
+        key={index}
+        type="button"
+        className="move-key"
+        role="slider"
+        aria-label={`Key ${index + 1} of ${keys.length}`}
+        aria-valuemin={from}
+        aria-valuemax={to}
+        aria-valuenow={key.atSeconds}
+        aria-valuetext={
+          beat ? `${formatSeconds(key.atSeconds)}, ${beat.label}` : formatSeconds(key.atSeconds)
+        }
+        data-beat={beat?.id}
+        style={{ left: `${Math.min(1, Math.max(0, (key.atSeconds - from) / (to - from))) * 100}%` }}
+        onPointerDown={(event) => down(event, index)}
+        onPointerMove={move}
+        onPointerUp={up}
+        onPointerCancel={cancel}
+        onKeyDown={(event) => typed(event, index)}
+      />
+    );
+  });
+}
