@@ -30,17 +30,19 @@ export function Hints() {
 
   if (!hint) return null;
   return (
-    <div className="hint" role="note">
-      <p>{hint.words}</p>
-      <span className="q">
-        {gone.length + 1} of {MOST_HINTS}
-      </span>
-      <button type="button" className="bare" onClick={() => hintStore.getState().putAway([hint.id])}>
-        Next
-      </button>
-      <button type="button" className="bare" onClick={() => hintStore.getState().putAway(HINT_IDS)}>
-        No more
-      </button>
+    <div className="hints">
+      <div className="hint" role="note">
+        <p>{hint.words}</p>
+        <span className="q">
+          {gone.length + 1} of {MOST_HINTS}
+        </span>
+        <button type="button" className="bare" onClick={() => hintStore.getState().putAway([hint.id])}>
+          Next
+        </button>
+        <button type="button" className="bare" onClick={() => hintStore.getState().putAway(HINT_IDS)}>
+          No more
+        </button>
+      </div>
     </div>
   );
 }

@@ -64,8 +64,8 @@ export function RoofPane() {
         <SnapWords />
         {view === 'walk round' && <Standpoints />}
       </div>
+      <Hints />
       <div className="board-wrap">
-        <Hints />
         <PaneBoundary name="The roof">
           {view === 'overhead' ? <Overhead /> : <WalkRound />}
           {view === 'walk round' && <OverWalk />}

@@ -20,6 +20,9 @@ export function RoofPicture({ plan }: { readonly plan: Plan }) {
       viewBox={`${left - AROUND_METRES} ${top - AROUND_METRES} ${width} ${height}`}
       aria-hidden="true"
     >
+      {decks.length === 0 ? (
+        <rect className="none-yet" x={left} y={top} width={right - left} height={bottom - top} />
+      ) : null}
       {decks.map((deck) => (
         <path
           key={deck.id}
