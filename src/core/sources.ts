@@ -122,6 +122,12 @@ export const SOURCES = {
     where: 'Proceedings of the Koninklijke Akademie van Wetenschappen te Amsterdam 38',
     seen: 'memory',
   },
+  png: {
+    title:
+      'Portable Network Graphics specification: chunks, their CRC (polynomial EDB88320, reflected), tEXt and iTXt',
+    where: 'w3.org/TR/png; not looked up',
+    seen: 'memory',
+  },
   fdlibm: {
     title:
       'Freely Distributable LIBM, Sun Microsystems, 1993: reduction and coefficients of sine, cosine and arc tangent',

@@ -126,10 +126,11 @@ export function reframing(
   return { same, change, why: after ? standingRefusal(moved, after, seconds) : null };
 }
 
-/** Where a set piece is, as one spot. */
+/** Where a set piece is, as one spot; null for what is all over the place. */
 function middleOf(piece: Piece): Spot | null {
   if ('at' in piece) return [piece.at[0], piece.at[2]];
-  const spots: readonly Spot[] = 'path' in piece ? piece.path : [];
+  // What runs round the roof lies every way.
+  const spots: readonly Spot[] = 'path' in piece && !('closed' in piece && piece.closed) ? piece.path : [];
   if (spots.length === 0) return null;
   const sum = spots.reduce(([a, b], [c, d]): Spot => [a + c, b + d], [0, 0]);
   return [sum[0] / spots.length, sum[1] / spots.length];
@@ -139,7 +140,7 @@ function middleOf(piece: Piece): Spot | null {
 const THAT_WAY = 0.906;
 
 /** The label of the set piece that a way leads towards, the straightest ahead; null for none. Spots in metres. */
-export function towardsWhat(plan: Plan, from: Spot, to: Spot): string | null {
+export function towardsWhat(plan: Plan, from: Readonly<Spot>, to: Readonly<Spot>): string | null {
   const way: Spot = [to[0] - from[0], to[1] - from[1]];
   const long = hypot(way[0], way[1]);
   let best: { readonly label: string; readonly along: number } | null = null;

@@ -108,11 +108,12 @@ export function RenderDriver() {
     } else driver.forgetWalk();
 
     // Thumbnails and stills come one by one, once the hand rests; the end of a move or a drag calls for them again.
-    const hasStills = stillsStore.getState().waiting.length > 0;
-    if ((thumbElements.size > 0 || hasStills) && !playing && gesture === null) {
+    // A still is of a plan of its own, so what is only tried out does not hold it up.
+    const wantsThumbs = thumbElements.size > 0 && gesture === null;
+    if ((wantsThumbs || stillsStore.getState().waiting.length > 0) && !playing) {
       const isBusy = driver.paintings !== before || performance.now() < thumbsAt.current;
       if (isBusy) wakeLater(invalidate, thumbsAt.current);
-      else if (driver.printNextThumb(moment, thumbElements)) invalidate();
+      else if (wantsThumbs && driver.printNextThumb(moment, thumbElements)) invalidate();
       else if (drawNextStill((still) => driver.printStill(still, quality))) invalidate();
     }
     // What tests and a worried battery can read: both stand still while nothing changes.

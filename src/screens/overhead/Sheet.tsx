@@ -29,6 +29,7 @@ import { EdgeTicks, WIDE_PANE } from './layers/Furniture';
 import { ringOf } from './layers/Handled';
 import { Hands } from './layers/Hands';
 import { LetteringLayer } from './layers/LetteringLayer';
+import { ProposedPlace } from './layers/ProposedPlace';
 import { toolPointer } from './pointers/tool';
 import { spotIn, type Told } from './pointers/types';
 import { REACH, useSheetPointers } from './pointers/useSheetPointers';
@@ -243,6 +244,7 @@ export function Sheet({ committed, plan, drawn, sheet, seconds, setupId, report,
         chosen={decksOf(plan).length > 0 && chosenId ? placeOf(plan, chosenId, seconds) : null}
       />
       <Findings findings={findings} />
+      <ProposedPlace sheet={sheet} lengths={lengths} />
       <LetteringLayer labels={resting} seconds={seconds} perMetre={sheet.perMetre} />
       <Hands
         committed={committed}
