@@ -17,17 +17,25 @@ export function Field(props: {
   /** Stands where there is no text: what several chosen things differ in is `mixed`. */
   readonly empty?: string;
   readonly commit: (text: string) => string | null;
+  /** Called when what was there stands again. */
+  readonly onGivenBack?: () => void;
 }) {
-  const { label, text, unit, empty, commit } = props;
+  const { label, text, unit, empty, commit, onGivenBack } = props;
   const [typed, setTyped] = useState<string | null>(null);
   const [refused, setRefused] = useState<{ readonly text: string; readonly sentence: string } | null>(null);
   const id = useId();
   // A value that changed elsewhere (a drag, an undo) makes an old fault pointless.
   const fault = refused?.text === text ? refused.sentence : null;
 
+  const giveBack = (): void => {
+    setTyped(null);
+    setRefused(null);
+    onGivenBack?.();
+  };
   const done = (): void => {
-    if (typed === null || typed === text) {
-      setTyped(null);
+    if (typed === null) return;
+    if (typed === text) {
+      giveBack();
       return;
     }
     const sentence = commit(typed);
@@ -62,8 +70,9 @@ export function Field(props: {
               }
               if (event.key !== 'Escape') return;
               event.stopPropagation();
-              setTyped(null);
-              setRefused(null);
+              // A sheet that the field stands on stays, while there is something to give back.
+              if (typed !== null) event.preventDefault();
+              giveBack();
             }}
           />
           {unit ? <span className="unit">{unit}</span> : null}

@@ -29,6 +29,7 @@ export function OfferField(props: {
         text={text}
         {...(props.unit === undefined ? {} : { unit: props.unit })}
         {...(props.empty === undefined ? {} : { empty: props.empty })}
+        onGivenBack={() => setRefused(null)}
         commit={(typed) => {
           const refusal = commit(typed);
           setRefused(refusal && { text, refusal });
