@@ -145,7 +145,8 @@ export function towardsWhat(plan: Plan, from: Readonly<Spot>, to: Readonly<Spot>
   const long = hypot(way[0], way[1]);
   let best: { readonly label: string; readonly along: number } | null = null;
   for (const piece of plan.pieces) {
-    const middle = piece.kind === 'deck' || piece.hidden ? null : middleOf(piece);
+    const middle =
+      piece.kind === 'deck' || piece.kind === 'skyline block' || piece.hidden ? null : middleOf(piece);
     if (!middle) continue;
     const there: Spot = [middle[0] - from[0], middle[1] - from[1]];
     const along = (there[0] * way[0] + there[1] * way[1]) / (hypot(there[0], there[1]) * long);

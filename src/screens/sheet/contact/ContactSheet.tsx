@@ -17,7 +17,7 @@ function Shot({ plan, shot }: { readonly plan: Plan; readonly shot: ContactShot 
     <li>
       <button
         type="button"
-        className="shot"
+        className="contact-shot"
         onClick={() => {
           chooseSetup(shot.setup.id);
           goToSeconds(shot.seconds);
