@@ -50,7 +50,7 @@ function FocusNumbers({ plan, setup }: { readonly plan: Plan; readonly setup: Se
         {sample.performers.map((performer) => (
           <li key={performer.performerId}>
             <span>{plan.cast.find(({ id }) => id === performer.performerId)?.label}</span>
-            <span className={performer.sharp ? undefined : 'verm'}>
+            <span className={performer.sharp ? undefined : 'q'}>
               {blurWords(performer, gateMm[1], lengths)}
             </span>
           </li>

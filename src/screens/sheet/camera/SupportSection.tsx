@@ -98,7 +98,7 @@ function DollyFields({ plan, setup }: { readonly plan: Plan; readonly setup: Set
             edit('lay track under the move', (before) => layTrack(before, { setupId, bent: false }))
           }
         >
-          Lay track under it
+          {setup.track === undefined ? 'Lay track under it' : 'Lay another under it'}
         </button>
         {setup.move.keys.length >= 3 ? (
           <button
