@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'react';
 import { useStore } from 'zustand';
+import { planStore } from '../../desk/planStore';
 import { type Toast, toastStore } from '../../desk/toastStore';
 
 /** Long enough to read 24 words. A warning stays until it is put away or replaced. */
@@ -46,9 +47,23 @@ function ToastLine({ toast }: { readonly toast: Toast }) {
   );
 }
 
+/** Once another step was made, undo would take back that one: whoever offers it for the step before goes. */
+function dropOvertaken(): void {
+  const { undo } = planStore.getState();
+  const { toasts, dismiss } = toastStore.getState();
+  for (const { id, action } of toasts) if (action?.act === undo) dismiss(id);
+}
+
 /** What just happened, above the strip at the right. */
 export function Toasts() {
   const toasts = useStore(toastStore, (state) => state.toasts);
+  useEffect(
+    () =>
+      planStore.subscribe((state, before) => {
+        if (state.plan !== before.plan) dropOvertaken();
+      }),
+    [],
+  );
   return (
     <ul className="toasts">
       {toasts.map((toast) => (

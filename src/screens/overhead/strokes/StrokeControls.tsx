@@ -46,7 +46,7 @@ export function StrokeControls(props: HandProps) {
       )}
       {corner && <FingerButtons at={sheet.at(corner)} pane={pane} goesOn={goesOn} />}
       {!corner && (
-        <div className="finger-buttons at-foot">
+        <div className="finger-buttons at-edge">
           <button type="button" onClick={putDown}>
             Put it down
           </button>
