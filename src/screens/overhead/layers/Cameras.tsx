@@ -37,7 +37,9 @@ function Camera({ setup, letter, chosen }: CameraProps) {
   const group = useRef<SVGGElement>(null);
   useDriver(() => {
     const plan = livePlan();
-    const now = plan.setups.find(({ id }) => id === setup.id) ?? setup;
+    const now = plan.setups.find(({ id }) => id === setup.id);
+    // Between the opening of another plan and its drawing, this camera is of the one before.
+    if (!now) return;
     const { position, headingDegrees } = stateAt(plan, now, liveStore.getState().seconds);
     group.current?.setAttribute(
       'transform',
