@@ -66,7 +66,7 @@ export function FocusBar(props: { readonly setup: Setup; readonly from: number; 
           setPointed(from + (to - from) * share);
         }}
         onPointerLeave={() => setPointed(null)}
-        onFocus={() => setFocused(true)}
+        onFocus={(event) => setFocused(event.currentTarget.matches(':focus-visible'))}
         onBlur={() => setFocused(false)}
         onClick={() => {
           if (pointed !== null) goToSeconds(pointed);

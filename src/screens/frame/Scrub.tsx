@@ -56,7 +56,7 @@ export function Scrub({ setup }: { readonly setup: Setup }) {
           <Icon name="play" />
         )}
       </button>
-      <span className="q">{formatSeconds(from)}</span>
+      <span className="q from">{formatSeconds(from)}</span>
       <div className="time">
         <TimeBar setup={setup} from={from} to={to} />
         <i className="playhead" />
@@ -75,7 +75,7 @@ export function Scrub({ setup }: { readonly setup: Setup }) {
         />
         <MoveKeys setup={setup} from={from} to={to} />
       </div>
-      <span className="q">{formatSeconds(to)}</span>
+      <span className="q to">{formatSeconds(to)}</span>
       <b className="clock" ref={clock} />
       <FocusBar setup={setup} from={from} to={to} />
     </div>

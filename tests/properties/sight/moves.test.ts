@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { formsAt } from '../../../src/core/form/formsAt';
 import { cameraAt, spanOf } from '../../../src/core/optics/camera';
+import { formsThrough } from '../../../src/core/optics/riding';
 import type { Plan } from '../../../src/core/plan/schema/plan';
 import { reportOf } from '../../../src/core/report/report';
 import { runsOf } from '../../../src/core/sight/frames';
@@ -36,7 +36,7 @@ function bruteForce(plan: Plan, instants: Float64Array): ItemTally[] {
   const scratch = scratchFor(cameraAt(plan, setup, instants[0]));
   const tallies: ItemTally[] = [];
   instants.forEach((seconds, frame) => {
-    const stage = stageOf(formsAt(plan, seconds));
+    const stage = stageOf(formsThrough(plan, setup, seconds));
     const seen = look(stage, cameraAt(plan, setup, seconds), scratch);
     findThin(seen);
     stage.forms.forEach((_, item) => {

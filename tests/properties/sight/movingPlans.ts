@@ -62,6 +62,17 @@ export function movingPlan(seed: number): Plan {
       marks: [mark('start'), mark('end')],
     };
   };
+  /** Rides along with the camera, and its column rises and falls with it. */
+  const dolly = {
+    id: 'dolly',
+    label: 'Dolly',
+    kind: 'dolly',
+    wish: 'keep out',
+    at: [0, 0, 0],
+    headingDegrees: roll(0, 360),
+    size: [0.66, 1.05, 1.2],
+    rides: setup.id,
+  };
   const whips = seed % 3 === 0;
   let [x, z] = spot();
   // Towards the middle of the roof, more or less; a whip turns past it.
@@ -82,7 +93,7 @@ export function movingPlan(seed: number): Plan {
     ground: { surface: 'concrete', wetness: seed % 4 === 0 ? 'dry' : 'wet down' },
     pieces: [...base.pieces, ...[1, 2, 3, 4].map(crate)],
     cast: [1, 2].map(performer),
-    gear: [1, 2, 3, 4].map(stand),
+    gear: [...[1, 2, 3, 4].map(stand), ...(seed % 3 === 1 ? [dolly] : [])],
     beats: [
       { id: 'start', label: 'Start', atSeconds: 0 },
       { id: 'end', label: 'End', atSeconds: seconds },
