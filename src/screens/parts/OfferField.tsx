@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { Field } from './Field';
 
 /** Why a value was not taken, and what lies nearest to it that would be. */
@@ -19,10 +19,15 @@ export function OfferField(props: {
   const { label, text, commit, wide = false } = props;
   const [refused, setRefused] = useState<{ readonly text: string; readonly refusal: Refusal } | null>(null);
   const [taken, setTaken] = useState(0);
+  const place = useRef<HTMLDivElement>(null);
+  // The button is gone once it is pressed: whoever goes by keys is back at the field.
+  useEffect(() => {
+    if (taken > 0) place.current?.querySelector('input')?.focus();
+  }, [taken]);
   // A value that changed elsewhere (a drag, an undo) makes an old offer pointless.
   const offer = refused?.text === text ? refused.refusal.offer : null;
   return (
-    <div className={wide ? 'wide offering' : 'offering'}>
+    <div className={wide ? 'wide offering' : 'offering'} ref={place}>
       <Field
         key={taken}
         label={label}

@@ -1,6 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
 import { useStore } from 'zustand';
-import { setupsWithBody } from '../../../core/plan/kitUse';
 import type { Body, Lens } from '../../../core/plan/schema/kit';
 import { letterOf } from '../../../desk/choose';
 import { usePlanState } from '../../../desk/hooks';
@@ -72,6 +71,7 @@ function Inside() {
   const used = (id: string): string => usedWords(plan, about, id);
   const say = (sentence: string, undo?: () => void): void => setSaid({ sentence, undo: undo ?? null });
   const setup = looked && { id: looked.id, letter: letterOf(plan, looked.id) };
+  const isUsed = (id: string): boolean => (about === 'lenses' ? looked?.lens : looked?.body) === id;
   const lens = about === 'lenses' ? entryAt(lenses, chosen) : null;
   const body = about === 'bodies' ? entryAt(bodies, chosen) : null;
 
@@ -112,7 +112,7 @@ function Inside() {
           inPlan={entries.plan.find(({ id }) => id === entry.id) ?? null}
           kept={entries.kept.find(({ id }) => id === entry.id) ?? null}
           used={used(entry.id)}
-          setup={setup}
+          setup={chosen.where === 'plan' && isUsed(entry.id) ? null : setup}
           choose={setChosen}
           say={say}
         />
@@ -204,11 +204,7 @@ function Inside() {
                 body={body}
                 change={changing(BODY_DOINGS)}
                 usedBy={(modeId) =>
-                  chosen?.where === 'plan'
-                    ? setupsWithBody(plan, body.id, modeId)
-                        .map(({ id }) => `setup ${letterOf(plan, id)}`)
-                        .join(', ')
-                    : ''
+                  chosen?.where === 'plan' ? usedWords(plan, 'bodies', body.id, modeId) : ''
                 }
               />
             </>

@@ -31,11 +31,11 @@ export const lensFacts = ({ focalMm, longestMm, squeeze, widestStop, narrowestSt
 
 /** `3 modes, the first 22 × 18.59 mm`. */
 export const bodyFacts = ({ modes }: Body): string =>
-  `${modes.length === 1 ? '1 mode' : `${modes.length} modes, the first`} ${modes[0].gateMm.join(' × ')}${NBSP}mm`;
+  `${modes.length === 1 ? '1 mode,' : `${modes.length} modes, the first`} ${modes[0].gateMm.join(' × ')}${NBSP}mm`;
 
-/** `setups A, C`, or nothing. */
-export function usedWords(plan: Plan, about: About, id: string): string {
-  const setups = about === 'lenses' ? setupsWithLens(plan, id) : setupsWithBody(plan, id);
+/** Which setups use a lens, a body, or one mode of it: `setups A, C`, or nothing. */
+export function usedWords(plan: Plan, about: About, id: string, modeId?: string): string {
+  const setups = about === 'lenses' ? setupsWithLens(plan, id) : setupsWithBody(plan, id, modeId);
   if (setups.length === 0) return '';
   const letters = setups.map((setup) => letterOf(plan, setup.id)).join(', ');
   return `${setups.length === 1 ? 'setup' : 'setups'} ${letters}`;
