@@ -23,7 +23,7 @@ const setup = (id: string, label: string, lens: string, from: string, to: string
   ndStops: 0,
   balanceKelvin: 4300,
   focus: { metres: 6 },
-  support: 'sticks',
+  support: 'handheld',
   span: { from, to },
   move: { ease: 'eased', keys },
 });

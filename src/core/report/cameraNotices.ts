@@ -12,6 +12,7 @@ import { surfaceUnder } from '../plan/surfaces';
 import { formatLength, type LengthSystem } from '../units/lengths';
 import { formatSeconds } from '../units/seconds';
 import { formatShare } from '../units/shares';
+import { hypot } from '../units/steadyMath';
 import type { Notice } from './types';
 
 /** Lengths in a report are metric; the page says them as its person reads them. */
@@ -20,12 +21,23 @@ const length = (metres: number): string => formatLength(metres, SYSTEM);
 /** A move is looked through at this many instants for what may go wrong in it. */
 const INSTANTS = 48;
 const HAIR = 1e-6;
+/** A head that pans takes the lens along by less than this, metres. */
+const NO_TRAVEL_METRES = 0.1;
 
 /** T2.8 for 2.8. */
 const stopWords = (stop: number): string => `T${Math.round(stop * 100) / 100}`;
 
 /** What a fault is about, so that it can be said beside what would mend it. */
-export type FaultSubject = 'stop' | 'circle' | 'key' | 'zoom' | 'along' | 'focus' | 'height' | 'pace';
+export type FaultSubject =
+  | 'stop'
+  | 'circle'
+  | 'key'
+  | 'zoom'
+  | 'along'
+  | 'focus'
+  | 'height'
+  | 'travel'
+  | 'pace';
 
 /** Something that a camera department would object to. */
 export interface DepartmentFault {
@@ -171,6 +183,31 @@ function reachFaults(plan: Plan, setup: Setup): DepartmentFault[] {
   return said;
 }
 
+/** A camera that gets farther than what carries it lets it, without being carried elsewhere. */
+function travelFault(plan: Plan, setup: Setup): DepartmentFault | null {
+  const carrier = supportOf(setup.support);
+  if (carrier.travelMetres === null || setup.move.keys.length < 2) return null;
+  const [from, to] = spanOf(plan, setup);
+  const places = Array.from(
+    { length: INSTANTS + 1 },
+    (_, k) => stateAt(plan, setup, from + ((to - from) * k) / INSTANTS).position,
+  );
+  const [first] = places;
+  // A jib swings to either side of where it stands, a slider runs from one end to the other.
+  const reach = setup.support === 'jib' ? 2 * carrier.travelMetres : carrier.travelMetres;
+  const metres = Math.max(...places.map(([x, , z]) => hypot(x - first[0], z - first[2])));
+  if (metres <= reach + NO_TRAVEL_METRES) return null;
+  const carries =
+    reach === 0
+      ? 'stays where it stands: a slider, a dolly or a shoulder would carry it'
+      : `carries it ${length(reach)} at most`;
+  return faultOf(
+    'travel',
+    `${setup.label} takes its camera ${length(metres)} away, and what it is on, ${carrier.label.toLowerCase()}, ${carries}.`,
+    reach,
+  );
+}
+
 function paceFault(plan: Plan, setup: Setup): DepartmentFault | null {
   const { fastestMetresPerSecond, atSeconds } = paceOf(plan, setup);
   if (fastestMetresPerSecond <= WALKING_PACE + HAIR) return null;
@@ -190,6 +227,7 @@ export function departmentFaults(plan: Plan, setup: Setup): readonly DepartmentF
     ...zoomFaults(plan, setup),
     ...trackFaults(plan, setup),
     ...reachFaults(plan, setup),
+    travelFault(plan, setup),
     paceFault(plan, setup),
   ];
   return faults.filter((fault) => fault !== null);

@@ -1,7 +1,12 @@
+import { useState } from 'react';
 import { useStore } from 'zustand';
 import { itemOf } from '../../core/plan/items';
+import type { Plan } from '../../core/plan/schema/plan';
+import { letterOf } from '../../desk/choose';
 import { useLivePlan, useSession } from '../../desk/hooks';
 import { Column } from '../parts/Column';
+import { Segmented } from '../parts/Segmented';
+import { SetupPanel } from './camera/SetupPanel';
 import { ContactSheet } from './contact/ContactSheet';
 import { Findings } from './Findings';
 import { ItemPanel } from './ItemPanel';
@@ -41,9 +46,33 @@ function FindingsView() {
         ) : item ? (
           <ItemPanel item={item} standing />
         ) : (
-          <NightPanel />
+          <About plan={plan} />
         )}
       </Column>
     </div>
+  );
+}
+
+/** With nothing chosen: the whole night, or the camera that is looked through. */
+function About({ plan }: { readonly plan: Plan }) {
+  const [about, setAbout] = useState<'night' | 'setup'>('night');
+  const setupId = useSession((state) => state.setupId);
+  const setup = plan.setups.find((each) => each.id === setupId) ?? null;
+  if (!setup) return <NightPanel />;
+  return (
+    <>
+      <div className="column-head stays">
+        <Segmented
+          label="What the panel is about"
+          choices={[
+            { value: 'night', word: 'the night' },
+            { value: 'setup', word: `setup ${letterOf(plan, setup.id)}` },
+          ]}
+          chosen={about}
+          onChoose={setAbout}
+        />
+      </div>
+      {about === 'setup' ? <SetupPanel setup={setup} /> : <NightPanel />}
+    </>
   );
 }

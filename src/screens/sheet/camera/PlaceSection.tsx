@@ -1,7 +1,10 @@
+import { stateAt } from '../../../core/optics/camera';
+import { keysOf } from '../../../core/optics/cameraKey';
 import { moveCamera } from '../../../core/optics/onTrack';
 import { renameSetup } from '../../../core/plan/edits/renameSetup';
 import { setKeyPosition } from '../../../core/plan/edits/setKeyPosition';
 import { turnSetup } from '../../../core/plan/edits/turnSetup';
+import type { Plan } from '../../../core/plan/schema/plan';
 import type { Setup } from '../../../core/plan/schema/setup';
 import { Field } from '../../parts/Field';
 import { HeadingField } from '../../parts/HeadingField';
@@ -9,11 +12,12 @@ import { LengthField } from '../../parts/LengthField';
 import { edit } from './editing';
 
 /** Where a camera's first key stands, and what it is called. */
-export function PlaceSection({ setup }: { readonly setup: Setup }) {
+export function PlaceSection({ plan, setup }: { readonly plan: Plan; readonly setup: Setup }) {
   const setupId = setup.id;
   const [key] = setup.move.keys;
   if (!key) return null;
-  const [x, y, z] = key.position;
+  // On a track its place follows from how far along it is.
+  const [x, y, z] = stateAt(plan, setup, keysOf(plan, setup)[0].atSeconds).position;
   return (
     <section className="group">
       <h4>Place</h4>

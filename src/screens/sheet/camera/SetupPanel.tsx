@@ -36,7 +36,7 @@ export function SetupPanel({ setup }: { readonly setup: Setup }) {
       <div className="sections" key={setup.id}>
         <GlassSection plan={plan} setup={setup} />
         <ExposureSection plan={plan} setup={setup} />
-        <PlaceSection setup={setup} />
+        <PlaceSection plan={plan} setup={setup} />
         <SupportSection plan={plan} setup={setup} faults={faults} />
         <MoveSection plan={plan} setup={setup} faults={faults} />
         <FocusSection plan={plan} setup={setup} faults={faults} />

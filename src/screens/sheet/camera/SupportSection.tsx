@@ -164,6 +164,7 @@ export function SupportSection(props: {
           )
         }
       />
+      <MoveFaults faults={faults} about="travel" />
       {setup.support === 'dolly' ? <DollyFields plan={plan} setup={setup} /> : null}
     </section>
   );

@@ -14,9 +14,11 @@ export function WhereFields({ item }: { readonly item: Item }) {
   const plan = useLivePlan();
   const edit = useEdit();
   const { id } = item.record;
-  const anchor = anchorOf(plan, id);
+  // A camera that rides on a dolly says where it is.
+  const isRidden = item.section === 'gear' && item.record.kind === 'dolly' && item.record.rides !== undefined;
+  const anchor = isRidden ? null : anchorOf(plan, id);
   const carrier = carrierOf(plan, id);
-  const base = baseHeightOf(item);
+  const base = isRidden ? null : baseHeightOf(item);
   const carrierLabel = carrier === null ? null : (itemOf(plan, carrier)?.record.label ?? null);
   const isTurned = 'headingDegrees' in item.record;
   if (!anchor && !isTurned && base === null) return null;
