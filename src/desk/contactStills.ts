@@ -52,17 +52,20 @@ export function askStill(still: Still, signal: AbortSignal): Promise<boolean> {
   });
 }
 
-/** Draws the first picture that waits; false when none does. */
-export function drawNextStill(draw: (still: Still) => void): boolean {
-  const [first, ...waiting] = stillsStore.getState().waiting;
+/** Draws a piece of the first picture that waits, with what says whether that was its last; false when none waits. */
+export function drawNextStill(drawPiece: (still: Still) => boolean): boolean {
+  const [first] = stillsStore.getState().waiting;
   if (!first) return false;
-  stillsStore.setState({ waiting });
+  let done = true;
   let drawn = false;
   try {
-    draw(first.still);
-    drawn = true;
+    done = drawPiece(first.still);
+    drawn = done;
   } finally {
-    first.answer(drawn);
+    if (done) {
+      stillsStore.setState(({ waiting }) => ({ waiting: waiting.filter((each) => each !== first) }));
+      first.answer(drawn);
+    }
   }
-  return waiting.length > 0;
+  return stillsStore.getState().waiting.length > 0;
 }

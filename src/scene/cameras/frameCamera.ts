@@ -18,6 +18,7 @@ const corner = new Vector4();
  */
 export class FrameCamera extends PerspectiveCamera {
   private halves: readonly [number, number] | undefined;
+  private shift: readonly [number, number] = [0, 0];
   private clipHeight: number | undefined;
 
   constructor() {
@@ -34,9 +35,14 @@ export class FrameCamera extends PerspectiveCamera {
     return (this.halves ?? [1, 1])[1];
   }
 
-  /** Tangents of half the angles across and up. */
-  setHalves(tanHalfWidth: number, tanHalfHeight: number): this {
+  /** Tangents of half the angles across and up; `shift` is how many of these halves a piece of a picture lies off its middle. */
+  setHalves(
+    tanHalfWidth: number,
+    tanHalfHeight: number,
+    shift: readonly [right: number, up: number] = [0, 0],
+  ): this {
     this.halves = [tanHalfWidth, tanHalfHeight];
+    this.shift = shift;
     this.updateProjectionMatrix();
     return this;
   }
@@ -70,16 +76,18 @@ export class FrameCamera extends PerspectiveCamera {
     this.updateMatrixWorld(true);
     const { elements: p } = source.projectionMatrix;
     this.clipHeight = height;
-    return this.setHalves(1 / p[0], 1 / p[5]);
+    return this.setHalves(1 / p[0], 1 / p[5], [-p[8], p[9]]);
   }
 
   override updateProjectionMatrix(): void {
     const [x, y] = this.halves ?? [1, 1];
+    // The first call comes from the class above, before this one has any fields.
+    const [right, up] = this.shift ?? [0, 0];
     this.projectionMatrix.makePerspective(
-      -x * this.near,
-      x * this.near,
-      y * this.near,
-      -y * this.near,
+      (right - 1) * x * this.near,
+      (right + 1) * x * this.near,
+      (up + 1) * y * this.near,
+      (up - 1) * y * this.near,
       this.near,
       this.far,
       this.coordinateSystem,

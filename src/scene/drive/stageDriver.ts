@@ -5,6 +5,8 @@ import type { Setup } from '../../core/plan/schema/setup';
 import type { Still } from '../../desk/contactStills';
 import { LOOK_AROUND } from '../../desk/viewStore';
 import { FrameCamera } from '../cameras/frameCamera';
+import { aimPiece, type Piece } from '../contact/pieces';
+import { StillPrinter } from '../contact/stillPrinter';
 import type { Development } from '../picture/develop';
 import { exposureOf, walkExposure } from '../picture/exposure';
 import { Painter, type Pane } from '../picture/painter';
@@ -23,9 +25,6 @@ import { World } from './world';
 
 /** Share of the light that a lens scatters over the picture; common practice, no source. */
 const LENS_GLOW = 0.03;
-
-/** Targets of no more pixels than this are kept for the next still. */
-const SMALL_STILL = 500_000;
 
 /** All that is drawn from, as it is at one moment. */
 export interface Moment {
@@ -49,6 +48,7 @@ export class StageDriver {
   private readonly camera = new FrameCamera();
   private readonly helpers = new WalkHelpers();
   private readonly print = new ThumbPrint();
+  private readonly stills: StillPrinter;
   private readonly painted = new Map<string, Painted>();
   private readonly printed = new Map<string, readonly unknown[]>();
   /** How many views have been painted: it stands still while nothing changes. */
@@ -61,6 +61,7 @@ export class StageDriver {
     scene.add(this.helpers.group);
     this.world = new World(renderer, scene);
     this.painter = new Painter(renderer, scene, this.world.materials, this.world.roof);
+    this.stills = new StillPrinter(renderer, this.painter);
   }
 
   /** The chosen setup's frame with its look-around, into a pane of the canvas. */
@@ -130,21 +131,15 @@ export class StageDriver {
     return false;
   }
 
-  /** Prints a picture that was asked for by itself; what it took on the card is given back. */
-  printStill({ plan, setup, seconds, canvas, width, height, widths }: Still, quality: Quality): void {
+  /** Prints the next piece of a picture that was asked for by itself; true when that was the last. */
+  printStill(still: Still, quality: Quality): boolean {
+    const { plan, setup, widths } = still;
+    const seconds = secondsIn(plan, setup, still.seconds);
     const moment = { plan, seconds, quality, pixelRatio: 1 };
-    const { samples, mirrorDivisor } = quality;
-    const sizes = { width, height, samples, mirrorDivisor };
-    const { targets, development } = this.painting('still', sizes, [{}], (into) =>
-      this.paintSetup(into, moment, setup, secondsIn(plan, setup, seconds), widths),
-    );
-    const print = new ThumbPrint();
-    this.painter.print(print.targetOf(sizes), development);
-    print.copyTo(canvas, this.renderer);
-    print.dispose();
-    if (width * height <= SMALL_STILL) return;
-    targets.dispose();
-    this.painted.delete('still');
+    return this.stills.print(still, quality, (targets, piece) => {
+      this.paintings += 1;
+      return this.paintSetup(targets, moment, setup, seconds, widths, piece);
+    });
   }
 
   /** Gives back what shapes that have gone held on the card. */
@@ -165,6 +160,7 @@ export class StageDriver {
     this.scene.remove(this.helpers.group);
     this.helpers.dispose();
     this.print.dispose();
+    this.stills.dispose();
     this.painter.dispose();
     this.world.dispose();
   }
@@ -176,16 +172,18 @@ export class StageDriver {
     setup: Setup,
     seconds: number,
     widths: number,
+    piece: Piece | null = null,
   ): Development {
     const { plan, quality } = moment;
     this.world.pose(plan, setup, seconds, quality);
     const view = swayingCameraAt(plan, setup, seconds);
     const aspect = view.frame.tanHalfWidth / view.frame.tanHalfHeight;
-    const spare = targets.sizes.width / targets.sizes.height / aspect;
+    const spare = piece ? piece.aspect / aspect : targets.sizes.width / targets.sizes.height / aspect;
     // The frame's own pane has its sides; only a thumbnail may be wider or higher.
     const fitted =
       widths === 1 ? ([Math.max(1, spare), Math.max(1, 1 / spare)] as const) : ([widths, widths] as const);
     const bending = aimFrame(this.camera, view, fitted);
+    if (piece) aimPiece(this.camera, piece);
     const mirrorHeight = mirrorHeightUnder(plan, view.pose.position);
     const focus = quality.lens ? lensFocusAt(plan, setup, seconds) : null;
     this.painter.paint(targets, { camera: this.camera, mirrorHeight, focus });

@@ -18,13 +18,13 @@ const WIDTHS = [1920, 2560, 3840] as const;
 /** How far the pictures are, and for how long they have been drawn. */
 function Progress() {
   const { saving } = useStore(contactSavingStore);
-  const [now, setNow] = useState(() => performance.now());
+  const [, tick] = useState(0);
   useEffect(() => {
-    const ticking = setInterval(() => setNow(performance.now()), 1000);
+    const ticking = setInterval(() => tick((count) => count + 1), 1000);
     return () => clearInterval(ticking);
   }, []);
   if (!saving) return null;
-  const seconds = Math.max(0, now - saving.sinceMs) / 1000;
+  const seconds = (performance.now() - saving.sinceMs) / 1000;
   return (
     <p className="trying">
       <span>

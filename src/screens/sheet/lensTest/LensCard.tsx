@@ -24,7 +24,7 @@ function Held({ holding, span }: { readonly holding: Holding; readonly span: Spa
         <span>{heldWords(holding, span)}</span>
       ) : (
         <>
-          <span className="vh">, {heldWords(holding, span)}</span>
+          <span className="vh">, {heldWords(holding, span)}, </span>
           <span className="held-line" aria-hidden="true">
             {holding.heldSpans.map(([start, end]) => (
               <i key={start} style={{ left: percent(start), width: percent(from + end - start) }} />
