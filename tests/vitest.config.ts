@@ -22,6 +22,19 @@ export default defineConfig({
         test: {
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
+          exclude: ['tests/browser/**/*.picture.test.ts'],
+          globalSetup: ['tests/browser/servePage.ts'],
+          // Without pictures a page leaves room for another.
+          maxWorkers: 2,
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+        },
+      },
+      {
+        root,
+        test: {
+          name: 'pictures',
+          include: ['tests/browser/**/*.picture.test.ts'],
           globalSetup: ['tests/browser/servePage.ts'],
           // One page at a time: without a graphics card each keeps every core busy.
           fileParallelism: false,

@@ -26,6 +26,7 @@ const STAGES = {
   unit: { title: 'Unit, outside, properties and architecture', run: (filters) => vitest('unit', filters) },
   build: { title: 'Build', run: () => runTool('vite/bin/vite.js', ['build', 'src', '--logLevel', 'warn']) },
   browser: { title: 'Browser', run: (filters) => vitest('browser', filters) },
+  pictures: { title: 'Browser, with pictures', run: (filters) => vitest('pictures', filters) },
 };
 
 install();
@@ -41,7 +42,8 @@ function runStages(args) {
   const named = args.filter((arg) => Object.hasOwn(STAGES, arg));
   const chosen = Object.entries(STAGES).filter(([name]) => named.length === 0 || named.includes(name));
 
-  if (chosen.some(([name]) => name === 'browser') && !findOrInstallChromium()) return false;
+  if (chosen.some(([name]) => name === 'browser' || name === 'pictures') && !findOrInstallChromium())
+    return false;
 
   const started = performance.now();
   /** @type {string[]} */
