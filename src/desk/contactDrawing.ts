@@ -11,7 +11,7 @@ interface Inks {
 
 const FACE = '"Encode Sans", "Helvetica Neue", Arial, sans-serif';
 /** A slate's letters and its strip, as shares of the picture's width; never smaller than can be read. */
-const LETTERS = 1 / 48;
+const LETTERS = 1 / 60;
 const LEAST_LETTERS = 13;
 const STRIP_IN_LETTERS = 2;
 /** How far the look-around falls back under ink. */
