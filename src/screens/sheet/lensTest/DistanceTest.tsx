@@ -9,6 +9,7 @@ import { letterOf } from '../../../desk/choose';
 import { useLive, useSession } from '../../../desk/hooks';
 import { tryMoved } from '../../../desk/lensTest';
 import { proposalStore } from '../../../desk/lensTestProposal';
+import { liveStore } from '../../../desk/liveStore';
 import { SelectField } from '../../parts/Field';
 import { LengthField } from '../../parts/LengthField';
 import { useReportOverSpan } from '../../report/useSetupReports';
@@ -47,7 +48,7 @@ export function DistanceTest(props: {
     performerId: '',
   });
   const [behindMetres, setBehind] = useState(10);
-  const shown = useLive((state) => state.gesture !== null);
+  const shown = useLive((state) => state.gesture?.itemId === 'distance test');
   const others = plan.kit.lenses.filter(({ id }) => id !== setup.lens);
   const lens = others.find(({ id }) => id === asked.lensId) ?? others[0];
   const who =
@@ -80,6 +81,12 @@ export function DistanceTest(props: {
       letter: letterOf(plan, setup.id),
     };
   }, [plan, setup, seconds, found]);
+  // What is previewed follows what is asked.
+  useEffect(() => {
+    if (liveStore.getState().gesture?.itemId !== 'distance test') return;
+    if (found?.why === null) preview('distance test', (from) => reframe(from, found.change));
+    else endPreview('distance test');
+  }, [found]);
   useEffect(() => {
     proposalStore.setState({ place: way });
     return () => proposalStore.setState({ place: null });
@@ -166,7 +173,7 @@ export function DistanceTest(props: {
               type="button"
               className="try"
               disabled={found.why !== null}
-              onClick={() => (shown ? endPreview() : preview(change))}
+              onClick={() => (shown ? endPreview('distance test') : preview('distance test', change))}
             >
               {shown && found.why === null ? 'Put it back' : 'Preview'}
             </button>

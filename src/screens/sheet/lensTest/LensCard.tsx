@@ -99,7 +99,7 @@ export function LensCard(props: {
   const isPresent = lens.id === setup.lens;
   const change = (before: Plan): Plan => setLens(before, { setupId: setup.id, lens: lens.id });
   const show = (): void => {
-    if (!isPresent) preview(change);
+    if (!isPresent) preview('lens test', change);
   };
   return (
     <li className="lens-card" aria-current={isPresent ? 'true' : undefined}>
@@ -109,11 +109,11 @@ export function LensCard(props: {
         onPointerEnter={(event) => {
           if (event.pointerType === 'mouse') show();
         }}
-        onPointerLeave={endPreview}
+        onPointerLeave={() => endPreview('lens test')}
         onFocus={(event) => {
           if (event.currentTarget.matches(':focus-visible')) show();
         }}
-        onBlur={endPreview}
+        onBlur={() => endPreview('lens test')}
         onClick={() =>
           make('take the lens', change, `${lens.label} is on setup ${letterOf(plan, setup.id)}.`)
         }

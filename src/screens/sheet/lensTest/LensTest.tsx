@@ -17,7 +17,7 @@ import { DistanceTest } from './DistanceTest';
 import { FramesSwitch } from './FramesSwitch';
 import { HoldChips } from './HoldChips';
 import { LensCard } from './LensCard';
-import { endPreview } from './previewing';
+import { endPreviews } from './previewing';
 import './lensTest.css';
 
 /** Whom the setup frames now, at its start, in its middle or at its end; everybody, where that is nobody. */
@@ -149,11 +149,11 @@ export function LensTest() {
   // A preview shows one plan with a change: of another plan, or in another view, it would be a lie.
   useEffect(() => {
     const stop = planStore.subscribe((now, before) => {
-      if (now.plan !== before.plan) endPreview();
+      if (now.plan !== before.plan) endPreviews();
     });
     return () => {
       stop();
-      endPreview();
+      endPreviews();
     };
   }, []);
   if (setup) return <Tests key={setup.id} plan={plan} setup={setup} />;

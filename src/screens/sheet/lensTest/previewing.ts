@@ -3,30 +3,35 @@ import { liveStore } from '../../../desk/liveStore';
 import { planStore } from '../../../desk/planStore';
 import { toastStore } from '../../../desk/toastStore';
 
-/** What a preview is called among the gestures. */
-const PREVIEW = 'lens test';
+/** Who previews, as a gesture is called. */
+export type Previewer = 'lens test' | 'distance test';
 
 /** Shows the plan with a change that is not made yet; not while something else is in the hand. */
-export function preview(change: (plan: Plan) => Plan): void {
+export function preview(by: Previewer, change: (plan: Plan) => Plan): void {
   const { gesture, beginGesture, moveGesture } = liveStore.getState();
-  if (gesture && gesture.itemId !== PREVIEW) return;
-  if (!gesture) beginGesture(PREVIEW);
+  if (gesture && gesture.itemId !== by) return;
+  if (!gesture) beginGesture(by);
   moveGesture(change(planStore.getState().plan));
 }
 
-/** Shows the plan as it is again. */
-export function endPreview(): void {
+/** Shows the plan as it is again, where this one changed it. */
+export function endPreview(by: Previewer): void {
   const { gesture, dropGesture } = liveStore.getState();
-  if (gesture?.itemId === PREVIEW) dropGesture();
+  if (gesture?.itemId === by) dropGesture();
+}
+
+export function endPreviews(): void {
+  endPreview('lens test');
+  endPreview('distance test');
 }
 
 /** Makes the change, as one step, and says so. */
 export function make(name: string, change: (plan: Plan) => Plan, sentence: string): void {
-  endPreview();
+  endPreviews();
   const { plan, edit, undo } = planStore.getState();
   const [fault] = edit(name, change);
   const { say } = toastStore.getState();
-  if (fault) say(fault.sentence, { tone: 'warn', about: PREVIEW });
+  if (fault) say(fault.sentence, { tone: 'warn', about: 'lens test' });
   else if (planStore.getState().plan !== plan)
-    say(sentence, { about: PREVIEW, action: { word: 'Undo', act: undo } });
+    say(sentence, { about: 'lens test', action: { word: 'Undo', act: undo } });
 }

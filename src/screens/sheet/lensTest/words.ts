@@ -78,6 +78,7 @@ export function reframingWords(
 /** What becomes of the findings: how many fewer or more, and what comes in. */
 export function findingsWords(before: SetupReport, after: SetupReport): string {
   const [was, is] = [showingOf(before), showingOf(after)];
+  if (was.length === 0 && is.length === 0) return 'Findings: none, as now.';
   const difference = is.length - was.length;
   const known = new Set(was.map(({ id }) => id));
   const fresh = is.filter(({ id }) => !known.has(id)).map(({ label }) => label);

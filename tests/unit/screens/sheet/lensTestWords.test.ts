@@ -48,6 +48,7 @@ test('counts what fewer or more shows, and names what comes in', () => {
   const report = setupReport(plan, plan.setups[0], { at: 0 });
   const bare = { ...report, items: report.items.filter(({ wish }) => wish !== 'keep out') };
   expect(findingsWords(report, report)).toMatch(/^Findings: as many as now, \d\.$/);
+  expect(findingsWords(bare, bare)).toBe('Findings: none, as now.');
   expect(findingsWords(report, bare)).toMatch(/^Findings: \d fewer\.$/);
   expect(findingsWords(bare, report)).toMatch(/^Findings: \d more\. .*Lamp stand 1.* shows?\.$/);
 });
