@@ -50,6 +50,7 @@ export function FocusBar(props: { readonly setup: Setup; readonly from: number; 
   return (
     <>
       <span className="focus-ticks" aria-hidden="true">
+        <b>focus</b>
         {scale.ticks.map((metres) => (
           <i key={metres} style={{ top: `${(scale.yOf(metres) / BAR_HEIGHT) * 100}%` }}>
             {formatLength(metres, lengths, { decimals: metres < 1 ? 1 : 0 })}

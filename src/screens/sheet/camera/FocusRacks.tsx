@@ -53,7 +53,9 @@ export function FocusRacks(props: {
             <li key={place}>
               <div className="of-part">
                 <button type="button" className="bare" onClick={() => goToSeconds(seconds)}>
-                  {index === 0 ? 'Begins on' : 'Racks to'} {whom(rack)}, {formatSeconds(seconds)}
+                  {index === 0
+                    ? `Begins on ${whom(rack)}`
+                    : `Racks to ${whom(rack)}, ${formatSeconds(seconds)}`}
                 </button>
                 {racks.length > 1 ? (
                   <button
