@@ -18,6 +18,8 @@ function withPlainFiles(): void {
   for (const name of ['showOpenFilePicker', 'showSaveFilePicker', 'showDirectoryPicker'])
     Reflect.deleteProperty(window, name);
 }
+/** Without a graphics card a page may take its time. */
+const PATIENT = { timeout: 240_000 };
 const DESK = { width: 1440, height: 900 };
 
 async function openPlan(page: Page, plan: Plan): Promise<void> {
@@ -101,7 +103,7 @@ test('a dolly goes alongside two who walk a metre and a half apart: the 65 holds
 
 async function saved(page: Page, button: string): Promise<readonly [name: string, bytes: Buffer]> {
   const [download]: [Download, unknown] = await Promise.all([
-    page.waitForEvent('download', { timeout: 110_000 }),
+    page.waitForEvent('download', { ...PATIENT }),
     page.getByRole('button', { name: button }).click(),
   ]);
   return [download.suggestedFilename(), readFileSync(await download.path())];
@@ -117,46 +119,53 @@ function spread(png: PNG, rows: readonly [from: number, to: number]): number {
   return most - least;
 }
 
-test('two setups go out as one sheet, and each picture by itself with its slate in its file', async () => {
-  const page = await openPage({ ...DESK, before: withPlainFiles });
-  const roof = smallRoof();
-  const [, single, still] = roof.setups;
-  // A low frame has few pixels: without a graphics card each of them takes its time.
-  const first = { ...single, delivery: 4, span: { from: 'end', to: 'end' } };
-  await openPlan(page, { ...roof, title: 'Two setups', setups: [first, { ...still, delivery: 4 }] });
-  await view(page, 'contact sheet');
-  expect(await page.locator('.contact-shot').count()).toBe(2);
+test(
+  'two setups go out as one sheet, and each picture by itself with its slate in its file',
+  PATIENT,
+  async () => {
+    const page = await openPage({ ...DESK, before: withPlainFiles });
+    const roof = smallRoof();
+    const [, single, still] = roof.setups;
+    // A low frame has few pixels: without a graphics card each of them takes its time.
+    const first = { ...single, delivery: 4, span: { from: 'end', to: 'end' } };
+    await openPlan(page, { ...roof, title: 'Two setups', setups: [first, { ...still, delivery: 4 }] });
+    await view(page, 'contact sheet');
+    expect(await page.locator('.contact-shot').count()).toBe(2);
 
-  const [sheetName, sheet] = await saved(page, 'Save one sheet');
-  expect(sheetName).toBe('two-setups-contact-sheet.png');
-  const png = PNG.sync.read(sheet);
-  expect(png.width).toBe(1920);
-  expect(textsOf(sheet)).toMatchObject({ Title: 'Two setups', Setups: 'Single on Ana, Insert of the bulb' });
-  expect(spread(png, [60, png.height])).toBeGreaterThan(0.15);
+    const [sheetName, sheet] = await saved(page, 'Save one sheet');
+    expect(sheetName).toBe('two-setups-contact-sheet.png');
+    const png = PNG.sync.read(sheet);
+    expect(png.width).toBe(1920);
+    expect(textsOf(sheet)).toMatchObject({
+      Title: 'Two setups',
+      Setups: 'Single on Ana, Insert of the bulb',
+    });
+    expect(spread(png, [60, png.height])).toBeGreaterThan(0.15);
 
-  const [zipName, zip] = await saved(page, 'Save each picture');
-  expect(zipName).toBe('two-setups-pictures.zip');
-  const files = unzipSync(zip);
-  expect(Object.keys(files).toSorted()).toEqual([
-    'a-single-on-ana-still.png',
-    'b-insert-of-the-bulb-still.png',
-  ]);
-  const bytes = Buffer.from(files['a-single-on-ana-still.png']);
-  const picture = PNG.sync.read(bytes);
-  // The delivered frame, and the slate under it.
-  const frame = 480;
-  expect(picture.width).toBe(1920);
-  expect(picture.height).toBeGreaterThan(frame + 30);
-  expect(picture.height).toBeLessThan(frame + 120);
-  expect(spread(picture, [0, frame])).toBeGreaterThan(0.15);
-  expect(spread(picture, [frame + 2, picture.height])).toBeGreaterThan(0.5);
-  expect(textsOf(bytes)).toEqual({
-    Title: 'Two setups',
-    Setup: 'A Single on Ana',
-    Lens: '85\u00a0mm',
-    Height: '1.60\u00a0m high',
-    Stop: 'T2.8',
-    Seconds: '2.0\u00a0s',
-    Software: 'Standclear',
-  });
-});
+    const [zipName, zip] = await saved(page, 'Save each picture');
+    expect(zipName).toBe('two-setups-pictures.zip');
+    const files = unzipSync(zip);
+    expect(Object.keys(files).toSorted()).toEqual([
+      'a-single-on-ana-still.png',
+      'b-insert-of-the-bulb-still.png',
+    ]);
+    const bytes = Buffer.from(files['a-single-on-ana-still.png']);
+    const picture = PNG.sync.read(bytes);
+    // The delivered frame, and the slate under it.
+    const frame = 480;
+    expect(picture.width).toBe(1920);
+    expect(picture.height).toBeGreaterThan(frame + 30);
+    expect(picture.height).toBeLessThan(frame + 120);
+    expect(spread(picture, [0, frame])).toBeGreaterThan(0.15);
+    expect(spread(picture, [frame + 2, picture.height])).toBeGreaterThan(0.5);
+    expect(textsOf(bytes)).toEqual({
+      Title: 'Two setups',
+      Setup: 'A Single on Ana',
+      Lens: '85\u00a0mm',
+      Height: '1.60\u00a0m high',
+      Stop: 'T2.8',
+      Seconds: '2.0\u00a0s',
+      Software: 'Standclear',
+    });
+  },
+);
