@@ -212,14 +212,20 @@ test('the second delivery, the mask and own lines lie where core says, also as o
   await eventually(() => sections.getByRole('textbox', { name: 'right', exact: true }).inputValue()).toBe(
     '90',
   );
+});
 
-  // Which lines are shown is kept for this person.
+test('which lines are shown, and what the mask leaves free, is kept for this person', async () => {
+  const page = await openSet();
+  const free = page.getByRole('button', { name: 'the second', exact: true });
+  await page.locator('.sections').getByRole('combobox', { name: 'second' }).selectOption({ label: '9:16' });
+  await page.getByText('guides', { exact: true }).click();
+  await free.click();
+  await page.getByLabel('thirds').check();
   await page.reload({ waitUntil: 'commit' });
   await waitUntilReady(page);
   await page.getByText('guides', { exact: true }).click();
-  expect(
-    await page.getByRole('button', { name: 'the second', exact: true }).getAttribute('aria-pressed'),
-  ).toBe('true');
+  expect(await free.getAttribute('aria-pressed')).toBe('true');
+  expect(await page.getByLabel('thirds').isChecked()).toBe(true);
 });
 
 test('what is read off the camera goes with the clock, in metres and in feet', async () => {
