@@ -89,5 +89,6 @@ export function findingsWords(before: SetupReport, after: SetupReport): string {
   if (fresh.length === 0) return `Findings: ${count}.`;
   const named = fresh.length > 3 ? `${fresh.length} others` : listed(fresh);
   const verb = fresh.length === 1 ? 'shows' : 'show';
-  return `Findings: ${count}. ${named} ${verb}${was.length > 0 ? ' instead' : ''}.`;
+  const how = was.length === 0 ? '' : difference > 0 ? ' too' : ' instead';
+  return `Findings: ${count}. ${named} ${verb}${how}.`;
 }
