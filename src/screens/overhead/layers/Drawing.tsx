@@ -39,16 +39,30 @@ export function Drawing({ plan, committed, sheet, setupId, chosenIds, report, dr
   const [x, y] = sheet.at([0, 0]);
   const world = `translate(${x} ${y}) scale(${sheet.perMetre})`;
   const decks = shown(decksOf(plan));
-  const drafts = useMemo(() => draftIds(plan, committed), [plan, committed]);
+  const drafts = useDraftIds(plan, committed);
   const letter = setupId === null ? null : letterOf(plan, setupId);
-  const reports = new Map(report?.items.map((item) => [item.id, item]));
-  const spoken = (item: Item): string => spokenName(item, letter, reports.get(item.record.id) ?? null);
-  const chosen = new Set(chosenIds);
-  const pieces = shown(plan.pieces).filter(({ kind }) => kind !== 'deck' && kind !== 'skyline block');
-  const ordered = [
-    ...pieces.filter(({ kind }) => !OVER_THE_DECK.has(kind)),
-    ...pieces.filter(({ kind }) => OVER_THE_DECK.has(kind)),
-  ];
+  const spoken = useMemo(() => {
+    const reports = new Map(report?.items.map((item) => [item.id, item]));
+    return (item: Item): string => spokenName(item, letter, reports.get(item.record.id) ?? null);
+  }, [report, letter]);
+  const chosen = useMemo(() => new Set(chosenIds), [chosenIds]);
+  // What the hand does not move keeps its elements, and is not even compared.
+  const pieceGroups = useMemo(() => {
+    const pieces = shown(plan.pieces).filter(({ kind }) => kind !== 'deck' && kind !== 'skyline block');
+    const ordered = [
+      ...pieces.filter(({ kind }) => !OVER_THE_DECK.has(kind)),
+      ...pieces.filter(({ kind }) => OVER_THE_DECK.has(kind)),
+    ];
+    return ordered.map((piece) => (
+      <PieceGroup
+        key={piece.id}
+        piece={piece}
+        ground={plan.ground}
+        spoken={spoken({ section: 'piece', record: piece })}
+        chosen={chosen.has(piece.id)}
+      />
+    ));
+  }, [plan.pieces, plan.ground, spoken, chosen]);
   const gearGroups = (wanted: (kind: string) => boolean) =>
     shown(plan.gear)
       .filter(({ kind }) => wanted(kind))
@@ -80,17 +94,7 @@ export function Drawing({ plan, committed, sheet, setupId, chosenIds, report, dr
         ))}
         {plan.underlay && <UnderlayLayer underlay={plan.underlay} />}
         <Throws plan={plan} clip={decks.length > 0 ? 'url(#decks)' : 'none'} />
-        <g className="pieces">
-          {ordered.map((piece) => (
-            <PieceGroup
-              key={piece.id}
-              piece={piece}
-              plan={plan}
-              spoken={spoken({ section: 'piece', record: piece })}
-              chosen={chosen.has(piece.id)}
-            />
-          ))}
-        </g>
+        <g className="pieces">{pieceGroups}</g>
       </g>
       {setupId !== null && <Pyramid setupId={setupId} view={sheet.view} pane={sheet.pane} />}
       <g className="to-scale" transform={world}>
@@ -118,11 +122,15 @@ export function Drawing({ plan, committed, sheet, setupId, chosenIds, report, dr
   );
 }
 
-/** What is seen and is not in the plan. */
-function draftIds(plan: Plan, committed: Plan): ReadonlySet<string> {
-  if (plan === committed) return new Set();
-  const known = new Set(itemsOf(committed).map(({ record }) => record.id));
-  return new Set(itemsOf(plan).flatMap(({ record }) => (known.has(record.id) ? [] : record.id)));
+const NO_DRAFTS: ReadonlySet<string> = new Set();
+
+/** What is seen and is not in the plan; the same set as long as it is the same things, since all that is drawn asks it. */
+function useDraftIds(plan: Plan, committed: Plan): ReadonlySet<string> {
+  const known = useMemo(() => new Set(itemsOf(committed).map(({ record }) => record.id)), [committed]);
+  const drafts =
+    plan === committed ? [] : itemsOf(plan).flatMap(({ record }) => (known.has(record.id) ? [] : record.id));
+  const names = drafts.join('\n');
+  return useMemo(() => (names === '' ? NO_DRAFTS : new Set(names.split('\n'))), [names]);
 }
 
 /** The old place of what is dragged, dashed: it is not yet given up. */

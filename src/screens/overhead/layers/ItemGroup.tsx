@@ -38,23 +38,19 @@ export function Choice({ target, spoken, chosen, kind, children }: ChoiceProps) 
 
 interface PieceProps {
   readonly piece: Piece;
-  readonly plan: Plan;
+  readonly ground: Plan['ground'];
   readonly spoken: string;
   readonly chosen: boolean;
 }
 
-/** A set piece; drawn anew only when its own record changes. */
-export const PieceGroup = memo(
-  function PieceGroup({ piece, plan, spoken, chosen }: PieceProps) {
-    return (
-      <Choice target={piece.id} spoken={spoken} chosen={chosen} kind="set-piece">
-        <PieceSymbol piece={piece} ground={plan.ground} />
-      </Choice>
-    );
-  },
-  (before, after) =>
-    before.piece === after.piece && before.spoken === after.spoken && before.chosen === after.chosen,
-);
+/** A set piece; drawn anew only when its own record changes, or what lies on the ground. */
+export const PieceGroup = memo(function PieceGroup({ piece, ground, spoken, chosen }: PieceProps) {
+  return (
+    <Choice target={piece.id} spoken={spoken} chosen={chosen} kind="set-piece">
+      <PieceSymbol piece={piece} ground={ground} />
+    </Choice>
+  );
+});
 
 interface GearProps {
   readonly gear: Gear;
