@@ -2,6 +2,7 @@ import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { openPage, screenshot } from './harness';
 import { withoutPicture } from './withoutPicture';
+import { withoutReports } from './withoutReports';
 
 /** Without a graphics card a page may take its time to draw. */
 const eventually = <Value>(read: () => Promise<Value>) => expect.poll(read, { timeout: 30_000 });
@@ -13,7 +14,7 @@ const onGridAlone = (): void => {
   for (const name of ['edges', 'points', 'inLine', 'distances'])
     localStorage.setItem(`standclear.snap-${name}`, 'off');
 };
-const DESK = { width: 1440, height: 900, before: [onGridAlone, withoutPicture] };
+const DESK = { width: 1440, height: 900, before: [onGridAlone, withoutPicture, withoutReports] };
 
 /** Where a place on the roof, metres, is on the page. */
 async function pixelOf(page: Page, [x, z]: readonly [number, number]): Promise<{ x: number; y: number }> {
@@ -188,7 +189,10 @@ test('a way through a wall is pointed out on it: live, as wide as it is dragged'
 test('dragged out of the palette it is put where it is let go; let go elsewhere, or with Escape, it is dropped', async () => {
   const page = await openPage(DESK);
   await page.getByRole('tab', { name: /Set/ }).click();
-  const box = await page.getByRole('button', { name: 'box', exact: true }).boundingBox();
+  const cell = page.getByRole('button', { name: 'box', exact: true });
+  // Clear of the line that says that there is more below.
+  await cell.evaluate((each) => each.scrollIntoView({ block: 'center' }));
+  const box = await cell.boundingBox();
   const frame = await page.locator('.frame-pane').boundingBox();
   if (!box || !frame) throw new Error('the palette and the frame are not there');
   const boxes = drawn(page, /^Box 1, box/);
@@ -200,16 +204,26 @@ test('dragged out of the palette it is put where it is let go; let go elsewhere,
     await page.mouse.up();
   };
   const roof = await pixelOf(page, [-6, 4.5]);
-  await drag(roof.x, roof.y, () => page.keyboard.press('Escape'));
+  const isDrafted = () => eventually(() => page.locator('.choice.draft').count()).toBe(1);
+  await drag(roof.x, roof.y, async () => {
+    await isDrafted();
+    await page.keyboard.press('Escape');
+  });
   await drag(frame.x + 200, frame.y + 200, async () => {});
   await eventually(() => page.locator('.strokes.picked').count()).toBe(0);
   expect(await boxes.count()).toBe(0);
-  await drag(roof.x, roof.y, () => eventually(() => page.locator('.choice.draft').count()).toBe(1));
+  await drag(roof.x, roof.y, isDrafted);
   await eventually(() => boxes.getAttribute('aria-pressed')).toBe('true');
 });
 
 test('by touch alone: an outline of three taps, ended by its button', async () => {
-  const page = await openPage({ width: 390, height: 844, touch: true, theme: 'day', before: withoutPicture });
+  const page = await openPage({
+    width: 390,
+    height: 844,
+    touch: true,
+    theme: 'day',
+    before: [withoutPicture, withoutReports],
+  });
   await pick(page, 'deck', 'tap');
   await page.locator('.sheet-drawing').scrollIntoViewIfNeeded();
   const places = [

@@ -8,8 +8,9 @@ import { DEMO, readPlan } from '../plans/readPlan';
 import { openPage, screenshot } from './harness';
 import { shelfContents } from './shelfContents';
 import { withoutPicture } from './withoutPicture';
+import { withoutReports } from './withoutReports';
 
-const DESK = { width: 1440, height: 900, before: withoutPicture };
+const DESK = { width: 1440, height: 900, before: [withoutPicture, withoutReports] };
 const eventually = <Value>(read: () => Promise<Value>) => expect.poll(read, { timeout: 60_000 });
 
 /** The plan as the device keeps it; the demo until something was changed. */
@@ -323,7 +324,13 @@ test('handles are pulled: a corner moves, a dot makes another, Delete takes it o
 });
 
 test('by touch alone: a finger that rests asks for actions, or draws a rectangle; the ring turns under it', async () => {
-  const page = await openPage({ width: 390, height: 844, touch: true, theme: 'day', before: withoutPicture });
+  const page = await openPage({
+    width: 390,
+    height: 844,
+    touch: true,
+    theme: 'day',
+    before: [withoutPicture, withoutReports],
+  });
   const demo = readPlan(DEMO);
   await page.locator('.overhead').scrollIntoViewIfNeeded();
   const session = await page.context().newCDPSession(page);

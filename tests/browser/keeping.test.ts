@@ -6,9 +6,10 @@ import { EMPTY_PLAN } from '../../src/desk/emptyPlan';
 import { openPage, waitUntilReady } from './harness';
 import { shelfContents, titlesKept } from './shelfContents';
 import { withoutPicture } from './withoutPicture';
+import { withoutReports } from './withoutReports';
 
 const SIZE = { width: 1440, height: 900 };
-const DESK = { ...SIZE, before: [withoutPicture] };
+const DESK = { ...SIZE, before: [withoutPicture, withoutReports] };
 const TITLE = 'Loft Night';
 /** Without a graphics card a page may take its time. */
 const PATIENT = { timeout: 30_000 };
@@ -60,6 +61,7 @@ test('an edit is kept on the device and there after a reload, and storage is ask
     ...SIZE,
     before: [
       withoutPicture,
+      withoutReports,
       () => {
         const asked = { times: 0 };
         Object.assign(window, { asked });
@@ -153,6 +155,7 @@ test('a browser that refuses storage is worked in all the same, and keeps again 
     ...SIZE,
     before: [
       withoutPicture,
+      withoutReports,
       () => {
         const { open } = IDBFactory.prototype;
         Object.assign(window, { refuses: true });
@@ -186,6 +189,7 @@ test('a full device gives up pictures and versions, never a plan, and says when 
     ...SIZE,
     before: [
       withoutPicture,
+      withoutReports,
       () => {
         const room = { pictures: true, plans: true };
         Object.assign(window, { room });
@@ -242,7 +246,7 @@ test('a full device gives up pictures and versions, never a plan, and says when 
 test('what cannot be read stays where it is, in a file and on the shelf, and the old state is still there', async () => {
   const page = await openPage({
     ...SIZE,
-    before: [withoutPicture, () => void Reflect.deleteProperty(window, 'showOpenFilePicker')],
+    before: [withoutPicture, withoutReports, () => void Reflect.deleteProperty(window, 'showOpenFilePicker')],
   });
   await move(page, 'stand-1');
   await untilKeptAt(page, 'stand-1', AT['stand-1'] + STEP);
@@ -298,6 +302,7 @@ test('several files dropped are several plans, and a file keeps its way back ove
     ...SIZE,
     before: [
       withoutPicture,
+      withoutReports,
       () => {
         const picker = async (): Promise<FileSystemFileHandle> =>
           (await navigator.storage.getDirectory()).getFileHandle('night.plan.json', { create: true });

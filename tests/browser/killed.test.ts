@@ -5,6 +5,7 @@ import { parsePlan } from '../../src/core/plan/parse';
 import { OwnBrowser } from './ownBrowser';
 import { shelfContents } from './shelfContents';
 import { withoutPicture } from './withoutPicture';
+import { withoutReports } from './withoutReports';
 
 /** How many tabs are killed: `KILLS` chooses. */
 const KILLS = Number(process.env.KILLS ?? 15);
@@ -37,6 +38,7 @@ function editOn(key: string): void {
 async function open(context: BrowserContext): Promise<Page> {
   const page = await context.newPage();
   await page.addInitScript(withoutPicture);
+  await page.addInitScript(withoutReports);
   await page.goto(inject('pageAddress'), { waitUntil: 'commit' });
   await page.locator(`[data-target="${STAND}"]`).waitFor({ state: 'attached' });
   return page;

@@ -4,6 +4,7 @@ import { seriousViolations } from './axe';
 import { openPage, screenshot, waitUntilReady } from './harness';
 import { shelfContents, titlesKept } from './shelfContents';
 import { withoutPicture } from './withoutPicture';
+import { withoutReports } from './withoutReports';
 
 const TITLE = 'Loft Night';
 const COPY = `${TITLE}, copy`;
@@ -27,7 +28,7 @@ async function more(page: Page, title: string, word: string): Promise<void> {
 }
 
 test('plans are duplicated, renamed, opened, taken out and put back by keys, and gone once the list is closed', async () => {
-  const page = await openPage({ width: 1440, height: 900, before: withoutPicture });
+  const page = await openPage({ width: 1440, height: 900, before: [withoutPicture, withoutReports] });
   await openList(page);
   await entry(page, TITLE).getByRole('button', { name: 'Duplicate' }).press('Enter');
   await entry(page, COPY).waitFor();
@@ -64,10 +65,10 @@ test('plans are duplicated, renamed, opened, taken out and put back by keys, and
 });
 
 test('a setup taken out leaves a version behind, which can be opened beside the plan or gone back to', async () => {
-  const page = await openPage({ width: 1440, height: 900, before: withoutPicture });
+  const page = await openPage({ width: 1440, height: 900, before: [withoutPicture, withoutReports] });
   const before = await setups(page);
   await page.getByRole('tab', { name: 'Set' }).click();
-  await page.locator('.sheet').getByRole('button', { name: 'Take it out' }).first().click();
+  await page.locator('.sheet').getByRole('button', { name: 'Take it out', exact: true }).click();
   await expect.poll(() => setups(page), PATIENT).toBe(before - 1);
   await expect.poll(async () => (await shelfContents(page)).versions.length, PATIENT).toBe(1);
   // Over a reload, where the history is gone.
@@ -104,7 +105,7 @@ test.each([
   'the list of plans by %s at %i × %i holds all in its width and is read aloud',
   async (theme, width, height) => {
     const touch = width < 768;
-    const page = await openPage({ width, height, theme, touch, before: withoutPicture });
+    const page = await openPage({ width, height, theme, touch, before: [withoutPicture, withoutReports] });
     const press = (name: string) => {
       const button = page.getByRole('button', { name, exact: true }).filter({ visible: true }).first();
       return touch ? button.tap() : button.click();

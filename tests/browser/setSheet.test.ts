@@ -3,12 +3,13 @@ import { expect, test } from 'vitest';
 import { seriousViolations } from './axe';
 import { openPage, screenshot } from './harness';
 import { withoutPicture } from './withoutPicture';
+import { withoutReports } from './withoutReports';
 
 /** Without a graphics card a page may take its time. */
 const eventually = <Value>(read: () => Promise<Value>) => expect.poll(read, { timeout: 30_000 });
 
 async function openSet(theme: 'day' | 'night' = 'night'): Promise<Page> {
-  const page = await openPage({ width: 1440, height: 900, theme, before: withoutPicture });
+  const page = await openPage({ width: 1440, height: 900, theme, before: [withoutPicture, withoutReports] });
   await page.getByRole('tab', { name: /Set/ }).click();
   return page;
 }
@@ -253,7 +254,13 @@ test.each(['night', 'day'] as const)(
 test.each(['night', 'day'] as const)(
   'by %s on a phone every target of the sheet fits a thumb',
   async (theme) => {
-    const page = await openPage({ width: 390, height: 844, theme, touch: true, before: withoutPicture });
+    const page = await openPage({
+      width: 390,
+      height: 844,
+      theme,
+      touch: true,
+      before: [withoutPicture, withoutReports],
+    });
     await page.getByRole('tab', { name: /Set/ }).tap();
     const small = (): Promise<string[]> =>
       page.locator('.sheet :is(button, select), .sheet .field').evaluateAll((targets) =>
