@@ -4,18 +4,8 @@ import { type Browser, type BrowserContext, chromium, type Page } from 'playwrig
 import { afterAll, afterEach, inject } from 'vitest';
 import { findChromium } from '../../src/workshop/chromium.mjs';
 import { HOUSE } from '../../src/workshop/house.mjs';
+import { FLAGS } from './flags';
 
-/** With these the browser runs alike everywhere, without a graphics card too. */
-export const FLAGS = [
-  '--no-sandbox',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-  '--use-angle=swiftshader',
-  '--enable-unsafe-swiftshader',
-];
 const PATIENCE_MS = 60_000;
 
 export interface PageOptions {

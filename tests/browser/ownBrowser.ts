@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { type Browser, type BrowserContext, chromium } from 'playwright-core';
 import { findChromium } from '../../src/workshop/chromium.mjs';
-import { FLAGS } from './harness';
+import { FLAGS } from './flags';
 
 /** How often to look whether the browser has come up. */
 const LOOK_MS = 50;
