@@ -8,13 +8,14 @@ import { formatShare } from '../../src/core/units/shares';
 import { seriousViolations } from './axe';
 import { BUILDING, eventually } from './building';
 import { openPage, screenshot, waitUntilReady } from './harness';
+import { withoutReports } from './withoutReports';
 
 const kit = (page: Page): Locator => page.locator('dialog.kit');
 
 async function openSet(options: { theme?: 'day' | 'night'; phone?: boolean } = {}): Promise<Page> {
   const { theme = 'night', phone = false } = options;
   const [width, height] = phone ? [390, 844] : [1440, 900];
-  const page = await openPage({ width, height, theme, touch: phone, before: BUILDING });
+  const page = await openPage({ width, height, theme, touch: phone, before: [...BUILDING, withoutReports] });
   await page.getByRole('tab', { name: /Set/ }).click();
   return page;
 }
@@ -143,6 +144,7 @@ test('a browser that refuses storage says so, and the kit lasts as long as the p
     height: 900,
     before: [
       ...BUILDING,
+      withoutReports,
       () => {
         Storage.prototype.setItem = () => {
           throw new DOMException('no', 'QuotaExceededError');

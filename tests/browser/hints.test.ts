@@ -2,8 +2,9 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { BUILDING, eventually, pixelOf } from './building';
 import { openPage, screenshot, waitUntilReady } from './harness';
+import { withoutReports } from './withoutReports';
 
-const DESK = { width: 1440, height: 900, before: BUILDING };
+const DESK = { width: 1440, height: 900, before: [...BUILDING, withoutReports] };
 const hint = (page: Page) => page.locator('.hint');
 const words = (page: Page): Promise<string | null> => hint(page).locator('p').textContent();
 const title = (page: Page): Promise<string | null> => page.locator('.top h2').textContent();

@@ -2,6 +2,7 @@ import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { openPage, screenshot } from './harness';
 import { withoutPicture } from './withoutPicture';
+import { withoutReports } from './withoutReports';
 
 /** Without a graphics card a page may take its time to draw. */
 const eventually = <Value>(read: () => Promise<Value>) => expect.poll(read, { timeout: 30_000 });
@@ -31,7 +32,7 @@ async function dimensioned(page: Page): Promise<{ x: number; z: number }> {
 }
 
 test('a stand dragged by a metre is a metre farther, and undo brings it back', async () => {
-  const page = await openPage({ width: 1440, height: 900, before: withoutPicture });
+  const page = await openPage({ width: 1440, height: 900, before: [withoutPicture, withoutReports] });
   const metre = await pixelsPerMetre(page);
   const stand = standOf(page, 'Lamp stand 3');
   const from = await middleOf(stand);
@@ -60,7 +61,7 @@ test('a stand dragged by a metre is a metre farther, and undo brings it back', a
 });
 
 test('Escape drops a drag, and Shift keeps it on one axis', async () => {
-  const page = await openPage({ width: 1440, height: 900, before: withoutPicture });
+  const page = await openPage({ width: 1440, height: 900, before: [withoutPicture, withoutReports] });
   const metre = await pixelsPerMetre(page);
   const stand = standOf(page, 'Lamp stand 3');
   const from = await middleOf(stand);
@@ -88,7 +89,7 @@ test('Escape drops a drag, and Shift keeps it on one axis', async () => {
 });
 
 test('the wheel zooms about the pointer, empty ground pans, and Fit and keys bring the whole roof back', async () => {
-  const page = await openPage({ width: 1440, height: 900, before: withoutPicture });
+  const page = await openPage({ width: 1440, height: 900, before: [withoutPicture, withoutReports] });
   const stand = standOf(page, 'Lamp stand 3');
   const from = await middleOf(stand);
   const before = await pixelsPerMetre(page);
@@ -121,7 +122,12 @@ test('the wheel zooms about the pointer, empty ground pans, and Fit and keys bri
 });
 
 test('a finger drags a stand, and two fingers zoom', async () => {
-  const page = await openPage({ width: 1180, height: 820, touch: true, before: withoutPicture });
+  const page = await openPage({
+    width: 1180,
+    height: 820,
+    touch: true,
+    before: [withoutPicture, withoutReports],
+  });
   const metre = await pixelsPerMetre(page);
   const stand = standOf(page, 'Lamp stand 3');
   const from = await middleOf(stand);
@@ -147,7 +153,13 @@ test('a finger drags a stand, and two fingers zoom', async () => {
 });
 
 test('on a phone a finger on the empty roof scrolls the page, and on a stand it drags', async () => {
-  const page = await openPage({ width: 390, height: 844, touch: true, theme: 'day', before: withoutPicture });
+  const page = await openPage({
+    width: 390,
+    height: 844,
+    touch: true,
+    theme: 'day',
+    before: [withoutPicture, withoutReports],
+  });
   const board = page.locator('.overhead');
   await board.scrollIntoViewIfNeeded();
   const stand = standOf(page, 'Lamp stand 4');
@@ -183,7 +195,7 @@ test('on a phone a finger on the empty roof scrolls the page, and on a stand it 
 });
 
 test.each(['night', 'day'] as const)('names never overlap, by %s', async (theme) => {
-  const page = await openPage({ width: 1440, height: 900, theme, before: withoutPicture });
+  const page = await openPage({ width: 1440, height: 900, theme, before: [withoutPicture, withoutReports] });
   const boxes = await page.locator('.lettering text').evaluateAll((texts) =>
     texts.map((text) => {
       const { left, top, right, bottom } = text.getBoundingClientRect();
