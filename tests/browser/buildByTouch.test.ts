@@ -40,6 +40,7 @@ async function fingers(session: CDPSession, from: readonly Finger[], to: readonl
 }
 
 async function tapRoof(page: Page, place: readonly [number, number]): Promise<void> {
+  await page.locator('.sheet-drawing').scrollIntoViewIfNeeded();
   const { x, y } = await pixelOf(page, place);
   await page.touchscreen.tap(x, y);
 }
