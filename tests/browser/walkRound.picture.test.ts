@@ -130,10 +130,11 @@ test('a stand is chosen by a press, moved over the deck by a drag, raised and tu
 });
 
 test('a post is dragged out of the palette onto the roof, and a drag of the bare deck turns the view', async () => {
-  const page = await openRoof(plan);
+  const page = await openRoof(plan, { width: 1280, height: 800 });
   await page.keyboard.press('1');
   const post = page.getByRole('toolbar', { name: 'Palette' }).getByRole('button', { name: /^post$/i });
-  await post.scrollIntoViewIfNeeded();
+  // Clear of the line that says that there is more below.
+  await post.evaluate((each) => each.scrollIntoView({ block: 'center' }));
   const from = await post.boundingBox();
   if (!from) throw new Error('the palette has a post');
   await drag(page, { x: from.x + from.width / 2, y: from.y + from.height / 2 }, await seen(page, [4, 0, 3]));
