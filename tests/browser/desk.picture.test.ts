@@ -122,7 +122,7 @@ test('a broken file is refused with a sentence, a good one is saved as it reads'
   await dropFile(page, 'other.plan.json', text.replace(`"title": "${title}"`, '"title": "Other night"'));
   await page.locator('.toast', { hasText: 'Other night is open.' }).waitFor();
   await page.locator('.toast', { hasText: 'Other night' }).getByRole('button', { name: 'Undo' }).click();
-  expect(await plan.textContent()).toBe(title);
+  await expect.poll(() => plan.textContent(), { timeout: 30_000 }).toBe(title);
   expect(await seriousViolations(page)).toEqual([]);
 });
 
@@ -188,6 +188,6 @@ test('a browser without storage and WebGL says so on a phone, and the page goes 
   expect(roof?.y).toBeLessThan(844);
 
   await page.locator('.findings button').first().click();
-  await page.getByRole('button', { name: 'Take it out' }).click();
+  await page.getByRole('button', { name: 'Take it out', exact: true }).click();
   await page.locator('.toast', { hasText: 'is out of the plan.' }).waitFor();
 });
