@@ -1,17 +1,15 @@
-import { subtract, type Vec3 } from '../form/build/vector';
-import { formsAt } from '../form/formsAt';
+import { subtract } from '../form/build/vector';
 import { alongTrack, trackPointAt } from '../form/gear/trackLine';
-import type { PlacedPart } from '../form/types';
 import { spanOf, stateAt } from '../optics/camera';
 import { keyAlong, keysOf, trackOf } from '../optics/cameraKey';
+import { formsThrough } from '../optics/riding';
 import { type ReframeArgs, reframe } from '../plan/edits/reframe';
 import type { Spot } from '../plan/schema/numbers';
 import type { Piece } from '../plan/schema/pieces';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
 import { surfaceUnder } from '../plan/surfaces';
-import { meetings } from '../sight/rays';
-import { stageOf } from '../sight/stage';
+import { solidAround } from '../sight/inside';
 import { formatLength, type LengthSystem } from '../units/lengths';
 import { formatSeconds } from '../units/seconds';
 import { hypot } from '../units/steadyMath';
@@ -28,26 +26,6 @@ export interface Reframing {
 /** A dolly this near to its track is on it, metres. */
 const ON_THE_TRACK = 0.05;
 
-/** Things that nobody minds a camera being in. */
-const SOFT: readonly PlacedPart['shape']['substance'][] = ['glow', 'window'];
-/** No builder works along this direction, so that the ray does not run in the plane of a wall. */
-const ODD_WAY: Vec3 = [0.2113, 0.9487, 0.2351];
-
-/** What a point lies inside of at an instant of the action, by its label: an odd number of walls on the way out. */
-function insideOf(plan: Plan, point: Vec3, seconds: number): string | null {
-  const forms = formsAt(plan, seconds);
-  const around = stageOf(forms).parts.find(
-    (part) =>
-      // An imported surface need not be closed, so nothing is known to be inside of it.
-      forms[part.item].kind !== 'model' &&
-      part.shape.openness === null &&
-      !part.shape.mirror &&
-      !SOFT.includes(part.shape.substance) &&
-      meetings(part, { origin: point, direction: ODD_WAY }) % 2 === 1,
-  );
-  return around ? forms[around.item].label : null;
-}
-
 /** Why a setup's camera cannot stand where its move takes it, as a sentence; null where it can. */
 function standingRefusal(plan: Plan, setup: Setup, seconds: number): string | null {
   const [from, to] = spanOf(plan, setup);
@@ -61,8 +39,8 @@ function standingRefusal(plan: Plan, setup: Setup, seconds: number): string | nu
     const spot: Spot = [position[0], position[2]];
     if (hasDeck && surfaceUnder(plan, spot, { belowMetres: position[1] }).id === null)
       return `The place lies outside the deck${when}.`;
-    const around = insideOf(plan, position, at);
-    if (around !== null) return `The place lies inside ${around}${when}.`;
+    const around = solidAround(formsThrough(plan, setup, at), position);
+    if (around) return `The place lies inside ${around.label}${when}.`;
   }
   return null;
 }

@@ -63,9 +63,6 @@ export function blurMm(
   return (focalMm / stop) * off * (f / (focusMetres - f));
 }
 
-/** Width over height of an out-of-focus point in the unsqueezed picture: an oval that stands. */
-export const blurAspect = (squeeze: number): number => 1 / squeeze;
-
 /** Gates between which the usual circle changes, by diagonal in millimetres. */
 const SMALL_DIAGONAL = 20;
 const LARGE_DIAGONAL = 38;

@@ -1,6 +1,7 @@
 import { type Copied, copyItems } from './edits/copies';
 import { freeId } from './edits/freeId';
 import { moveItems } from './edits/moveItems';
+import { withCarried } from './edits/withCarried';
 import { itemsOf } from './items';
 import type { Spot } from './schema/numbers';
 import type { Plan } from './schema/plan';
@@ -12,17 +13,6 @@ const withMissing = <Entry extends { readonly id: string }>(
   const missing = more.filter(({ id }) => !list.some((each) => each.id === id));
   return missing.length === 0 ? list : [...list, ...missing];
 };
-
-/** Ids with the stands of what stands carry and with all that stands carry: a lamp is nowhere without its stand. */
-function withCarried(plan: Plan, ids: readonly string[]): ReadonlySet<string> {
-  const wanted = new Set(ids);
-  const carried = plan.gear.flatMap((gear) =>
-    'place' in gear && 'on' in gear.place ? [{ id: gear.id, on: gear.place.on }] : [],
-  );
-  for (const { id, on } of carried) if (wanted.has(id)) wanted.add(on);
-  for (const { id, on } of carried) if (wanted.has(on)) wanted.add(id);
-  return wanted;
-}
 
 /**
  * A plan that holds nothing but some items of another, with the classes and the beats that they need: what is copied

@@ -106,9 +106,3 @@ export function footOf(plan: Plan, id: string): { readonly spot: Spot; readonly 
   const at = 'at' in record ? record.at : 'place' in record && 'at' in record.place ? record.place.at : null;
   return at ? { spot: [at[0], at[2]], metres: at[1] } : null;
 }
-
-/** The id of the set piece that an item stands on; null where it hangs, stands on nothing, or has no foot. */
-export function standsOn(plan: Plan, id: string): string | null {
-  const foot = footOf(plan, id);
-  return foot ? (surfaceOfFoot(plan, foot.spot, foot.metres, new Set([id]))?.id ?? null) : null;
-}

@@ -1,10 +1,7 @@
 import { type HeldModel, trianglesIn } from '../form/models/heldModel';
 import { modelHeld } from '../form/models/modelShelf';
-import type { ItemForm } from '../form/types';
 import type { Piece } from '../plan/schema/pieces';
 import type { Plan } from '../plan/schema/plan';
-import { solidOf } from '../sight/closed';
-import type { StagePart } from '../sight/stage';
 import type { Notice } from './types';
 
 type Model = Extract<Piece, { kind: 'model' }>;
@@ -39,7 +36,3 @@ export function modelNotices(plan: Plan): Notice[] {
     ];
   });
 }
-
-/** Whether a part is a surface of a model that shuts nothing in, or the box that stands for a model: nobody is inside. */
-export const isHollow = (form: ItemForm, { name, shape }: StagePart): boolean =>
-  form.kind === 'model' && (name === 'box' || !solidOf(shape).isClosed);

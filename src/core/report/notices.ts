@@ -1,32 +1,14 @@
-import type { Vec3 } from '../form/build/vector';
-import type { ItemForm, PlacedPart } from '../form/types';
 import { spanOf, stateAt } from '../optics/camera';
 import { keysOf } from '../optics/cameraKey';
 import { formsThrough } from '../optics/riding';
 import type { Spot } from '../plan/schema/numbers';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
-import { meetings, type Ray } from '../sight/rays';
-import { stageOf } from '../sight/stage';
+import { solidAround } from '../sight/inside';
 import { departmentNotices } from './cameraNotices';
-import { isHollow, modelNotices } from './modelNotices';
+import { modelNotices } from './modelNotices';
 import { roofNotices } from './roofNotices';
 import type { Notice } from './types';
-
-/** Whether a point lies inside a closed solid: an odd number of walls on the way out. */
-function isInside(forms: readonly ItemForm[], point: Vec3): ItemForm | null {
-  const stage = stageOf(forms);
-  // A direction that no builder works along, so that the ray does not run in the plane of a wall.
-  const ray: Ray = { origin: point, direction: [0.2113, 0.9487, 0.2351] };
-  for (const part of stage.parts) {
-    if (part.shape.openness !== null || part.shape.mirror || isHollow(forms[part.item], part)) continue;
-    if (meetings(part, ray) % 2 === 1) return forms[part.item];
-  }
-  return null;
-}
-
-/** Things that nobody minds a camera being in. */
-const SOFT: readonly PlacedPart['shape']['substance'][] = ['glow', 'window'];
 
 function cameraNotices(plan: Plan, setup: Setup): Notice[] {
   const [from, to] = spanOf(plan, setup);
@@ -40,11 +22,7 @@ function cameraNotices(plan: Plan, setup: Setup): Notice[] {
   ]);
   for (const at of instants) {
     const { position } = stateAt(plan, setup, at);
-    const forms = formsThrough(plan, setup, at).map((form) => ({
-      ...form,
-      parts: form.parts.filter((part) => !SOFT.includes(part.shape.substance)),
-    }));
-    const around = isInside(forms, position);
+    const around = solidAround(formsThrough(plan, setup, at), position);
     if (around) {
       return [
         {

@@ -44,8 +44,8 @@ export function FocusBar(props: { readonly setup: Setup; readonly from: number; 
   const heights = spread(
     lines.map(({ y }) => y),
     LETTERING,
-    6,
-    BAR_HEIGHT - 6,
+    5,
+    BAR_HEIGHT - 9,
   );
   return (
     <>

@@ -18,12 +18,10 @@ import { insertCorner } from '../../../src/core/plan/edits/insertCorner';
 import { labelItems } from '../../../src/core/plan/edits/labelItems';
 import { lockItems } from '../../../src/core/plan/edits/lockItems';
 import { mirrorItems } from '../../../src/core/plan/edits/mirrorItems';
-import { moveHole } from '../../../src/core/plan/edits/moveHole';
 import { moveItem } from '../../../src/core/plan/edits/moveItem';
 import { moveItems } from '../../../src/core/plan/edits/moveItems';
 import { moveMark } from '../../../src/core/plan/edits/moveMark';
 import { moveSetup } from '../../../src/core/plan/edits/moveSetup';
-import { moveTapeEnd } from '../../../src/core/plan/edits/moveTapeEnd';
 import { placeCamera } from '../../../src/core/plan/edits/placeCamera';
 import { plugCable } from '../../../src/core/plan/edits/plugCable';
 import { putModelOnDeck } from '../../../src/core/plan/edits/putModelOnDeck';
@@ -33,7 +31,6 @@ import { reframe } from '../../../src/core/plan/edits/reframe';
 import { removeCorner } from '../../../src/core/plan/edits/removeCorner';
 import { removeFrameLine } from '../../../src/core/plan/edits/removeFrameLine';
 import { removeHole } from '../../../src/core/plan/edits/removeHole';
-import { removeItem } from '../../../src/core/plan/edits/removeItem';
 import { removeItems } from '../../../src/core/plan/edits/removeItems';
 import { removeKitBody } from '../../../src/core/plan/edits/removeKitBody';
 import { removeKitLens } from '../../../src/core/plan/edits/removeKitLens';
@@ -51,7 +48,6 @@ import { setBags } from '../../../src/core/plan/edits/setBags';
 import { setBaseHeight } from '../../../src/core/plan/edits/setBaseHeight';
 import { setClass } from '../../../src/core/plan/edits/setClass';
 import { setCorner } from '../../../src/core/plan/edits/setCorner';
-import { setDim } from '../../../src/core/plan/edits/setDim';
 import { setFrameLine } from '../../../src/core/plan/edits/setFrameLine';
 import { setGround } from '../../../src/core/plan/edits/setGround';
 import { setKeyPosition } from '../../../src/core/plan/edits/setKeyPosition';
@@ -64,12 +60,10 @@ import { setModifier } from '../../../src/core/plan/edits/setModifier';
 import { setOpening } from '../../../src/core/plan/edits/setOpening';
 import { setPlace } from '../../../src/core/plan/edits/setPlace';
 import { setRides } from '../../../src/core/plan/edits/setRides';
-import { setSpread } from '../../../src/core/plan/edits/setSpread';
 import { setStandHeight } from '../../../src/core/plan/edits/setStandHeight';
 import { setStop } from '../../../src/core/plan/edits/setStop';
 import { setUnderlay } from '../../../src/core/plan/edits/setUnderlay';
 import { setWish } from '../../../src/core/plan/edits/setWish';
-import { setYoke } from '../../../src/core/plan/edits/setYoke';
 import { turnItem } from '../../../src/core/plan/edits/turnItem';
 import { turnItems } from '../../../src/core/plan/edits/turnItems';
 import { turnModelToNorth } from '../../../src/core/plan/edits/turnModelToNorth';
@@ -395,11 +389,6 @@ export const EDITS: Readonly<Record<string, Make>> = {
     };
     return (plan) => mirrorItems(plan, args).plan;
   },
-  moveHole: (hat) => {
-    const id = hat.piece('deck');
-    const args = { id, holeId: hat.hole(id).hole ?? 'none', by: hat.spot() };
-    return (plan) => moveHole(plan, args);
-  },
   moveItem: (hat) => {
     const args = { id: hat.id(), to: hat.spot() };
     return (plan) => moveItem(plan, args);
@@ -417,10 +406,6 @@ export const EDITS: Readonly<Record<string, Make>> = {
   moveSetup: (hat) => {
     const args = { setupId: hat.setup(), to: hat.spot() };
     return (plan) => moveSetup(plan, args);
-  },
-  moveTapeEnd: (hat) => {
-    const args = { id: hat.tape(), end: hat.draw.pick(['from', 'to'] as const), to: hat.spot() };
-    return (plan) => moveTapeEnd(plan, args);
   },
   placeCamera: (hat) => {
     const args = {
@@ -473,10 +458,6 @@ export const EDITS: Readonly<Record<string, Make>> = {
   removeHole: (hat) => {
     const id = hat.piece('deck');
     return (plan) => removeHole(plan, { id, holeId: hat.hole(id).hole ?? 'none' });
-  },
-  removeItem: (hat) => {
-    const id = hat.id();
-    return (plan) => removeItem(plan, { id });
   },
   removeItems: (hat) => {
     const ids = hat.ids();
@@ -552,10 +533,6 @@ export const EDITS: Readonly<Record<string, Make>> = {
     const args = { ...corner(hat), to: hat.spot() };
     return (plan) => setCorner(plan, args);
   },
-  setDim: (hat) => {
-    const args = { id: hat.gear(...LAMPS), dim: hat.size() };
-    return (plan) => setDim(plan, args);
-  },
   setGround: (hat) => {
     const patch = hat.draw.pick([{}, { wetness: 'dry' }, { surface: 'tile', wetness: 'puddled' }] as const);
     return (plan) => setGround(plan, { patch });
@@ -602,10 +579,6 @@ export const EDITS: Readonly<Record<string, Make>> = {
     ]);
     return (plan) => setPlace(plan, { patch });
   },
-  setSpread: (hat) => {
-    const args = { id: hat.gear('stand'), metres: hat.orNull(hat.size()) };
-    return (plan) => setSpread(plan, args);
-  },
   setStandHeight: (hat) => {
     const args = { id: hat.gear('stand'), heightMetres: hat.draw.between(0.5, 4) };
     return (plan) => setStandHeight(plan, args);
@@ -630,10 +603,6 @@ export const EDITS: Readonly<Record<string, Make>> = {
   setWish: (hat) => {
     const args = { id: hat.id(), wish: hat.draw.pick(['keep out', 'either', 'must show'] as const) };
     return (plan) => setWish(plan, args);
-  },
-  setYoke: (hat) => {
-    const args = { id: hat.gear('head'), metres: hat.orNull(hat.size()) };
-    return (plan) => setYoke(plan, args);
   },
   turnItem: (hat) => {
     const args = { id: hat.id(), headingDegrees: hat.degrees() };
@@ -679,7 +648,7 @@ export function somePut(plan: Plan, draw: Draw): (plan: Plan) => Plan {
 
 const NAMES = Object.keys(EDITS);
 /** What takes something away, drawn more often from a plan that has grown. */
-const REMOVING = ['removeItem', 'removeItems', 'removeSetup', 'removeTape'];
+const REMOVING = ['removeItems', 'removeSetup', 'removeTape'];
 
 /** An edit with arguments for a plan, and its name. */
 export function someEdit(plan: Plan, draw: Draw, mostItems: number): readonly [string, (plan: Plan) => Plan] {

@@ -33,6 +33,7 @@ const NO_EDITS: ReadonlySet<string> = new Set([
   'putEntry',
   'tidy',
   'withBeats',
+  'withCarried',
 ]);
 
 test('every edit is drawn', () => {

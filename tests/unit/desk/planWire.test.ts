@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { moveItem } from '../../../src/core/plan/edits/moveItem';
-import { removeItem } from '../../../src/core/plan/edits/removeItem';
+import { removeItems } from '../../../src/core/plan/edits/removeItems';
 import { packPlan, unpackPlan } from '../../../src/desk/planWire';
 import { rooftop } from '../core/plan/edits/rooftop';
 
@@ -26,7 +26,7 @@ test('after an edit only the changed record travels, and the others stay the obj
 test('a removed record leaves the rest in its order', () => {
   const plan = rooftop();
   const there = unpackPlan(null, structuredClone(packPlan(null, plan)));
-  const edited = removeItem(plan, { id: 'stand' });
+  const edited = removeItems(plan, { ids: ['stand'] });
   expect(unpackPlan(there, structuredClone(packPlan(plan, edited)))).toEqual(edited);
 });
 

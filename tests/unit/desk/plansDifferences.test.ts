@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { moveItem } from '../../../src/core/plan/edits/moveItem';
-import { removeItem } from '../../../src/core/plan/edits/removeItem';
+import { removeItems } from '../../../src/core/plan/edits/removeItems';
 import { removeSetup } from '../../../src/core/plan/edits/removeSetup';
 import type { Plan } from '../../../src/core/plan/schema/plan';
 import { differenceSentence, differencesOf } from '../../../src/desk/plans/differences';
@@ -12,7 +12,7 @@ import { rooftop } from '../core/plan/edits/rooftop';
 const said = (before: Plan, after: Plan): string => differenceSentence(differencesOf(before, after));
 
 const withoutTwo = (plan: Plan): Plan =>
-  [...plan.gear, ...plan.pieces].slice(0, 2).reduce((left, { id }) => removeItem(left, { id }), plan);
+  [...plan.gear, ...plan.pieces].slice(0, 2).reduce((left, { id }) => removeItems(left, { ids: [id] }), plan);
 
 test('the differences of two states are counted and said in one sentence', () => {
   const plan = rooftop();
@@ -32,7 +32,7 @@ test('the differences of two states are counted and said in one sentence', () =>
 test('a setup, two items or the underlay taken away is drastic, one item is not', () => {
   const plan = rooftop();
   expect(isDrastic(plan, moveItem(plan, { id: 'tank', to: [1, 1] }))).toBe(false);
-  expect(isDrastic(plan, removeItem(plan, { id: 'tank' }))).toBe(false);
+  expect(isDrastic(plan, removeItems(plan, { ids: ['tank'] }))).toBe(false);
   expect(isDrastic(plan, withoutTwo(plan))).toBe(true);
   expect(isDrastic(withoutTwo(plan), plan)).toBe(false);
   expect(isDrastic(plan, { ...plan, setups: [] })).toBe(plan.setups.length > 0);

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { makeItem } from '../../../src/core/kit/palette';
 import type { Spot } from '../../../src/core/plan/schema/numbers';
 import type { Plan } from '../../../src/core/plan/schema/plan';
-import { standsOn, surfaceUnder } from '../../../src/core/plan/surfaces';
+import { footOf, surfaceOfFoot, surfaceUnder } from '../../../src/core/plan/surfaces';
 import { EMPTY_PLAN } from '../../../src/desk/emptyPlan';
 
 const put = (plan: Plan, entryId: string, spots: readonly Spot[]): Plan =>
@@ -20,6 +20,12 @@ const roof = put(put(EMPTY_PLAN, 'deck', SQUARE), 'deck-hole', [
   [5, 5],
   [4, 5],
 ]);
+
+/** The id of the set piece that an item stands on; null where it hangs, stands on nothing, or has no foot. */
+function standsOn(plan: Plan, id: string): string | null {
+  const foot = footOf(plan, id);
+  return foot ? (surfaceOfFoot(plan, foot.spot, foot.metres, new Set([id]))?.id ?? null) : null;
+}
 
 test('a deck, its edge, its hole, and nothing', () => {
   expect(surfaceUnder(roof, [0, 0])).toEqual({ metres: 0, id: 'deck-1' });

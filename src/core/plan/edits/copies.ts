@@ -6,26 +6,12 @@ import { freeLabel, stemOf } from './freeLabel';
 import { MOST } from './limits';
 import { type Cable, withPlug } from './plugCable';
 import { freed } from './setRides';
+import { withCarried } from './withCarried';
 
 /** A plan with copies in it, and the ids of the copies; the same plan and none where they did not fit. */
 export interface Copied {
   readonly plan: Plan;
   readonly ids: readonly string[];
-}
-
-/** What is copied with some items: the stand of what a stand carries, and all that a stand carries. */
-function withCarried(plan: Plan, ids: readonly string[]): readonly Item[] {
-  const chosen = new Set(ids);
-  const onOf = (gear: Gear): string | null => ('place' in gear && 'on' in gear.place ? gear.place.on : null);
-  for (const gear of plan.gear) {
-    const on = onOf(gear);
-    if (on !== null && chosen.has(gear.id)) chosen.add(on);
-  }
-  for (const gear of plan.gear) {
-    const on = onOf(gear);
-    if (on !== null && chosen.has(on)) chosen.add(gear.id);
-  }
-  return itemsOf(plan).filter(({ record }) => chosen.has(record.id));
 }
 
 /** The word of a new group for each old one. */
@@ -56,7 +42,8 @@ export function copyItems(
   wanted: readonly string[],
   move: (plan: Plan, ids: readonly string[]) => Plan,
 ): Copied {
-  const there = withCarried(plan, wanted);
+  const alongIds = withCarried(plan, wanted);
+  const there = itemsOf(plan).filter(({ record }) => alongIds.has(record.id));
   const thereIds = there.map(({ record }) => record.id);
   const copied = new Set(thereIds);
   const moved = move({ ...plan, gear: plan.gear.map((gear) => pulledOut(gear, copied)) }, thereIds);

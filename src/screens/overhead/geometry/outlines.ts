@@ -18,10 +18,6 @@ export function outlinesOf(parts: readonly PlacedPart[]): Outline[] {
   return [...spots].map(([name, points]) => ({ name, hull: hullOf(points) }));
 }
 
-/** The outline of each single part: where several bear one name, such as the cloths of a line, each by itself. */
-export const singleOutlinesOf = (parts: readonly PlacedPart[]): Outline[] =>
-  parts.map((part) => ({ name: part.name, hull: hullOf(spotsOf(part)) }));
-
 function spotsOf({ shape, worldFromPart: m }: PlacedPart): Spot[] {
   const { positions } = shape;
   const spots: Spot[] = [];

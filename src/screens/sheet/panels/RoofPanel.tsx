@@ -75,6 +75,7 @@ export function RoofPanel({ plan }: { readonly plan: Plan }) {
             commit={(text) => place('set the date', { date: text.trim() })}
           />
           <Field
+            wide
             label="time zone"
             text={plan.place.timeZone}
             commit={(text) => place('set the time zone', { timeZone: text.trim() })}

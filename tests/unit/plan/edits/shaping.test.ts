@@ -2,7 +2,6 @@ import { describe, expect, test } from 'vitest';
 import { addHole } from '../../../../src/core/plan/edits/addHole';
 import { addOpening } from '../../../../src/core/plan/edits/addOpening';
 import { insertCorner } from '../../../../src/core/plan/edits/insertCorner';
-import { moveHole } from '../../../../src/core/plan/edits/moveHole';
 import { removeCorner } from '../../../../src/core/plan/edits/removeCorner';
 import { removeHole } from '../../../../src/core/plan/edits/removeHole';
 import { removeOpening } from '../../../../src/core/plan/edits/removeOpening';
@@ -301,23 +300,7 @@ describe('holes', () => {
       }),
     );
     expect(recordOf(plan, 'deck-1')).toMatchObject({ holes: [{ id: 'hole-1' }, { id: 'hole-2' }] });
-    const moved = edited(holed(), (before) =>
-      moveHole(before, { id: 'deck-1', holeId: 'hole-1', by: [-3, 1] }),
-    );
-    expect(recordOf(moved, 'deck-1')).toMatchObject({
-      holes: [
-        {
-          outline: [
-            [-3, 1],
-            [-1, 1],
-            [-1, 3],
-            [-3, 3],
-          ],
-        },
-      ],
-    });
     const before = holed();
-    expect(moveHole(before, { id: 'deck-1', holeId: 'hole-1', by: [5, 0] })).toBe(before);
     const shaped = setCorner(before, { id: 'deck-1', hole: 'hole-1', index: 2, to: [3, 3] });
     expect(recordOf(shaped, 'deck-1')).toMatchObject({
       holes: [

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { anchorOf, carrierOf } from '../../../../../src/core/plan/edits/anchorOf';
 import { moveItem } from '../../../../../src/core/plan/edits/moveItem';
 import { moveMark } from '../../../../../src/core/plan/edits/moveMark';
-import { removeItem } from '../../../../../src/core/plan/edits/removeItem';
+import { removeItems } from '../../../../../src/core/plan/edits/removeItems';
 import { renameItem } from '../../../../../src/core/plan/edits/renameItem';
 import { setBaseHeight } from '../../../../../src/core/plan/edits/setBaseHeight';
 import { setStandHeight, standReach } from '../../../../../src/core/plan/edits/setStandHeight';
@@ -112,19 +112,19 @@ test.each(IDS)('setWish and renameItem reach %s', (id) => {
   expect(renameItem(after, { id, label: 'Other' })).toBe(after);
 });
 
-describe('removeItem', () => {
+describe('removeItems', () => {
   test.each(IDS)('%s leaves a plan whose references all lead somewhere', (id) => {
-    const after = removeItem(rooftop(), { id });
+    const after = removeItems(rooftop(), { ids: [id] });
     expect(itemOf(after, id)).toBeNull();
     expect(parsePlan(after).ok).toBe(true);
   });
 
   test('a stand goes with what it carries', () => {
-    expect(removeItem(rooftop(), { id: 'stand' }).gear.map((gear) => gear.id)).toEqual(['cable', 'flag']);
+    expect(removeItems(rooftop(), { ids: ['stand'] }).gear.map((gear) => gear.id)).toEqual(['cable', 'flag']);
   });
 
   test('a setup that followed a performer keeps focus at their first mark', () => {
-    expect(removeItem(rooftop(), { id: 'abel' }).setups[0]?.focus).toEqual({ metres: 7 });
+    expect(removeItems(rooftop(), { ids: ['abel'] }).setups[0]?.focus).toEqual({ metres: 7 });
   });
 });
 
