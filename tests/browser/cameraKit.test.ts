@@ -33,7 +33,12 @@ async function type(within: Locator, label: string, text: string): Promise<void>
 
 const settled = (page: Page): Promise<void> =>
   page.evaluate(async () => {
-    await Promise.all(document.getAnimations().map((animation) => animation.finished));
+    // What a closed menu hides stands still in the middle of its change.
+    const seen = document.getAnimations().filter(({ effect }) => {
+      const target = effect instanceof KeyframeEffect ? effect.target : null;
+      return target?.checkVisibility() ?? false;
+    });
+    await Promise.all(seen.map((animation) => animation.finished));
   });
 
 async function boxOf(place: Locator): Promise<{ x: number; y: number; width: number; height: number }> {
