@@ -3,6 +3,7 @@ import { whereabouts } from '../form/figure/whereabouts';
 import { glassOf, stateAt } from '../optics/camera';
 import { poseOf } from '../optics/pose';
 import { cameraFromWorld } from '../optics/project';
+import { played } from '../plan/played';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
 import { surfaceUnder } from '../plan/surfaces';
@@ -49,8 +50,9 @@ export function cameraReading(plan: Plan, setup: Setup, seconds: number): Camera
   const behind = (glassOf(plan, setup).lens.pupilToImageMm ?? 0) / 1000;
   const pose = poseOf(position, state.headingDegrees, state.tiltDegrees, state.rollDegrees);
   const ground = surfaceUnder(plan, [position[0], position[2]], { belowMetres: position[1] });
-  const performers = plan.cast.flatMap((performer): PerformerReading[] => {
-    const place = whereabouts(performer, plan, seconds);
+  const scene = played(plan, setup);
+  const performers = scene.cast.flatMap((performer): PerformerReading[] => {
+    const place = whereabouts(performer, scene, seconds);
     if (!place) return [];
     const [x, y, z] = cameraFromWorld(pose, place.eyes);
     const towards = subtract(position, place.eyes);

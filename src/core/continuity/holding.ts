@@ -1,4 +1,5 @@
 import { cameraAt, spanOf } from '../optics/camera';
+import { played } from '../plan/played';
 import type { Performer } from '../plan/schema/cast';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
@@ -41,5 +42,6 @@ function holdingOf(plan: Plan, setup: Setup, performer: Performer, instants: Flo
 export function holdingsOf(plan: Plan, setup: Setup, atSeconds: number | null = null): readonly Holding[] {
   const [from, to] = atSeconds === null ? spanOf(plan, setup) : [atSeconds, atSeconds];
   const instants = instantsOf(from, to);
-  return plan.cast.map((performer) => holdingOf(plan, setup, performer, instants));
+  const scene = played(plan, setup);
+  return scene.cast.map((performer) => holdingOf(scene, setup, performer, instants));
 }

@@ -2,6 +2,7 @@ import type { Vec3 } from '../form/build/vector';
 import { whereabouts } from '../form/figure/whereabouts';
 import { cameraAt, frameShapeOf } from '../optics/camera';
 import { cameraFromWorld } from '../optics/project';
+import { played } from '../plan/played';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
 
@@ -33,8 +34,9 @@ export function sameFraming(
   },
 ): SameFraming | null {
   const { lensId, performerId, seconds, behindMetres } = args;
-  const performer = plan.cast.find(({ id }) => id === performerId);
-  const place = performer && whereabouts(performer, plan, seconds);
+  const scene = played(plan, setup);
+  const performer = scene.cast.find(({ id }) => id === performerId);
+  const place = performer && whereabouts(performer, scene, seconds);
   if (!place) return null;
   const { pose, frame } = cameraAt(plan, setup, seconds);
   const other = frameShapeOf(plan, { ...setup, lens: lensId });

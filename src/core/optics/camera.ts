@@ -1,3 +1,4 @@
+import { played } from '../plan/played';
 import type { Lens } from '../plan/schema/kit';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
@@ -46,7 +47,9 @@ function bending(lens: Lens): FrameShape['distortion'] {
 /** Where a setup's camera is and how it looks at an instant of the action's clock, seconds, on its steady way. */
 export function stateAt(plan: Plan, setup: Setup, seconds: number): CameraState {
   const { lens } = glassOf(plan, setup);
-  return cameraStateAt(plan, setup, seconds, lens, (focalMm) => frameShapeOf(plan, setup, focalMm));
+  return cameraStateAt(played(plan, setup), setup, seconds, lens, (focalMm) =>
+    frameShapeOf(plan, setup, focalMm),
+  );
 }
 
 const poseOfState = ({ position, headingDegrees, tiltDegrees, rollDegrees }: CameraState): CameraPose =>

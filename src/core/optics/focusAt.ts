@@ -1,4 +1,5 @@
 import { whereabouts } from '../form/figure/whereabouts';
+import { played } from '../plan/played';
 import type { Plan } from '../plan/schema/plan';
 import type { FocusOn, Setup } from '../plan/schema/setup';
 import { cameraAt, glassOf } from './camera';
@@ -41,7 +42,8 @@ function distanceTo(plan: Plan, setup: Setup, seconds: number, on: FocusOn): num
 
 /** How far along the axis a performer's eyes lie from the entrance pupil at an instant, metres; null for nobody there. */
 export function depthOfEyes(plan: Plan, setup: Setup, seconds: number, performerId: string): number | null {
-  const performer = plan.cast.find(({ id }) => id === performerId);
-  const place = performer && whereabouts(performer, plan, seconds);
+  const scene = played(plan, setup);
+  const performer = scene.cast.find(({ id }) => id === performerId);
+  const place = performer && whereabouts(performer, scene, seconds);
   return place ? cameraFromWorld(cameraAt(plan, setup, seconds).pose, place.eyes)[2] : null;
 }

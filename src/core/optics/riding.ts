@@ -6,6 +6,7 @@ import { RAIL_TOP_METRES } from '../form/gear/track';
 import { trackPointAt } from '../form/gear/trackLine';
 import type { ItemForm } from '../form/types';
 import type { Item } from '../plan/items';
+import { played } from '../plan/played';
 import type { Gear } from '../plan/schema/gear';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
@@ -92,7 +93,7 @@ function riddenForm(form: ItemForm, dolly: Dolly, place: DollyPlace): ItemForm {
  * every dolly under the camera that rides on it. What has not changed comes back as the same objects.
  */
 export function formsThrough(plan: Plan, setup: Setup | null, seconds: number): readonly ItemForm[] {
-  const forms = formsAt(plan, seconds);
+  const forms = formsAt(setup ? played(plan, setup) : plan, seconds);
   const dollies = ridden(plan);
   if (dollies.size === 0) return forms;
   return forms.flatMap((form): readonly ItemForm[] => {
@@ -106,7 +107,7 @@ export function formsThrough(plan: Plan, setup: Setup | null, seconds: number): 
 
 /** The form of one item as `formsThrough` has it; null where it is left out or nowhere. */
 export function formThrough(plan: Plan, setup: Setup | null, id: string, seconds: number): ItemForm | null {
-  const form = formOf(plan, id, seconds);
+  const form = formOf(setup ? played(plan, setup) : plan, id, seconds);
   const dolly = form && ridden(plan).get(id);
   const rider = dolly ? riderOf(plan, dolly) : null;
   if (!dolly || !rider) return form;

@@ -1,37 +1,9 @@
-import { fault, type PlanFault, quoteFound } from './faults';
+import { castFaults } from './castChecks';
+import { type PlanFault, quoteFound } from './faults';
 import { itemsOf } from './items';
+import { doubles, unknown, unnamed } from './references';
 import type { Plan } from './schema/plan';
 import { setupFaults } from './setupChecks';
-
-/** Ids that occur twice in a list, as faults that name both places. */
-function doubles(
-  where: string,
-  entries: readonly { readonly id: string; readonly label: string }[],
-): PlanFault[] {
-  const seen = new Map<string, string>();
-  const faults: PlanFault[] = [];
-  for (const { id, label } of entries) {
-    const earlier = seen.get(id);
-    if (earlier !== undefined) {
-      faults.push(
-        fault(
-          `${where} ${quoteFound(label)}`,
-          `the id ${quoteFound(id)}, which ${quoteFound(earlier)} has too`,
-          'an id of its own',
-        ),
-      );
-    } else seen.set(id, label);
-  }
-  return faults;
-}
-
-function unknown(where: string, id: string, known: ReadonlySet<string>, what: string): PlanFault[] {
-  return known.has(id) ? [] : [fault(where, quoteFound(id), `the id of ${what}`)];
-}
-
-/** What has an id and no name goes by its id. */
-const unnamed = (entries: readonly { readonly id: string }[]): { id: string; label: string }[] =>
-  entries.map(({ id }) => ({ id, label: id }));
 
 const idsOf = (entries: readonly { readonly id: string }[]): ReadonlySet<string> =>
   new Set(entries.map((entry) => entry.id));
@@ -39,7 +11,6 @@ const idsOf = (entries: readonly { readonly id: string }[]): ReadonlySet<string>
 /** What a schema cannot see: ids that occur twice, and references that lead nowhere. */
 export function crossCheck(plan: Plan): PlanFault[] {
   const { kit } = plan;
-  const beatIds = idsOf(plan.beats);
   const headIds = idsOf(kit.heads);
   const standClassIds = idsOf(kit.stands);
   const socketIds = idsOf(plan.gear.filter((gear) => gear.kind !== 'cable'));
@@ -59,6 +30,8 @@ export function crossCheck(plan: Plan): PlanFault[] {
     ...doubles('Stand class', kit.stands),
     ...doubles('Tape', unnamed(plan.tapes ?? [])),
     ...doubles('Frame line', plan.frameLines ?? []),
+    ...doubles('Pass', unnamed(plan.passes ?? [])),
+    ...doubles('Line', unnamed(plan.lines ?? [])),
   ];
   for (const piece of plan.pieces) {
     const where = `Set piece ${quoteFound(piece.label)}`;
@@ -82,12 +55,5 @@ export function crossCheck(plan: Plan): PlanFault[] {
         if (plug !== undefined)
           faults.push(...unknown(`${where}, plugs.${end}`, plug, socketIds, 'gear that is no cable'));
   }
-  for (const performer of plan.cast) {
-    const where = `Performer ${quoteFound(performer.label)}`;
-    faults.push(...doubles(`${where}, mark`, unnamed(performer.marks)));
-    for (const mark of performer.marks) {
-      faults.push(...unknown(`${where}, mark ${quoteFound(mark.id)}, beat`, mark.beat, beatIds, 'a beat'));
-    }
-  }
-  return [...faults, ...setupFaults(plan)];
+  return [...faults, ...castFaults(plan), ...setupFaults(plan)];
 }

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { beat, performer } from './cast';
+import { beat, line, pass, performer } from './cast';
 import { frameLine, tape, underlay } from './drawing';
 import { gear } from './gear';
 import { kit } from './kit';
@@ -52,6 +52,10 @@ export const plan = v.strictObject({
   pieces: v.pipe(v.array(piece), v.maxLength(4000, 'at most 4,000 set pieces')),
   beats: v.pipe(v.array(beat), v.maxLength(400, 'at most 400 beats')),
   cast: v.pipe(v.array(performer), v.maxLength(60, 'at most 60 performers')),
+  /** Props that go from hand to hand. */
+  passes: v.optional(v.pipe(v.array(pass), v.maxLength(200, 'at most 200 passes'))),
+  /** Pairs whose line the cameras keep to. */
+  lines: v.optional(v.pipe(v.array(line), v.maxLength(20, 'at most 20 lines'))),
   gear: v.pipe(v.array(gear), v.maxLength(4000, 'at most 4,000 pieces of gear')),
   setups: v.pipe(v.array(setup), v.maxLength(400, 'at most 400 setups')),
   tapes: v.optional(v.pipe(v.array(tape), v.maxLength(400, 'at most 400 tapes'))),

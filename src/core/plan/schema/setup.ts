@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { lengthMetres, point, share, tiltDegrees, wholeCount, within } from './numbers';
+import { headingDegrees, lengthMetres, point, share, spot, tiltDegrees, wholeCount, within } from './numbers';
 import { id, label } from './texts';
 
 /** What a setup's numbers may be, lowest and highest, in the unit of each field's name. */
@@ -55,6 +55,21 @@ const sway = v.strictObject({
   counted: v.boolean('true or false'),
 });
 
+/** A mark that lies elsewhere while this setup is shot; the master's marks stay. */
+const cheat = v.strictObject({
+  performer: id,
+  mark: id,
+  at: spot,
+  /** Which way they face there; left out, as at the master's mark. */
+  headingDegrees: v.optional(headingDegrees),
+});
+
+/** What lies before the lens and spreads its highlights: strength 1 for the full grade, a quarter for a quarter. */
+const filter = v.strictObject({
+  kind: v.picklist(['mist', 'halation'], 'mist or halation'),
+  strength: within(0, 4, ''),
+});
+
 /** A camera position with its lens, support, move and stop, and the span of action that it covers. */
 export const setup = v.strictObject({
   id,
@@ -101,6 +116,8 @@ export const setup = v.strictObject({
   track: v.optional(id),
   operator: v.optional(operator),
   sway: v.optional(sway),
+  filter: v.optional(filter),
+  cheats: v.optional(v.pipe(v.array(cheat), v.maxLength(200, 'at most 200 cheated marks'))),
   /** The beats between which this setup covers the action. */
   span: v.strictObject({ from: id, to: id }),
   move: v.strictObject({
@@ -115,6 +132,8 @@ export const setup = v.strictObject({
 
 export type CameraKey = v.InferOutput<typeof cameraKey>;
 export type Setup = v.InferOutput<typeof setup>;
+export type Cheat = v.InferOutput<typeof cheat>;
+export type Filter = v.InferOutput<typeof filter>;
 export type FocusOn = v.InferOutput<(typeof focusOn)[number]>;
 export type Sway = v.InferOutput<typeof sway>;
 export type Operator = v.InferOutput<typeof operator>;
