@@ -1,7 +1,6 @@
 import { subtract } from '../form/build/vector';
-import { alongTrack, trackPointAt } from '../form/gear/trackLine';
 import { spanOf, stateAt } from '../optics/camera';
-import { keyAlong, keysOf, trackOf } from '../optics/cameraKey';
+import { keysOf, trackOf } from '../optics/cameraKey';
 import { formsThrough } from '../optics/riding';
 import { type ReframeArgs, reframe } from '../plan/edits/reframe';
 import type { Spot } from '../plan/schema/numbers';
@@ -9,6 +8,7 @@ import type { Piece } from '../plan/schema/pieces';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
 import { surfaceUnder } from '../plan/surfaces';
+import { alongTrack, keyAlong, trackPointAt } from '../plan/trackLine';
 import { solidAround } from '../sight/inside';
 import { formatLength, type LengthSystem } from '../units/lengths';
 import { formatSeconds } from '../units/seconds';

@@ -1,16 +1,13 @@
 import type { Vec3 } from '../form/build/vector';
 import { whereabouts } from '../form/figure/whereabouts';
-import { alongTrack, trackPointAt } from '../form/gear/trackLine';
-import type { Gear } from '../plan/schema/gear';
 import type { Lens } from '../plan/schema/kit';
 import type { Plan } from '../plan/schema/plan';
 import type { CameraKey, Setup } from '../plan/schema/setup';
+import { keyAlong, type Track, trackPointAt } from '../plan/trackLine';
 import { momentOf } from './moments';
 import { panTiltToHold } from './operator';
 import { along, keyAt, type Stretch, stretchAt } from './pose';
 import type { FrameShape } from './types';
-
-type Track = Extract<Gear, { kind: 'track' }>;
 
 /** Where a camera is and how it looks at an instant. */
 export interface CameraState {
@@ -39,10 +36,6 @@ export function trackOf(plan: Pick<Plan, 'gear'>, setup: Setup): Track | null {
   const found = plan.gear.find(({ id }) => id === setup.track);
   return found?.kind === 'track' ? found : null;
 }
-
-/** How far along its track a key stands, metres: as it says, else where the track is nearest to its place. */
-export const keyAlong = (track: Track, key: CameraKey): number =>
-  key.alongMetres ?? alongTrack(track, [key.position[0], key.position[2]]);
 
 /** How far along its track a setup's dolly is at an instant, metres; null where it has no track. */
 export function alongAt(plan: Pick<Plan, 'beats' | 'gear'>, setup: Setup, seconds: number): number | null {

@@ -1,24 +1,21 @@
-import { alongTrack, trackPointAt } from '../form/gear/trackLine';
 import { DOLLY_WHEELBASE_METRES } from '../kit/supports';
 import { addItem } from '../plan/edits/addItem';
 import { changeKeys } from '../plan/edits/changeKeys';
 import { changeSetup } from '../plan/edits/changeSetup';
 import { freeId } from '../plan/edits/freeId';
 import { freeLabel } from '../plan/edits/freeLabel';
+import { keyOn } from '../plan/edits/keysOnTrack';
 import { moveSetup } from '../plan/edits/moveSetup';
 import { putDolly } from '../plan/edits/setRides';
-import { tidyCoordinate, tidyMetres } from '../plan/edits/tidy';
 import { itemsOf } from '../plan/items';
-import type { Gear } from '../plan/schema/gear';
 import type { Spot } from '../plan/schema/numbers';
 import type { Plan } from '../plan/schema/plan';
-import type { CameraKey, Setup } from '../plan/schema/setup';
+import type { Setup } from '../plan/schema/setup';
 import { surfaceUnder } from '../plan/surfaces';
+import { alongTrack, keyAlong, type Track, trackPointAt } from '../plan/trackLine';
 import { spanOf, stateAt } from './camera';
-import { alongAt, keyAlong, trackOf } from './cameraKey';
+import { alongAt, trackOf } from './cameraKey';
 import { arcThrough, straightThrough } from './trackFit';
-
-type Track = Extract<Gear, { kind: 'track' }>;
 
 /** Beyond the room that the wheels need at each end of a laid track, metres. Source: common practice, no source */
 const SPARE_METRES = 0.15;
@@ -33,16 +30,6 @@ const setupIn = (plan: Plan, setupId: string): Setup | null =>
 export function roomOn(track: Track): readonly [number, number] {
   const room = Math.min(DOLLY_WHEELBASE_METRES / 2, track.lengthMetres / 2);
   return [room, track.lengthMetres - room];
-}
-
-/** A key so far along a track, metres, its place on the track's line. */
-function keyOn(track: Track, key: CameraKey, alongMetres: number): CameraKey {
-  const along = tidyMetres(alongMetres);
-  const { at } = trackPointAt(track, along);
-  const position: CameraKey['position'] = [tidyCoordinate(at[0]), key.position[1], tidyCoordinate(at[2])];
-  const isThere =
-    key.alongMetres === along && key.position.every((metres, axis) => metres === position[axis]);
-  return isThere ? key : { ...key, alongMetres: along, position };
 }
 
 /** Puts a setup's camera on a track of the plan: each key where the track is nearest, with the room its wheels need. */

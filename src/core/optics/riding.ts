@@ -3,7 +3,6 @@ import type { Vec3 } from '../form/build/vector';
 import { formOf, formsAt } from '../form/formsAt';
 import { columnFor, riddenParts } from '../form/gear/dolly';
 import { RAIL_TOP_METRES } from '../form/gear/track';
-import { trackPointAt } from '../form/gear/trackLine';
 import type { ItemForm } from '../form/types';
 import type { Item } from '../plan/items';
 import { played } from '../plan/played';
@@ -11,6 +10,7 @@ import type { Gear } from '../plan/schema/gear';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
 import { surfaceUnder } from '../plan/surfaces';
+import { trackPointAt } from '../plan/trackLine';
 import { stateAt } from './camera';
 import { alongAt, trackOf } from './cameraKey';
 

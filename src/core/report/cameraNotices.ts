@@ -1,4 +1,4 @@
-import { alongTrack } from '../form/gear/trackLine';
+import { alongTrack } from '../plan/trackLine';
 import { DOLLY_WHEELBASE_METRES, supportOf, WALKING_PACE } from '../kit/supports';
 import { glassOf, spanOf, stateAt } from '../optics/camera';
 import { keysOf, trackOf } from '../optics/cameraKey';

@@ -28,6 +28,7 @@ const NO_EDITS: ReadonlySet<string> = new Set([
   'extent',
   'freeId',
   'freeLabel',
+  'keysOnTrack',
   'limits',
   'motion',
   'putEntry',

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { whereabouts } from '../../../src/core/form/figure/whereabouts';
-import { alongTrack, trackPointAt } from '../../../src/core/form/gear/trackLine';
+import { alongTrack, trackPointAt } from '../../../src/core/plan/trackLine';
 import { cameraAt, frameShapeOf, stateAt, swayingCameraAt } from '../../../src/core/optics/camera';
 import { focusAt } from '../../../src/core/optics/focusAt';
 import { panTiltToHold } from '../../../src/core/optics/operator';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { trackPointAt } from '../../../src/core/form/gear/trackLine';
+import { trackPointAt } from '../../../src/core/plan/trackLine';
 import { stateAt } from '../../../src/core/optics/camera';
 import { alongAt, keysOf, trackOf } from '../../../src/core/optics/cameraKey';
 import { heldKey } from '../../../src/core/optics/heldKey';

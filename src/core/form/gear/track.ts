@@ -1,10 +1,10 @@
+import { trackPointAt } from '../../plan/trackLine';
 import { AT_ORIGIN, standingAt } from '../build/placement';
 import { directionOf, type Vec3 } from '../build/vector';
 import type { PlacedPart } from '../types';
 import { ownPart, placeParts } from './part';
 import type { GearOf } from './references';
 import { addPipe } from './rounds';
-import { trackPointAt } from './trackLine';
 
 type Track = GearOf<'track'>;
 

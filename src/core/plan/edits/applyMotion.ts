@@ -5,7 +5,8 @@ import type { Piece } from '../schema/pieces';
 import type { Plan } from '../schema/plan';
 import { surfaceOfFoot, surfaceUnder, topAt } from '../surfaces';
 import { type Entourage, feetOf, footOfMark, markKey } from './entourage';
-import { type Motion, movedGear, movedMark, movedPiece, orSame } from './motion';
+import { keysAlong } from './keysOnTrack';
+import { changed, type Motion, movedGear, movedMark, movedPiece, orSame } from './motion';
 import { type Cable, withEnd } from './plugCable';
 
 /** A little more than a foot may be off and still stand, metres. */
@@ -121,11 +122,5 @@ export function applyMotion(plan: Plan, entourage: Entourage, motion: Motion, li
   const gear = changed(plan.gear, gearOf);
   const cast = changed(plan.cast, castOf);
   if (pieces === plan.pieces && gear === plan.gear && cast === plan.cast) return plan;
-  return { ...plan, pieces, cast, gear };
-}
-
-/** The list with every entry changed; the same list when none was. */
-export function changed<Entry>(list: Entry[], change: (entry: Entry) => Entry): Entry[] {
-  const next = list.map(change);
-  return next.some((entry, index) => entry !== list[index]) ? next : list;
+  return keysAlong(plan, { ...plan, pieces, cast, gear });
 }

@@ -1,5 +1,5 @@
 import type { Plan } from '../schema/plan';
-import { changed } from './applyMotion';
+import { changed } from './motion';
 
 /** What every item has beside the fields of its kind. */
 export interface Common {

@@ -151,6 +151,12 @@ export function movedMark(mark: Mark, motion: Motion, by: number): Mark {
 export const orSame = <Entry extends object>(before: Entry, now: Entry): Entry =>
   before !== now && JSON.stringify(before) === JSON.stringify(now) ? before : now;
 
+/** The list with every entry changed; the same list when none was. */
+export function changed<Entry>(list: Entry[], change: (entry: Entry) => Entry): Entry[] {
+  const next = list.map(change);
+  return next.some((entry, index) => entry !== list[index]) ? next : list;
+}
+
 /** How far something may still move by, so that none of its coordinates leaves what a plan may hold. */
 export function withinReach(coordinates: readonly number[], by: number): number {
   const lowest = Math.min(...coordinates);

@@ -1,10 +1,10 @@
 import type { Gear } from '../schema/gear';
 import type { Plan } from '../schema/plan';
 import { carrierOf } from './anchorOf';
-import { applyMotion, changed, landings } from './applyMotion';
+import { applyMotion, landings } from './applyMotion';
 import { dropReferences } from './dropReferences';
 import { entourageOf } from './entourage';
-import { translation } from './motion';
+import { changed, translation } from './motion';
 import { withPlug } from './plugCable';
 
 /** A cable without the plugs whose gear is gone; its ends stay where they lie. */

@@ -1,5 +1,5 @@
 import type { Plan } from '../schema/plan';
-import { changed } from './applyMotion';
+import { changed } from './motion';
 import { freed } from './setRides';
 
 /** Takes a setup out of the plan; the letters of those after it move up, and a dolly that it rode on stays where it was put. */

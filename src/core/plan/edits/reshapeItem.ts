@@ -8,6 +8,7 @@ import { surfaceUnder, topAt } from '../surfaces';
 import { applyMotion } from './applyMotion';
 import { editRecord } from './editRecord';
 import { entourageOf, type Foot, feetOf, footOfMark, markKey, ridersOf } from './entourage';
+import { keysAlong } from './keysOnTrack';
 import { orSame, translation } from './motion';
 import { settlePlugs } from './plugCable';
 import { tidyHeading } from './tidy';
@@ -114,6 +115,6 @@ export function reshapeItem(plan: Plan, { id, patch }: { readonly id: string; re
     gear: (record) => (next.section === 'gear' ? next.record : record),
   });
   if (changed === plan) return plan;
-  if (item.section !== 'piece' || next.section !== 'piece') return settlePlugs(changed, id);
+  if (item.section !== 'piece' || next.section !== 'piece') return keysAlong(plan, settlePlugs(changed, id));
   return onNewTop(plan, item.record, next.record, changed);
 }

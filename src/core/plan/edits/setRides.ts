@@ -3,9 +3,9 @@ import type { Gear } from '../schema/gear';
 import type { Point } from '../schema/numbers';
 import type { Plan } from '../schema/plan';
 import { addItem } from './addItem';
-import { changed } from './applyMotion';
 import { freeId } from './freeId';
 import { freeLabel } from './freeLabel';
+import { changed } from './motion';
 import { tidyHeading, tidyPoint } from './tidy';
 
 /** Width, height of the push bar, length of a dolly. Source: common practice, no source */

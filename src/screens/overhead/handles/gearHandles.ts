@@ -1,5 +1,5 @@
 import { headPlace } from '../../../core/form/gear/headPlace';
-import { trackMiddleLine } from '../../../core/form/gear/trackLine';
+import { trackMiddleLine } from '../../../core/plan/trackLine';
 import { reshapeItem } from '../../../core/plan/edits/reshapeItem';
 import { setAim } from '../../../core/plan/edits/setAim';
 import { setArm } from '../../../core/plan/edits/setArm';

@@ -1,9 +1,10 @@
 import { glassOf, stateAt } from '../../../core/optics/camera';
-import { keyAlong, trackOf } from '../../../core/optics/cameraKey';
+import { trackOf } from '../../../core/optics/cameraKey';
 import { roomOn, setAlong } from '../../../core/optics/onTrack';
 import { setKey } from '../../../core/plan/edits/changeKeys';
 import type { Plan } from '../../../core/plan/schema/plan';
 import type { CameraKey, Setup } from '../../../core/plan/schema/setup';
+import { keyAlong } from '../../../core/plan/trackLine';
 import type { DepartmentFault } from '../../../core/report/cameraNotices';
 import { formatLength } from '../../../core/units/lengths';
 import { NBSP } from '../../../core/units/numbers';

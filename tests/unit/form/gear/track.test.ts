@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { gearParts } from '../../../../src/core/form/gear';
-import { trackMiddleLine, trackPointAt } from '../../../../src/core/form/gear/trackLine';
+import { trackMiddleLine, trackPointAt } from '../../../../src/core/plan/trackLine';
 import type { Gear } from '../../../../src/core/plan/schema/gear';
 import { boundsOf } from '../solids';
 import { planOf } from './plans';

@@ -1,14 +1,16 @@
-import type { Gear } from '../../plan/schema/gear';
-import { cos, sin } from '../../units/steadyMath';
-import type { Vec3 } from '../build/vector';
-import { radians } from '../build/vector';
+import { cos, sin } from '../units/steadyMath';
+import type { Gear } from './schema/gear';
+import type { CameraKey } from './schema/setup';
 
-type Track = Extract<Gear, { kind: 'track' }>;
+/** Dolly track of a plan. */
+export type Track = Extract<Gear, { kind: 'track' }>;
+
+const RADIANS = Math.PI / 180;
 
 /** A place on a track's middle line, and which way the line runs there. */
 export interface TrackPoint {
   /** On the deck under the rails, metres. */
-  readonly at: Vec3;
+  readonly at: readonly [number, number, number];
   readonly headingDegrees: number;
 }
 
@@ -21,7 +23,7 @@ export function trackPointAt(track: Track, alongMetres: number): TrackPoint {
   const turn = track.bendMetres === undefined ? 0 : fromMiddle / track.bendMetres;
   const forward = track.bendMetres === undefined ? fromMiddle : track.bendMetres * sin(turn);
   const aside = track.bendMetres === undefined ? 0 : track.bendMetres * (1 - cos(turn));
-  const [c, s] = [cos(radians(track.headingDegrees)), sin(radians(track.headingDegrees))];
+  const [c, s] = [cos(track.headingDegrees * RADIANS), sin(track.headingDegrees * RADIANS)];
   return {
     at: [track.at[0] + s * forward + c * aside, track.at[1], track.at[2] - c * forward + s * aside],
     headingDegrees: track.headingDegrees + (turn * 180) / Math.PI,
@@ -55,3 +57,7 @@ export function alongTrack(track: Track, [x, z]: readonly [number, number]): num
   }
   return (low + high) / 2;
 }
+
+/** How far along its track a key stands, metres: as it says, else where the track is nearest to its place. */
+export const keyAlong = (track: Track, key: CameraKey): number =>
+  key.alongMetres ?? alongTrack(track, [key.position[0], key.position[2]]);
