@@ -1,4 +1,5 @@
-import { type Copied, copyItems } from './edits/copies';
+import { type Copied, copyItems, turnedTo } from './edits/copies';
+import { withoutTurning } from './edits/dropPeople';
 import { freeId } from './edits/freeId';
 import { moveItems } from './edits/moveItems';
 import { withCarried } from './edits/withCarried';
@@ -16,12 +17,15 @@ const withMissing = <Entry extends { readonly id: string }>(
 
 /**
  * A plan that holds nothing but some items of another, with the classes and the beats that they need: what is copied
- * is a plan file itself, so that it is checked like any other when it comes back. Null where no such item is.
+ * is a plan file itself, so that it is checked like any other when it comes back. Whom the copied turn to comes along
+ * where they are copied too; passes, lines and cheated marks are the plan's and stay behind. Null where no such item is.
  */
 export function clippingOf(plan: Plan, ids: readonly string[]): Plan | null {
   const wanted = withCarried(plan, ids);
   const pieces = plan.pieces.filter(({ id }) => wanted.has(id));
-  const cast = plan.cast.filter(({ id }) => wanted.has(id));
+  const cast = plan.cast
+    .filter(({ id }) => wanted.has(id))
+    .map((performer) => withoutTurning(performer, (id) => !wanted.has(id)));
   const taken = plan.gear.filter(({ id }) => wanted.has(id));
   if (pieces.length + cast.length + taken.length === 0) return null;
   const there = new Set(taken.map(({ id }) => id));
@@ -71,6 +75,7 @@ export function pasteClipping(plan: Plan, clipping: Plan, by: Spot): Copied {
     ...entry,
     id: guests.get(entry.id) ?? entry.id,
   });
+  const cast = clipping.cast.map((performer) => turnedTo(guest(performer), (id) => guests.get(id) ?? id));
   const gear = clipping.gear.map((entry) => {
     const own = guest(entry);
     if (own.kind === 'cable' && own.plugs) {
@@ -90,7 +95,7 @@ export function pasteClipping(plan: Plan, clipping: Plan, by: Spot): Copied {
     },
     beats: clipping.cast.length === 0 ? plan.beats : withMissing(plan.beats, clipping.beats),
     pieces: [...plan.pieces, ...clipping.pieces.map(guest)],
-    cast: [...plan.cast, ...clipping.cast.map(guest)],
+    cast: [...plan.cast, ...cast],
     gear: [...plan.gear, ...gear],
   };
   const copied = copyItems(host, [...guests.values()], (before, ids) =>

@@ -1,3 +1,4 @@
+import { dropEstablishing, dropPeople } from './edits/dropPeople';
 import { dropReferences } from './edits/dropReferences';
 import type { Plan } from './schema/plan';
 
@@ -12,7 +13,7 @@ export interface Keeping {
  * A plan of its own that starts where another one stands: place, ground, kit, set pieces, tapes and underlay are
  * taken over, and of gear, cast and setups what is asked for. Beats stay as long as cast or setups need them.
  * Cables whose ends are both gear stay whole, since all of the gear is taken over or none; setups let go of who and
- * what is not (see `dropReferences`).
+ * what is not (see `dropReferences`), and so do passes and lines.
  */
 export function startingFrom(plan: Plan, title: string, keeping: Keeping): Plan {
   const { gear, cast, setups } = keeping;
@@ -20,7 +21,7 @@ export function startingFrom(plan: Plan, title: string, keeping: Keeping): Plan 
     performers: new Map(cast ? [] : plan.cast.map((performer) => [performer.id, performer])),
     tracks: new Set(gear ? [] : plan.gear.map(({ id }) => id)),
   };
-  return {
+  const left: Plan = {
     ...plan,
     title,
     notes: '',
@@ -29,4 +30,6 @@ export function startingFrom(plan: Plan, title: string, keeping: Keeping): Plan 
     gear: gear ? plan.gear : [],
     setups: setups ? plan.setups.map((setup) => dropReferences(setup, lost)) : [],
   };
+  const peopled = cast ? left : dropPeople(left, () => true);
+  return setups ? peopled : dropEstablishing(peopled, () => true);
 }

@@ -3,10 +3,21 @@ import type { Gear } from '../schema/gear';
 import type { Spot } from '../schema/numbers';
 import type { Piece } from '../schema/pieces';
 import type { Plan } from '../schema/plan';
+import type { Setup } from '../schema/setup';
 import { surfaceOfFoot, surfaceUnder, topAt } from '../surfaces';
 import { type Entourage, feetOf, footOfMark, markKey } from './entourage';
 import { keysAlong } from './keysOnTrack';
-import { changed, type Motion, movedGear, movedMark, movedPiece, orSame } from './motion';
+import {
+  changed,
+  type Motion,
+  movedCheat,
+  movedGear,
+  movedMark,
+  movedPiece,
+  orSame,
+  turnedMark,
+} from './motion';
+import { withCheats } from './optionalLists';
 import { type Cable, withEnd } from './plugCable';
 
 /** A little more than a foot may be off and still stand, metres. */
@@ -80,7 +91,16 @@ export function landings(
   return { ofItem, ofMark };
 }
 
-/** The plan with everything of an entourage moved and raised, and with it the ends of cables plugged into it. */
+/** The mark that a performer comes from on the way to another; null for the first. */
+function markBefore(performer: Performer, mark: Mark, moments: ReadonlyMap<string, number>): Mark | null {
+  const sorted = performer.marks.toSorted((a, b) => (moments.get(a.beat) ?? 0) - (moments.get(b.beat) ?? 0));
+  return sorted[sorted.indexOf(mark) - 1] ?? null;
+}
+
+/**
+ * The plan with everything of an entourage moved and raised, and with it the ends of cables plugged into it, the cheats
+ * of marks that move, and the ways between them.
+ */
 export function applyMotion(plan: Plan, entourage: Entourage, motion: Motion, lifts: Lifts): Plan {
   const { carriers } = entourage;
   const moves = (id: string | undefined): boolean => id !== undefined && carriers.has(id);
@@ -110,17 +130,31 @@ export function applyMotion(plan: Plan, entourage: Entourage, motion: Motion, li
     }
     return next;
   };
+  const moments = new Map(plan.beats.map(({ id, atSeconds }) => [id, atSeconds]));
+  const movesMark = (performerId: string, markId: string): boolean =>
+    moves(performerId) || moves(markKey(performerId, markId));
   const castOf = (performer: Performer): Performer => {
-    const marks = performer.marks.map((mark) =>
-      moves(performer.id) || moves(markKey(performer.id, mark.id))
-        ? orSame(mark, movedMark(mark, motion, lifts.ofMark(performer.id, mark)))
-        : mark,
+    const marks = changed(performer.marks, (mark) => {
+      if (!movesMark(performer.id, mark.id)) return mark;
+      const before = moves(performer.id) ? mark : markBefore(performer, mark, moments);
+      const withWay = before !== null && movesMark(performer.id, before.id);
+      const now = movedMark(mark, motion, lifts.ofMark(performer.id, mark));
+      return orSame(mark, turnedMark(now, motion, withWay));
+    });
+    return marks === performer.marks ? performer : { ...performer, marks };
+  };
+  const setupOf = (setup: Setup): Setup => {
+    if (!setup.cheats) return setup;
+    const cheats = changed(setup.cheats, (cheat) =>
+      movesMark(cheat.performer, cheat.mark) ? orSame(cheat, movedCheat(cheat, motion)) : cheat,
     );
-    return marks.some((mark, index) => mark !== performer.marks[index]) ? { ...performer, marks } : performer;
+    return withCheats(setup, cheats);
   };
   const pieces = changed(plan.pieces, pieceOf);
   const gear = changed(plan.gear, gearOf);
   const cast = changed(plan.cast, castOf);
-  if (pieces === plan.pieces && gear === plan.gear && cast === plan.cast) return plan;
-  return keysAlong(plan, { ...plan, pieces, cast, gear });
+  const setups = changed(plan.setups, setupOf);
+  if (pieces === plan.pieces && gear === plan.gear && cast === plan.cast && setups === plan.setups)
+    return plan;
+  return keysAlong(plan, { ...plan, pieces, cast, gear, setups });
 }

@@ -1,9 +1,11 @@
 import { type Item, itemsOf } from '../items';
+import type { Mark, Performer } from '../schema/cast';
 import type { Gear } from '../schema/gear';
 import type { Plan } from '../schema/plan';
 import { freeId } from './freeId';
 import { freeLabel, stemOf } from './freeLabel';
 import { MOST } from './limits';
+import { changed } from './motion';
 import { type Cable, withPlug } from './plugCable';
 import { freed } from './setRides';
 import { withCarried } from './withCarried';
@@ -35,7 +37,8 @@ function newGroups(plan: Plan, items: readonly Item[]): ReadonlyMap<string, stri
 /**
  * Copies of items, moved by a change that would move the items themselves, each with an id, a numbered name and a group of its own, not locked, after the others
  * of its section. Carried things are copied with their stand and a stand with what it carries; a copied cable is
- * plugged into the copies of its gear, and into nothing else. Nothing is copied where a section would be too full.
+ * plugged into the copies of its gear, and into nothing else; who is copied turns to the copy of whom they turned to. A
+ * copy has no passes, lines and cheated marks yet: those are between people, or a setup's. Nothing is copied where a section would be too full.
  */
 export function copyItems(
   plan: Plan,
@@ -86,6 +89,7 @@ export function copyItems(
       return { ...copied, place: { on: ids.get(copied.place.on) ?? copied.place.on } };
     return copied;
   };
+  const copyCast = (performer: Performer): Performer => turnedTo(copy(performer), (id) => ids.get(id) ?? id);
   return {
     plan: {
       ...plan,
@@ -93,7 +97,10 @@ export function copyItems(
         ...plan.pieces,
         ...items.flatMap((item) => (item.section === 'piece' ? [copy(item.record)] : [])),
       ],
-      cast: [...plan.cast, ...items.flatMap((item) => (item.section === 'cast' ? [copy(item.record)] : []))],
+      cast: [
+        ...plan.cast,
+        ...items.flatMap((item) => (item.section === 'cast' ? [copyCast(item.record)] : [])),
+      ],
       gear: [
         ...plan.gear,
         ...items.flatMap((item) => (item.section === 'gear' ? [copyGear(item.record)] : [])),
@@ -101,6 +108,23 @@ export function copyItems(
     },
     ids: [...ids.values()],
   };
+}
+
+const FIELDS = ['faces', 'looks', 'facesOnTheWay', 'looksOnTheWay'] as const;
+
+/** A performer who turns to others than before, by what their ids become. */
+export function turnedTo(performer: Performer, nowOf: (id: string) => string): Performer {
+  const marks = changed(performer.marks, (mark) => {
+    let turned: Mark = mark;
+    for (const field of FIELDS) {
+      const to = mark[field];
+      if (!to || !('who' in to)) continue;
+      const who = nowOf(to.who);
+      if (who !== to.who) turned = { ...turned, [field]: { who } };
+    }
+    return turned;
+  });
+  return marks === performer.marks ? performer : { ...performer, marks };
 }
 
 /** A copied cable without plugs in what is not copied, so that it moves whole. */

@@ -2,6 +2,7 @@ import { hypot } from '../../units/steadyMath';
 import type { Performer } from '../schema/cast';
 import type { FocusOn, Setup } from '../schema/setup';
 import { orSame } from './motion';
+import { keptOf, withCheats } from './optionalLists';
 import { kept } from './tidy';
 
 /** What a plan loses that setups may refer to. */
@@ -24,10 +25,17 @@ function focusWithout(on: FocusOn, setup: Setup, { performers }: Lost): FocusOn 
 }
 
 /**
- * A setup without what refers to lost performers and tracks: focus stays at its distance, nobody is held any more, and a
- * camera whose track is lost stands where its keys say. The same setup where it referred to none of them.
+ * A setup without what refers to lost performers and tracks: focus stays at its distance, nobody is held any more, a
+ * camera whose track is lost stands where its keys say, and nobody who is lost has cheated marks. The same setup where it
+ * referred to none of them.
  */
-export function dropReferences(setup: Setup, lost: Lost): Setup {
+export function dropReferences(before: Setup, lost: Lost): Setup {
+  const setup = before.cheats
+    ? withCheats(
+        before,
+        keptOf(before.cheats, ({ performer }) => !lost.performers.has(performer)),
+      )
+    : before;
   const { operator, track, ...rest } = setup;
   const focus = orSame(
     setup.focus,

@@ -8,7 +8,7 @@ import { anchorOf } from './anchorOf';
 
 /** Every place that a record names itself; none of what a stand carries. */
 export function spotsOf(record: Piece | Gear | Performer): readonly Spot[] {
-  if ('marks' in record) return record.marks.map(({ at }) => at);
+  if ('marks' in record) return record.marks.flatMap(({ at, way }) => [...(way?.through ?? []), at]);
   if ('outline' in record)
     return [...record.outline, ...(record.holes ?? []).flatMap(({ outline }) => outline)];
   if ('path' in record) return record.path;

@@ -13,4 +13,9 @@ export const MOST = {
   lenses: 400,
   modes: 40,
   frameLines: 20,
+  beats: 400,
+  passes: 200,
+  lines: 20,
+  cheats: 200,
+  wayPlaces: 40,
 } as const;

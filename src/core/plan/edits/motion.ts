@@ -1,8 +1,9 @@
 import { cos, sin } from '../../units/steadyMath';
-import type { Mark } from '../schema/cast';
+import type { Looks, Mark, Towards } from '../schema/cast';
 import type { Gear } from '../schema/gear';
 import { FARTHEST_METRES, type Point, type Spot } from '../schema/numbers';
 import type { Piece } from '../schema/pieces';
+import type { Cheat } from '../schema/setup';
 import { sameSpot, tidyCoordinate, tidyHeading, tidySpot } from './tidy';
 
 /** A rigid motion over the deck, either handed: what it does to places, headings and aims. Results are tidy. */
@@ -134,6 +135,36 @@ export function movedGear(gear: Gear, motion: Motion, by: number): Gear {
     }
   }
 }
+
+/** What a body faces, moved: a point like what a lamp is aimed at, which stays where the motion is a plain move. */
+const towards = (to: Towards, motion: Motion): Towards =>
+  'who' in to ? to : { point: moved(to.point, motion.aim, 0) };
+
+/** The same for the head; one turned by angles turns the other way in a mirror. */
+function lookingTo(to: Looks, motion: Motion): Looks {
+  if (!('turnDegrees' in to)) return towards(to, motion);
+  return motion.mirrored ? { ...to, turnDegrees: 0 - to.turnDegrees } : to;
+}
+
+/** A mark that turns where it has to once its performer has moved; with the way to it where that moves too. */
+export function turnedMark(mark: Mark, motion: Motion, withWay: boolean): Mark {
+  const { faces, looks, facesOnTheWay, looksOnTheWay, way } = mark;
+  return {
+    ...mark,
+    ...(faces && { faces: towards(faces, motion) }),
+    ...(looks && { looks: lookingTo(looks, motion) }),
+    ...(way && withWay && { way: { ...way, through: way.through.map(motion.spot) } }),
+    ...(facesOnTheWay && withWay && { facesOnTheWay: towards(facesOnTheWay, motion) }),
+    ...(looksOnTheWay && withWay && { looksOnTheWay: lookingTo(looksOnTheWay, motion) }),
+  };
+}
+
+/** A setup's cheated mark moved. */
+export const movedCheat = (cheat: Cheat, motion: Motion): Cheat => ({
+  ...cheat,
+  at: motion.spot(cheat.at),
+  ...(cheat.headingDegrees !== undefined && { headingDegrees: motion.heading(cheat.headingDegrees) }),
+});
 
 /** A mark moved, its floor raised by so many metres. */
 export function movedMark(mark: Mark, motion: Motion, by: number): Mark {

@@ -2,6 +2,7 @@ import type { Gear } from '../schema/gear';
 import type { Plan } from '../schema/plan';
 import { carrierOf } from './anchorOf';
 import { applyMotion, landings } from './applyMotion';
+import { dropPeople } from './dropPeople';
 import { dropReferences } from './dropReferences';
 import { entourageOf } from './entourage';
 import { changed, translation } from './motion';
@@ -45,7 +46,8 @@ function fallen(
 
 /**
  * Takes items out of the plan, locked or not, and with a stand all that it carries. Cables plugged into them are
- * pulled out, setups let go of removed performers and tracks (see `dropReferences`), and what stood on a removed set
+ * pulled out, setups let go of removed performers and tracks (see `dropReferences`), passes and lines of removed
+ * performers go and nobody turns to them (see `dropPeople`), and what stood on a removed set
  * piece comes down onto what is below. What the plan's kit holds stays.
  */
 export function removeItems(plan: Plan, { ids }: { readonly ids: readonly string[] }): Plan {
@@ -62,11 +64,12 @@ export function removeItems(plan: Plan, { ids }: { readonly ids: readonly string
     const kept = list.filter(({ id }) => !isGone(id));
     return kept.length === list.length ? list : kept;
   };
-  return {
+  const taken = {
     ...landed,
     pieces: left(landed.pieces),
     cast: left(landed.cast),
     gear: changed(left(landed.gear), (entry) => unplugged(entry, isGone)),
     setups: changed(landed.setups, (setup) => dropReferences(setup, { performers, tracks: chosen })),
   };
+  return performers.size === 0 ? taken : dropPeople(taken, (id) => performers.has(id));
 }
