@@ -19,6 +19,7 @@ import {
 } from './motion';
 import { withCheats } from './optionalLists';
 import { type Cable, withEnd } from './plugCable';
+import { markBefore } from './timedMarks';
 
 /** A little more than a foot may be off and still stand, metres. */
 const UNDER_METRES = 0.03;
@@ -91,12 +92,6 @@ export function landings(
   return { ofItem, ofMark };
 }
 
-/** The mark that a performer comes from on the way to another; null for the first. */
-function markBefore(performer: Performer, mark: Mark, moments: ReadonlyMap<string, number>): Mark | null {
-  const sorted = performer.marks.toSorted((a, b) => (moments.get(a.beat) ?? 0) - (moments.get(b.beat) ?? 0));
-  return sorted[sorted.indexOf(mark) - 1] ?? null;
-}
-
 /**
  * The plan with everything of an entourage moved and raised, and with it the ends of cables plugged into it, the cheats
  * of marks that move, and the ways between them.
@@ -130,13 +125,12 @@ export function applyMotion(plan: Plan, entourage: Entourage, motion: Motion, li
     }
     return next;
   };
-  const moments = new Map(plan.beats.map(({ id, atSeconds }) => [id, atSeconds]));
   const movesMark = (performerId: string, markId: string): boolean =>
     moves(performerId) || moves(markKey(performerId, markId));
   const castOf = (performer: Performer): Performer => {
     const marks = changed(performer.marks, (mark) => {
       if (!movesMark(performer.id, mark.id)) return mark;
-      const before = moves(performer.id) ? mark : markBefore(performer, mark, moments);
+      const before = moves(performer.id) ? mark : markBefore(plan, performer, mark.id);
       const withWay = before !== null && movesMark(performer.id, before.id);
       const now = movedMark(mark, motion, lifts.ofMark(performer.id, mark));
       return orSame(mark, turnedMark(now, motion, withWay));

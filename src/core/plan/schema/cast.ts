@@ -29,7 +29,7 @@ const way = v.strictObject({
 });
 
 /** Where a performer stands at a beat, and which way they face; they stay `holdSeconds` and then walk to the next mark. */
-const mark = v.strictObject({
+export const mark = v.strictObject({
   id,
   beat: id,
   at: spot,
