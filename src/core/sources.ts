@@ -41,6 +41,12 @@ export const SOURCES = {
     where: 'jukolart.us/cinematographic-systems/depth-of-field-calculations.html',
     seen: 'read',
   },
+  'film-base': {
+    title:
+      'Acetate film base: 0.13 mm thick, refractive index 1.48; total reflection from the critical angle on',
+    where: 'handbooks; not looked up',
+    seen: 'memory',
+  },
   'framing-cuts': {
     title:
       'Basic framing examples: mid shot at the waist, medium close-up at the breast pocket, close-up at the tie knot, cowboy at mid-thigh',
@@ -122,6 +128,51 @@ export const SOURCES = {
     where: 'Proceedings of the Koninklijke Akademie van Wetenschappen te Amsterdam 38',
     seen: 'memory',
   },
+  'exposure-values': {
+    title: 'Exposure value, table 3: EV for ISO 100 against lux (C = 250), footcandles and cd/m² (K = 12.5)',
+    where: 'e-com-net.com/article/1275207877182636032.htm (copy of an encyclopedia)',
+    seen: 'read',
+  },
+  'meter-constants': {
+    title: 'Exposure meter calibration: ISO 2720 lets K be 10.6 to 13.4, 12.5 is in common use',
+    where: 'basiccamera.blogspot.com/2008/06/exposure-meter-calibration.html',
+    seen: 'read',
+  },
+  'gnu-units': {
+    title: 'GNU units 2.22: the footcandle as lumens on a square foot',
+    where: 'Debian units 2.22-2',
+    seen: 'package',
+  },
+  'inverse-square': {
+    title:
+      'Illuminance of a source from its intensity, E = I cos β ÷ d², and of a uniform diffuser, L = E ρ ÷ π',
+    where: 'any textbook of photometry; not looked up',
+    seen: 'memory',
+  },
+  'polygon-light': {
+    title:
+      'J. H. Lambert: Photometria, 1760: the light of an even diffuse polygon at a point, by the angles that its edges take up there',
+    where: 'textbooks of radiation; not looked up',
+    seen: 'memory',
+  },
+  'form-factors': {
+    title:
+      'Handbooks of radiation: configuration factor from a small element to a rectangle, parallel to it and square to it, a corner above the element',
+    where: 'not looked up; checked by sums in the test that cites it',
+    seen: 'memory',
+  },
+  'axial-candela': {
+    title:
+      'A photometric test of an axial lamp as an LM-63-2002 file: candela every 2.5°, 532 lm, beam 87.1°, field 137.9°',
+    where: 'github.com/echowuzangye/CU-calculations-based-on-IES-file, ies/7.IES',
+    seen: 'read',
+  },
+  'beam-angle': {
+    title:
+      'Beam angle between half the largest intensity, field angle between a tenth (IES definition, quoted)',
+    where: 'tickerdossier.com/wiki/beam-angle',
+    seen: 'read',
+  },
   png: {
     title:
       'Portable Network Graphics specification: chunks, their CRC (polynomial EDB88320, reflected), tEXt and iTXt',
@@ -133,6 +184,36 @@ export const SOURCES = {
       'Freely Distributable LIBM, Sun Microsystems, 1993: reduction and coefficients of sine, cosine and arc tangent',
     where: 'netlib.org/fdlibm, k_sin.c, k_cos.c, s_atan.c',
     seen: 'memory',
+  },
+  'centripetal-curve': {
+    title:
+      'C. Yuksel, S. Schaefer, J. Keyser: Parameterization and applications of Catmull-Rom curves: centripetal knots alone give no cusps or crossings within a piece (abstract)',
+    where: 'Computer-Aided Design 43, 2011, 747–755; doi 10.1145/1629255.1629262',
+    seen: 'read',
+  },
+  'walking-speed': {
+    title:
+      'R. W. Bohannon: Comfortable and maximum walking speed of adults aged 20–79 years: comfortable 1.27 to 1.46 m/s, fastest 1.75 to 2.53 m/s, by age and sex (abstract)',
+    where: 'Age and Ageing 26, 1997, 15–19; pubmed.ncbi.nlm.nih.gov/9143432',
+    seen: 'read',
+  },
+  'walk-to-run': {
+    title:
+      'Preferred transition from walking to running in children and adolescents: adults change over at about 2 m/s',
+    where: 'pmc.ncbi.nlm.nih.gov/articles/PMC8629136',
+    seen: 'read',
+  },
+  'sprint-speed': {
+    title:
+      'Norms of running speed: boys under 14 who play football, 10 m from standing at 5.18 m/s on average',
+    where: 'help.plantiga.com/run-maximum-speed, table 19 (Mendez-Villanueva et al. 2011)',
+    seen: 'read',
+  },
+  'neck-range': {
+    title:
+      'Ranges of motion of the neck, healthy young adults: 50° down, 80° up, 80° of rotation to each side',
+    where: 'learnmuscles.com/glossary/cervical-spine-ranges-of-motion-rom',
+    seen: 'read',
   },
 } as const satisfies Record<string, Source>;
 

@@ -9,7 +9,6 @@ import { browShape, eyeShape, headShape, irisShape, lipShape } from './shape/hea
 import { capShape, hoodShape } from './shape/headwear';
 import { type Drape, hemShape, hipShape, skirtShape } from './shape/hips';
 import { forearmShape, shinShape, thighShape, upperArmShape } from './shape/limbs';
-import { propShapes } from './shape/props';
 import { skullOf } from './shape/skull';
 import type { TrunkLook } from './shape/trunk';
 import { SIDES, type Skeleton, skeletonOf } from './skeleton';
@@ -17,7 +16,7 @@ import { SIDES, type Skeleton, skeletonOf } from './skeleton';
 /** A shape that rides on a bone; a hand has one for each way of holding it, a skirt for each way of lying. */
 interface BodyPart {
   readonly name: string;
-  readonly bone: Bone | 'prop';
+  readonly bone: Bone;
   readonly shape: PartShape;
   readonly hold?: { readonly hand: 0 | 1; readonly as: HandHold };
   readonly drape?: Drape;
@@ -112,9 +111,6 @@ function buildBody(who: Performer): Body {
       }
     }
   });
-  if (who.prop) {
-    for (const shape of propShapes(who.prop)) parts.push({ name: 'prop', bone: 'prop', shape });
-  }
   return { skeleton, parts };
 }
 
@@ -127,7 +123,7 @@ const LOOKS_KEPT = 120;
 export function bodyOf(who: Performer): Body {
   const known = bodyOfRecord.get(who);
   if (known) return known;
-  const look = JSON.stringify([who.figure, who.statureMetres, who.build, who.clothes, who.prop ?? null]);
+  const look = JSON.stringify([who.figure, who.statureMetres, who.build, who.clothes]);
   const body = bodyOfLook.get(look) ?? buildBody(who);
   bodyOfLook.delete(look);
   bodyOfLook.set(look, body);

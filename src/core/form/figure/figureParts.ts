@@ -1,29 +1,27 @@
 import type { Performer } from '../../plan/schema/cast';
 import type { Plan } from '../../plan/schema/plan';
-import { compose, moved, movedBy, type Placement } from '../build/placement';
-import type { Vec3 } from '../build/vector';
+import { compose, moved, type Placement, standingAt } from '../build/placement';
+import { mix, type Vec3 } from '../build/vector';
 import type { PlacedPart } from '../types';
-import { type Body, bodyOf } from './body';
+import { bodyOf } from './body';
+import { propBetween } from './meeting';
+import { type Placed, placedAt } from './placed';
 import type { Bones } from './pose/placeBones';
-import { PROP_BELOW, PROP_HEIGHT_IN_HANDS } from './shape/props';
-import { type Placed, placedAt } from './whereabouts';
+import { PROP_BELOW, PROP_HEIGHT_IN_HANDS, type Prop, propShapes } from './shape/props';
 
 /** Where the foot of a prop is in the figure's own frame; it keeps upright and faces as the figure does. */
-function propPlacement(
-  body: Body,
-  bones: Bones,
-  placed: Placed,
-  prop: NonNullable<Performer['prop']>,
-): Placement {
-  const size = body.skeleton.hand;
-  const [x, y, z] =
-    placed.pose.carry === 'both hands'
+function propPlacement({ figure, bones, pose, reach }: Placed, prop: Prop): Placement {
+  const size = figure.skeleton.hand;
+  const held =
+    pose.carry === 'both hands'
       ? betweenHands(bones, size, PROP_HEIGHT_IN_HANDS[prop])
       : moved(
           bones['right hand'],
           prop === 'case' ? [-0.14 * size, -0.62 * size, 0] : [-0.07 * size, -0.45 * size, 0],
         );
-  return movedBy([x, Math.max(y, PROP_BELOW[prop]), z]);
+  // While two have their hands on it, it is where these meet.
+  const [x, y, z] = reach ? mix(held, propBetween(reach), reach.share) : held;
+  return standingAt([x, Math.max(y, PROP_BELOW[prop]), z], reach?.propTurnDegrees ?? 0);
 }
 
 function betweenHands(bones: Bones, size: number, below: number): Vec3 {
@@ -33,11 +31,8 @@ function betweenHands(bones: Bones, size: number, below: number): Vec3 {
 }
 
 function build(performer: Performer, placed: Placed): readonly PlacedPart[] {
-  const body = bodyOf(performer);
-  const { bones, worldFromOwn, pose } = placed;
-  const carried = performer.prop
-    ? compose(worldFromOwn, propPlacement(body, bones, placed, performer.prop))
-    : worldFromOwn;
+  const { bones, pose } = placed;
+  const { worldFromOwn, carry } = placed.figure;
   const worldFromBone = new Map<string, Placement>();
   const worldOf = (bone: keyof Bones): Placement => {
     const known = worldFromBone.get(bone);
@@ -47,10 +42,14 @@ function build(performer: Performer, placed: Placed): readonly PlacedPart[] {
     return made;
   };
   const parts: PlacedPart[] = [];
-  for (const { name, bone, shape, hold, drape } of body.parts) {
+  for (const { name, bone, shape, hold, drape } of bodyOf(performer).parts) {
     if (hold && pose.hands[hold.hand] !== hold.as) continue;
     if (drape && drape !== pose.drape) continue;
-    parts.push({ name, shape, worldFromPart: bone === 'prop' ? carried : worldOf(bone) });
+    parts.push({ name, shape, worldFromPart: worldOf(bone) });
+  }
+  if (carry.prop) {
+    const worldFromPart = compose(worldFromOwn, propPlacement(placed, carry.prop));
+    for (const shape of propShapes(carry.prop)) parts.push({ name: 'prop', shape, worldFromPart });
   }
   return parts;
 }

@@ -3,7 +3,7 @@ import type { Plan } from '../../plan/schema/plan';
 import { compose, moved } from '../build/placement';
 import { mix, type Vec3 } from '../build/vector';
 import { bodyOf } from './body';
-import { placedAt } from './whereabouts';
+import { placedAt } from './placed';
 
 /** The heights of a body that framing speaks of, from the crown down. */
 export const LANDMARKS = [
@@ -36,8 +36,8 @@ export function landmarksAt(
 ): Readonly<Record<Landmark, Vec3>> | null {
   const placed = placedAt(performer, plan, seconds);
   if (!placed) return null;
-  const { skeleton } = bodyOf(performer);
-  const { bones, worldFromOwn, motion } = placed;
+  const { bones } = placed;
+  const { worldFromOwn, motion, skeleton } = placed.figure;
   const { statureMetres, suprasternaleMetres, waistMetres } = skeleton.measures;
   const world = (bone: keyof typeof bones, own: Vec3): Vec3 => moved(compose(worldFromOwn, bones[bone]), own);
   // The trunk's own heights count from the joint that it bends about.

@@ -33,7 +33,7 @@ export function swungArm(aheadDegrees: number, elbowDegrees: number, out: number
 }
 
 /** Both hands in front of the chest, about as far apart as what they hold. */
-export function holdingArms(skeleton: Skeleton, prop: Prop | undefined): [ArmPose, ArmPose] {
+export function holdingArms(skeleton: Skeleton, prop: Prop | null): [ArmPose, ArmPose] {
   const reach = skeleton.upperArm + skeleton.forearm;
   const half = prop ? PROP_HALF[prop] : 0.04;
   const wrist = (half + 0.03 - skeleton.shoulder[0]) / reach;
@@ -48,7 +48,7 @@ export function holdingArms(skeleton: Skeleton, prop: Prop | undefined): [ArmPos
 }
 
 /** A pose with the right hand given to what the performer carries. */
-export function withCarried(pose: Pose, prop: Prop | undefined): Pose {
+export function withCarried(pose: Pose, prop: Prop | null): Pose {
   if (!prop || pose.carry === 'both hands') return pose;
   if (prop === 'case') {
     const arm: ArmPose = { wrist: [0.16, -0.975, 0], elbow: [0.3, 0, 1], palm: [-1, 0, 0], bendDegrees: 0 };

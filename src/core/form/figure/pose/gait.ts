@@ -1,5 +1,6 @@
-import { cos, sin } from '../../../units/steadyMath';
+import { cos, hypot, sin } from '../../../units/steadyMath';
 import { radians } from '../../build/vector';
+import type { Side } from '../skeleton';
 import { swungArm } from './arms';
 import type { LegPose, Pose } from './pose';
 
@@ -7,6 +8,17 @@ import type { LegPose, Pose } from './pose';
 export const STEP_SHARE = { walk: 0.43, run: 0.62 } as const;
 /** Walking or running. */
 export type Gait = keyof typeof STEP_SHARE;
+
+/** A stride at an instant. */
+export interface Stride {
+  readonly gait: Gait;
+  /** 0 to 1 over a cycle of two steps. */
+  readonly phase: number;
+  /** Which way it goes, clockwise from where the body faces; 180 backwards. */
+  readonly wayDegrees: number;
+  /** How much of it there is already or still: 0 at a mark. */
+  readonly share: number;
+}
 
 /** Keys of a curve over one cycle: [phase 0…1, value], first at 0, last at 1 with the first's value. */
 type Curve = readonly (readonly [number, number])[];
@@ -72,43 +84,86 @@ const RUN: LegCurves = {
   ],
 };
 
-function legAt(curves: LegCurves, phase: number): LegPose {
+const curvesOf = (gait: Gait): LegCurves => (gait === 'run' ? RUN : WALK);
+
+/**
+ * Going sideways: how far a foot goes out to each side of where it stands, and how much wider the feet stand, in
+ * shares of stature; common practice, no source.
+ */
+const SIDE_STEP = { half: 0.08, wider: 0.069 } as const;
+
+/** Half of how far a foot goes to and fro under the body, shares of stature. */
+const halfStep = ({ front, back }: LegCurves): number => (back - front) / 2;
+
+/** Half a step's length in a direction, of an ellipse whose long axis lies ahead. */
+function reachOf(curves: LegCurves, wayDegrees: number): number {
+  const ahead = halfStep(curves);
+  const [c, s] = [cos(radians(wayDegrees)), sin(radians(wayDegrees))];
+  return (ahead * SIDE_STEP.half) / hypot(SIDE_STEP.half * c, ahead * s);
+}
+
+/** How long a walker's step is when it goes that way from where the body faces, as a share of one ahead. */
+export const paceOf = (wayDegrees: number, gait: Gait = 'walk'): number =>
+  reachOf(curvesOf(gait), wayDegrees) / halfStep(curvesOf(gait));
+
+/** The phase of a step ahead whose pose a step backwards has: the same motion, run the other way. */
+export function backwardsPhase(gait: Gait, phase: number): number {
+  const back = curvesOf(gait).stands - phase;
+  return back - Math.floor(back);
+}
+
+/**
+ * A leg at a phase, going `wayDegrees` from where the body faces. While a foot stands it goes straight back against the
+ * way, evenly, so that it does not slide; backwards, heel and toe do what they do ahead in the other order.
+ */
+function legAt(gait: Gait, phase: number, wayDegrees: number, side: Side): LegPose {
+  const curves = curvesOf(gait);
   const { stands, front, back } = curves;
   const share = phase < stands ? phase / stands : 1 - (phase - stands) / (1 - stands);
-  const ahead = phase < stands ? share : share * share * (3 - 2 * share);
+  const gone = phase < stands ? share : share * share * (3 - 2 * share);
+  const [ahead, aside] = [cos(radians(wayDegrees)), sin(radians(wayDegrees))];
+  const off = reachOf(curves, wayDegrees) * (1 - 2 * gone);
+  const sideways = aside * aside;
+  const forwards = ahead > 0 ? ahead * ahead : 0;
+  const backwards = ahead < 0 ? ahead * ahead : 0;
+  const reversed = backwards > 0 ? backwardsPhase(gait, phase) : 0;
   return {
-    ankle: [0.036, along(curves.lift, phase), front + (back - front) * ahead],
-    pitchDegrees: along(curves.pitch, phase),
+    ankle: [
+      0.036 + SIDE_STEP.wider * sideways + side * off * aside,
+      (1 - backwards) * along(curves.lift, phase) + backwards * along(curves.lift, reversed),
+      ((front + back) / 2) * (1 - sideways) - off * ahead,
+    ],
+    pitchDegrees: forwards * along(curves.pitch, phase) + backwards * along(curves.pitch, reversed),
     toeOutDegrees: 5,
     kneeOutDegrees: 3,
   };
 }
 
 /**
- * A stride at a phase of its cycle (0 to 1, 0 at the right heel's strike): two steps a cycle, arms against legs.
- * Motion by eye; common practice, no source.
+ * A stride at a phase of its cycle (0 to 1, 0 at the right heel's strike): two steps a cycle, arms against legs, going
+ * `wayDegrees` clockwise from where the body faces. Motion by eye; common practice, no source.
  */
-export function stride(gait: Gait, phase: number): Pose {
+export function stride(gait: Gait, phase: number, wayDegrees = 0): Pose {
   const right = phase - Math.floor(phase);
   const left = (right + 0.5) % 1;
-  const swing = cos(radians(360 * right));
+  const ahead = cos(radians(wayDegrees));
+  const swing = cos(radians(360 * right)) * ahead;
   const twice = cos(radians(720 * right));
   const running = gait === 'run';
-  const curves = running ? RUN : WALK;
-  const arm = (ahead: number) =>
+  const arm = (forwards: number) =>
     running
-      ? swungArm(4 + 38 * ahead, 88 + 14 * ahead, -0.02 - 0.05 * Math.max(0, ahead))
-      : swungArm(3 + 21 * ahead, 16 + 11 * ahead, 0.07 - 0.05 * Math.max(0, ahead));
+      ? swungArm(4 + 38 * forwards, 88 + 14 * forwards, -0.02 - 0.05 * Math.max(0, forwards))
+      : swungArm(3 + 21 * forwards, 16 + 11 * forwards, 0.07 - 0.05 * Math.max(0, forwards));
   const yaw = running ? 9 : 5;
   return {
     // Weight goes to the standing leg; the rise and fall comes from the legs' own reach.
     pelvisShift: [0.012 * sin(radians(360 * right)), running ? -0.028 - 0.018 * twice : -0.006, 0],
-    pelvisTurn: [running ? -6 : -1.5, 2.2 * sin(radians(360 * right)), -yaw * swing],
-    chestTurn: [running ? -8 : -2, -2 * sin(radians(360 * right)), yaw * 2 * swing],
-    headTurn: [running ? 11 : 3.5, 0, -yaw * swing],
+    pelvisTurn: [(running ? -6 : -1.5) * ahead, 2.2 * sin(radians(360 * right)), -yaw * swing],
+    chestTurn: [(running ? -8 : -2) * ahead, -2 * sin(radians(360 * right)), yaw * 2 * swing],
+    headTurn: [(running ? 11 : 3.5) * ahead, 0, -yaw * swing],
     upright: 0,
     arms: [arm(-swing), arm(swing)],
-    legs: [legAt(curves, right), legAt(curves, left)],
+    legs: [legAt(gait, right, wayDegrees, 1), legAt(gait, left, wayDegrees, -1)],
     hands: ['relaxed', 'relaxed'],
     carry: 'right hand',
     drape: 'hanging',

@@ -1,4 +1,4 @@
-import { cos, hypot, sin } from '../../../units/steadyMath';
+import { asin, atan2, cos, hypot, sin } from '../../../units/steadyMath';
 import {
   compose,
   moved,
@@ -105,11 +105,20 @@ function placeLeg(
   ];
 }
 
+/** The trunk of a figure in its own frame, before the head is turned or a hand reaches for anything. */
+export interface Trunk {
+  readonly pelvis: Placement;
+  readonly chest: Placement;
+  readonly neck: Placement;
+  readonly head: Placement;
+  readonly feet: readonly FootPlace[];
+}
+
 /**
- * Places every bone of a figure for a pose. The pelvis sinks as far as the legs need to reach the floor, and where the
- * pose is upright the crown comes to the full stature.
+ * Places the trunk for a pose. The pelvis sinks as far as the legs need to reach the floor, and where the pose is
+ * upright the crown comes to the full stature.
  */
-export function placeBones(skeleton: Skeleton, pose: Pose): Bones {
+export function placeTrunk(skeleton: Skeleton, pose: Pose): Trunk {
   const stature = skeleton.measures.statureMetres;
   const middle: Vec3 = [0, skeleton.hip[1], skeleton.hip[2]];
   const low = at(movedBy(add(middle, scale(pose.pelvisShift, stature))), ORIGIN, pose.pelvisTurn);
@@ -127,7 +136,48 @@ export function placeBones(skeleton: Skeleton, pose: Pose): Bones {
     const highest = ankle[1] + Math.sqrt(longest * longest - level * level);
     rise = Math.min(rise, highest - hip[1]);
   });
-  const [pelvis, chest] = [raised(low, rise), raised(lowChest, rise)];
+  return {
+    pelvis: raised(low, rise),
+    chest: raised(lowChest, rise),
+    neck: raised(lowNeck, rise),
+    head: raised(lowHead, rise),
+    feet,
+  };
+}
+
+/** How a head is turned: by angles of the face in the figure's own frame, and what of it the chest turns along. */
+export interface HeadAim {
+  readonly chestTurnDegrees: number;
+  readonly turnDegrees: number;
+  readonly tiltDegrees: number;
+  readonly rollDegrees: number;
+}
+
+const degrees = (value: number): number => (value * 180) / Math.PI;
+
+/** The turn of a placement in the figure's own frame: pitch, roll, yaw, degrees. */
+export function turnOf(m: Placement): Turn {
+  return [degrees(asin(-m[6])), degrees(atan2(m[4], m[5])), degrees(atan2(-m[2], m[10]))];
+}
+
+/** The same trunk with the head turned as told, the neck half way between chest and head. */
+export function aimHead(skeleton: Skeleton, pose: Pose, trunk: Trunk, aim: HeadAim): Trunk {
+  const middle: Vec3 = [0, skeleton.hip[1], skeleton.hip[2]];
+  const chest = at(
+    trunk.pelvis,
+    subtract(skeleton.waist, middle),
+    add(pose.chestTurn, [0, 0, aim.chestTurnDegrees]),
+  );
+  const face: Turn = [aim.tiltDegrees, aim.rollDegrees, aim.turnDegrees];
+  const neckAt = moved(chest, subtract(skeleton.neck, skeleton.waist));
+  const neck = compose(movedBy(neckAt), turnedBy(mix(turnOf(chest), face, 0.5)));
+  const headAt = moved(neck, subtract(skeleton.head, skeleton.neck));
+  return { ...trunk, chest, neck, head: compose(movedBy(headAt), turnedBy(face)) };
+}
+
+/** Places every bone of a figure for a pose, on its trunk. */
+export function placeBones(skeleton: Skeleton, pose: Pose, trunk: Trunk): Bones {
+  const { pelvis, chest, neck, head, feet } = trunk;
   const [rightArm, leftArm] = SIDES.map((side, k) => placeArm(skeleton, chest, pose.arms[k], side));
   const [rightLeg, leftLeg] = SIDES.map((side, k) =>
     placeLeg(skeleton, pelvis, pose.legs[k], feet[k], side, pose.drape),
@@ -135,8 +185,8 @@ export function placeBones(skeleton: Skeleton, pose: Pose): Bones {
   return {
     pelvis,
     chest,
-    neck: raised(lowNeck, rise),
-    head: raised(lowHead, rise),
+    neck,
+    head,
     'right upper arm': rightArm[0],
     'right forearm': rightArm[1],
     'right hand': rightArm[2],
@@ -152,4 +202,28 @@ export function placeBones(skeleton: Skeleton, pose: Pose): Bones {
     'left foot': leftLeg[2],
     'left skirt': leftLeg[3],
   };
+}
+
+/**
+ * An arm whose palm gets to a place in the figure's own frame, as far as it is long enough.
+ * @param palmAt in the figure's own frame, metres
+ */
+export function armTo(
+  skeleton: Skeleton,
+  trunk: Trunk,
+  side: Side,
+  palmAt: Vec3,
+  hand: Pick<ArmPose, 'elbow' | 'palm' | 'bendDegrees'>,
+): ArmPose {
+  const shoulder = moved(trunk.chest, subtract(mirrored(skeleton.shoulder, side), skeleton.waist));
+  const way = subtract(palmAt, shoulder);
+  const wrist = subtract(way, scale(unit(way), skeleton.hand / 2));
+  const reach = skeleton.upperArm + skeleton.forearm;
+  const m = trunk.chest;
+  const inChest: Vec3 = [
+    m[0] * wrist[0] + m[4] * wrist[1] + m[8] * wrist[2],
+    m[1] * wrist[0] + m[5] * wrist[1] + m[9] * wrist[2],
+    m[2] * wrist[0] + m[6] * wrist[1] + m[10] * wrist[2],
+  ];
+  return { ...hand, wrist: scale(mirrored(inChest, side), 1 / reach) };
 }

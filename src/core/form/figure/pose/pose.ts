@@ -49,7 +49,8 @@ export interface Pose {
 
 const between = (a: number, b: number, share: number): number => a + (b - a) * share;
 
-const mixArm = (a: ArmPose, b: ArmPose, share: number): ArmPose => ({
+/** An arm on the way from one pose to another. */
+export const mixArm = (a: ArmPose, b: ArmPose, share: number): ArmPose => ({
   wrist: mix(a.wrist, b.wrist, share),
   elbow: mix(a.elbow, b.elbow, share),
   palm: mix(a.palm, b.palm, share),

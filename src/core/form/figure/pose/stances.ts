@@ -2,7 +2,7 @@ import type { Stance } from '../../../plan/schema/cast';
 import type { Prop } from '../shape/props';
 import type { Skeleton } from '../skeleton';
 import { HANGING, holdingArms, withCarried } from './arms';
-import { stride } from './gait';
+import { type Stride, stride } from './gait';
 import type { ArmPose, LegPose, Pose } from './pose';
 
 /** Height of the seat that a sitting performer sits on; common practice, no source. */
@@ -111,22 +111,20 @@ const REACHING: ArmPose = {
 /** A phase at which a stride, caught still, reads best. */
 const CAUGHT_PHASE = 0.02;
 
-/**
- * How a performer holds themselves at a mark, or, walking and running, at a phase of the stride.
- * Poses by eye; common practice, no source.
- */
-export function poseOf(
-  stance: Stance,
-  skeleton: Skeleton,
-  prop: Prop | undefined,
-  phase = CAUGHT_PHASE,
-): Pose {
+/** How a performer holds themselves on the way, at a phase of the stride. */
+export const stridePose = (
+  { gait, phase, wayDegrees }: Pick<Stride, 'gait' | 'phase' | 'wayDegrees'>,
+  prop: Prop | null,
+): Pose => withCarried(stride(gait, phase, wayDegrees), prop);
+
+/** How a performer holds themselves at a mark. Poses by eye; common practice, no source. */
+export function poseOf(stance: Stance, skeleton: Skeleton, prop: Prop | null): Pose {
   switch (stance) {
     case 'stand':
       return withCarried(STANDING, prop);
     case 'walk':
     case 'run':
-      return withCarried(stride(stance, phase), prop);
+      return withCarried(stride(stance, CAUGHT_PHASE), prop);
     case 'crouch':
       return withCarried(crouching, prop);
     case 'sit':

@@ -21,10 +21,7 @@ export const PROP_HEIGHT_IN_HANDS: Readonly<Record<Prop, number>> = {
 /** How far a prop reaches below where it is held, metres: it rests on the floor rather than sink into it. */
 export const PROP_BELOW: Readonly<Record<Prop, number>> = { bird: 0.01, box: 0, ball: 0, case: 0.37 };
 
-/**
- * A thing carried, in its own frame: facing −z, its foot at the origin; a case hangs from its handle at the origin.
- */
-export function propShapes(prop: Prop): readonly PartShape[] {
+function buildProp(prop: Prop): readonly PartShape[] {
   const builder = new ShapeBuilder();
   switch (prop) {
     case 'bird':
@@ -45,4 +42,16 @@ export function propShapes(prop: Prop): readonly PartShape[] {
         .tube([0, -0.012, 0.06], [0, -0.05, 0.07], 0.008);
       return [builder.finish({ substance: 'rubber', colour: '#3c2f27' })];
   }
+}
+
+const built = new Map<Prop, readonly PartShape[]>();
+
+/**
+ * A thing carried, in its own frame: facing −z, its foot at the origin; a case hangs from its handle at the origin.
+ * The same shapes whoever carries it.
+ */
+export function propShapes(prop: Prop): readonly PartShape[] {
+  const shapes = built.get(prop) ?? buildProp(prop);
+  built.set(prop, shapes);
+  return shapes;
 }
