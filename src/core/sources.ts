@@ -215,6 +215,48 @@ export const SOURCES = {
     where: 'learnmuscles.com/glossary/cervical-spine-ranges-of-motion-rom',
     seen: 'read',
   },
+  'line-of-action': {
+    title:
+      'Film glossary, 180 degree rule: cameras on one side of the axis of action, so that two who talk look in opposite directions',
+    where: 'ukfilmnet.org/learning/mod/glossary/showentry.php?eid=265',
+    seen: 'read',
+  },
+  'line-of-eyes': {
+    title:
+      'Crossing the line, conversation: a straight line between the two; close-ups from the side of the wide shot cut together',
+    where: 'bbc.co.uk/academy/production/article/art20130702112135404',
+    seen: 'read',
+  },
+  'crossing-in-shot': {
+    title:
+      'Slides on editing, the 180 degree rule: a shot on the line is neutral; a camera or a performer that is seen to cross takes the viewer along',
+    where: 'gitea.alluna.pt/jfig/workshop-video-editing-basics, docs/slides/30-180-degree.md',
+    seen: 'read',
+  },
+  'screen-direction': {
+    title:
+      'Basic photography course, motion pictures: constant screen direction, the action axis, and what explains a change',
+    where: 'dofmaster.com/courses/basic/photographycourse-343.html, tpub.com/photography1/ph209262.htm',
+    seen: 'read',
+  },
+  'neutral-shot': {
+    title:
+      'Army correspondence course SS0535: a head-on or tail-away shot is neutral in direction and covers a change',
+    where: 'armycommunications.tpub.com/SS0535/SS05350034.htm',
+    seen: 'read',
+  },
+  'thirty-degree-rule': {
+    title:
+      'Encyclopedia, 30-degree rule: at least 30 degrees relative to the subject between successive shots of it, on one side; the axial cut',
+    where: 'en.wikipedia.org/wiki/30-degree_rule',
+    seen: 'read',
+  },
+  'eyeline-compass': {
+    title:
+      'Practical cinematography, eye-lines and the camera (slides): from a look narrow to the lens to the full back',
+    where: 'slideshare.net/slideshow/eyeline0/12254326',
+    seen: 'read',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceKey = keyof typeof SOURCES;

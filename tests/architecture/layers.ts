@@ -28,6 +28,7 @@ export const LAYERS: readonly Layer[] = [
   { paths: ['core/form'], packages: only('three') },
   { paths: ['core/optics'], packages: none },
   { paths: ['core/sight'], packages: only('three') },
+  { paths: ['core/light'], packages: none },
   { paths: ['core/clearance', 'core/continuity'], packages: none },
   { paths: ['core/report'], packages: none },
   { paths: ['exchange'], packages: withoutReact },

@@ -30,11 +30,11 @@ function passesBall(part: StagePart, { origin, direction }: Ray): boolean {
   return away <= reach * reach;
 }
 
-/** Whether a ray in the part's own coordinates passes the part's box; the box is grown by a hair. */
-function passesBox(part: StagePart, { origin, direction }: Ray): boolean {
+/** Whether a ray in the part's own coordinates passes the part's box before `until`; the box is grown by a hair. */
+function passesBox(part: StagePart, { origin, direction }: Ray, until: number): boolean {
   const { low, high } = solidOf(part.shape);
   let from = 0;
-  let to = Infinity;
+  let to = until;
   for (let axis = 0; axis < 3; axis += 1) {
     const start = low[axis] - 1e-6 - origin[axis];
     const end = high[axis] + 1e-6 - origin[axis];
@@ -59,25 +59,43 @@ function passesBox(part: StagePart, { origin, direction }: Ray): boolean {
  */
 export function meets(part: StagePart, ray: Ray): number {
   let nearest = Infinity;
-  eachMeeting(part, ray, (distance) => {
+  eachMeeting(part, ray, Infinity, (distance) => {
     if (distance < nearest) nearest = distance;
+    return false;
   });
   return nearest;
 }
 
-/** How often the ray crosses a part's surface. */
-export function meetings(part: StagePart, ray: Ray): number {
+/** Whether the ray meets a part before `until`, a share of its direction. */
+export function meetsBefore(part: StagePart, ray: Ray, until: number): boolean {
+  let met = false;
+  eachMeeting(part, ray, until, () => {
+    met = true;
+    return true;
+  });
+  return met;
+}
+
+/** How often the ray crosses a part's surface; `until`: only before that share of its direction. */
+export function meetings(part: StagePart, ray: Ray, until = Infinity): number {
   let count = 0;
-  eachMeeting(part, ray, () => {
+  eachMeeting(part, ray, until, () => {
     count += 1;
+    return false;
   });
   return count;
 }
 
-function eachMeeting(part: StagePart, ray: Ray, visit: (distance: number) => void): void {
+/** Visits every meeting before `until`, in no order, until a visit says that it has seen enough. */
+function eachMeeting(
+  part: StagePart,
+  ray: Ray,
+  until: number,
+  isEnough: (distance: number) => boolean,
+): void {
   if (!passesBall(part, ray)) return;
   const own = intoPart(part, ray);
-  if (!passesBox(part, own)) return;
+  if (!passesBox(part, own, until)) return;
   const { origin: o, direction: d } = own;
   const { positions, indices } = part.shape;
   for (let k = 0; k < indices.length; k += 3) {
@@ -109,7 +127,7 @@ function eachMeeting(part: StagePart, ray: Ray, visit: (distance: number) => voi
     const second = (d[0] * qx + d[1] * qy + d[2] * qz) / determinant;
     if (second < 0 || first + second > 1) continue;
     const distance = (vx * qx + vy * qy + vz * qz) / determinant;
-    if (distance > 0) visit(distance);
+    if (distance > 0 && distance < until && isEnough(distance)) return;
   }
 }
 

@@ -1,11 +1,12 @@
 import { Group, HemisphereLight, PointLight, SpotLight, Vector3 } from 'three';
+import { beamPower, beamShare } from '../../core/form/beam';
 import type { LampForm } from '../../core/form/types';
+import { SKY_LUX } from '../../core/light/ambient';
 import type { GlowUniforms } from '../materials/glowMaterial';
 import { BRIGHTEST } from '../materials/glowMaterial';
-import { beamPower, beamShare, coneOf, radians, SPILL } from './beam';
+import { coneOf, radians, SPILL } from './beam';
 import { gathered } from './gathered';
 import { colourOfLamp } from './kelvin';
-import { SKY_LUX } from './sky';
 
 /** Lights come in whole sizes, dark ones included: each new number of lights would build every shader again. */
 const SPOT_STEP = 4;

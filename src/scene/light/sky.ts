@@ -1,13 +1,10 @@
 import { BackSide, type IUniform, Mesh, ShaderMaterial, SphereGeometry, Vector3 } from 'three';
+import { SKY_LUMINANCE } from '../../core/light/ambient';
 import { SKYWARD } from '../materials/chunks.glsl';
 
-/**
- * The night over a town, cd/m²: low cloud lit from below, brightest near the horizon, and what the streets send up.
- * Estimates for a picture, of the size that is common over large towns under cloud; no source.
- */
-const ZENITH = new Vector3(0.055, 0.06, 0.105);
-const HORIZON = new Vector3(0.55, 0.42, 0.42);
-const GROUND = new Vector3(0.1, 0.075, 0.055);
+const ZENITH = new Vector3(...SKY_LUMINANCE.zenith);
+const HORIZON = new Vector3(...SKY_LUMINANCE.horizon);
+const GROUND = new Vector3(...SKY_LUMINANCE.ground);
 
 /** Shared by the dome and every surface that mirrors it. */
 export const SKY_UNIFORMS: Readonly<Record<string, IUniform<Vector3>>> = {
@@ -16,8 +13,6 @@ export const SKY_UNIFORMS: Readonly<Record<string, IUniform<Vector3>>> = {
   skyGround: { value: GROUND },
 };
 
-/** Illuminance on level ground from the dome and on the underside of things from the streets, lux; by colour. */
-export const SKY_LUX = { above: [0.55, 0.6, 0.85], below: [0.7, 0.5, 0.32] } as const;
 /** Haze, per metre (exponential squared), and what it glows with. */
 export const HAZE_PER_METRE = 0.0062;
 export const HAZE_COLOUR = HORIZON;

@@ -1,5 +1,5 @@
 import { Color, type IUniform, ShaderMaterial, UniformsLib, UniformsUtils, Vector3 } from 'three';
-import { SKY_LUX } from '../light/sky';
+import { SKY_LUX } from '../../core/light/ambient';
 
 const VERTEX = /* glsl */ `
   #include <fog_pars_vertex>

@@ -1,3 +1,4 @@
+import { greyLuminance } from '../../core/light/exposure';
 import type { Setup } from '../../core/plan/schema/setup';
 import { colourOfKelvin, type LinearColour } from '../light/kelvin';
 
@@ -9,15 +10,7 @@ export interface Exposure {
   readonly gains: LinearColour;
 }
 
-/** Reflected-light meter constant of ISO 2720, cd s/m²; common practice. */
-const METER_CONSTANT = 12.5;
 const MIDDLE_GREY = 0.18;
-
-/** Luminance that the setup's exposure renders as middle grey: K N²/(t S), dimmed by the filter, cd/m². */
-export function greyLuminance(setup: Setup): number {
-  const seconds = setup.shutterDegrees / 360 / setup.framesPerSecond;
-  return ((METER_CONSTANT * setup.stop ** 2) / (seconds * setup.iso)) * 2 ** setup.ndStops;
-}
 
 export function exposureOf(setup: Setup): Exposure {
   return { perCandela: MIDDLE_GREY / greyLuminance(setup), gains: gainsFor(setup.balanceKelvin) };

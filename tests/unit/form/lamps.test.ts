@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { fluxLumens } from '../../../src/core/form/beam';
 import { flickerShare } from '../../../src/core/form/flicker';
 import { gearParts } from '../../../src/core/form/gear';
-import { fluxLumens } from '../../../src/core/form/gear/modifiedBeam';
 import { lampsAt } from '../../../src/core/form/lamps';
 import type { Gear } from '../../../src/core/plan/schema/gear';
 import { EVERY_KIND, HEAD, HEADS, planOf, STAND } from './gear/plans';

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { describe, expect, test } from 'vitest';
-import { fluxLumens } from '../../../src/core/form/gear/modifiedBeam';
+import { fluxLumens } from '../../../src/core/form/beam';
 import { BUILT_IN_KIT, bodyOf, gateMmOf, headOf, lensOf, standOf } from '../../../src/core/kit/builtInKit';
 import { DELIVERIES, deliveryOf, GATE_FORMATS, gateFormat, SQUEEZES } from '../../../src/core/kit/formats';
 import { kit } from '../../../src/core/plan/schema/kit';

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { exposureOf, greyLuminance } from '../../../src/scene/picture/exposure';
+import { greyLuminance } from '../../../src/core/light/exposure';
+import { exposureOf } from '../../../src/scene/picture/exposure';
 import { smallRoof } from '../smallRoof';
 
 const setup = smallRoof().setups[0];

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
+import { beamShare } from '../../../src/core/form/beam';
 import type { LampForm } from '../../../src/core/form/types';
-import { beamShare, coneOf } from '../../../src/scene/light/beam';
+import { coneOf } from '../../../src/scene/light/beam';
 import { gathered } from '../../../src/scene/light/gathered';
 import { colourOfHex, colourOfKelvin, colourOfLamp, luminanceOf } from '../../../src/scene/light/kelvin';
 import { luxAt } from '../../../src/scene/light/lampRig';

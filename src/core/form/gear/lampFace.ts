@@ -1,7 +1,8 @@
 import type { HeadClass } from '../../plan/schema/kit';
+import type { Beam } from '../beam';
 import type { Vec3 } from '../build/vector';
 import { housingOf } from './housings';
-import { type Beam, modifiedBeam } from './modifiedBeam';
+import { modifiedBeam } from './modifiedBeam';
 import { fitModifier, type Modifier } from './modifier';
 
 /** What a lamp's light needs of its form: where it glows and how, with its modifier. */

@@ -1,13 +1,6 @@
 import type { HeadClass } from '../../plan/schema/kit';
-import { acos, log, pow, sin } from '../../units/steadyMath';
+import { type Beam, DIFFUSE_ANGLES, fluxLumens } from '../beam';
 import type { Modifier } from './modifier';
-
-/** A lamp's light as published: candela on the axis, full angles of half and a tenth of it. */
-export interface Beam {
-  readonly peakCandela: number;
-  readonly beamDegrees: number;
-  readonly fieldDegrees: number;
-}
 
 /** What a modifier does. Source: common practice, no source */
 const DIFFUSION_TRANSMISSION = 0.5;
@@ -17,28 +10,7 @@ const GRID_BEAM_DEGREES = 40;
 const GRID_FIELD_DEGREES = 60;
 const SNOOT_FIELD_DEGREES = 20;
 
-/** Full angles at which cos θ is a half and a tenth: a diffuse area. */
-const DIFFUSE_BEAM_DEGREES = 120;
-const DIFFUSE_FIELD_DEGREES = (2 * acos(0.1) * 180) / Math.PI;
 const ALL_ROUND = 360;
-const FLUX_STEPS = 720;
-
-/**
- * Lumens of a lamp with these angles: I(θ) = peak · 2^(−(2θ / beam)^p), p such that a tenth is left at half the field,
- * summed as 2π ∫ I(θ) sin θ dθ. A beam of 360° is even all round, 4π · peak.
- */
-export function fluxLumens({ peakCandela, beamDegrees, fieldDegrees }: Beam): number {
-  if (beamDegrees >= ALL_ROUND) return 4 * Math.PI * peakCandela;
-  const spread = Math.max(fieldDegrees / beamDegrees, 1.05);
-  const power = log(log(10) / Math.LN2) / log(spread);
-  let sum = 0;
-  for (let step = 0; step < FLUX_STEPS; step += 1) {
-    const theta = ((step + 0.5) / FLUX_STEPS) * Math.PI;
-    const share = (2 * theta * 180) / Math.PI / beamDegrees;
-    sum += pow(2, -pow(share, power)) * sin(theta);
-  }
-  return peakCandela * 2 * Math.PI * sum * (Math.PI / FLUX_STEPS);
-}
 
 /**
  * The beam of a head with its modifier. A softbox spreads the lamp's lumens, less what its cloth takes, as a diffuse
@@ -51,8 +23,7 @@ export function modifiedBeam(headClass: HeadClass, modifier: Modifier | null): B
     case 'softbox':
       return {
         peakCandela: (fluxLumens(headClass) * DIFFUSION_TRANSMISSION) / Math.PI,
-        beamDegrees: DIFFUSE_BEAM_DEGREES,
-        fieldDegrees: DIFFUSE_FIELD_DEGREES,
+        ...DIFFUSE_ANGLES,
       };
     case 'lantern':
       return {
