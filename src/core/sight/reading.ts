@@ -51,7 +51,7 @@ function isSame(a: Instant, b: Instant): boolean {
   for (let k = 0; k < 3; k += 1) {
     if (p.position[k] !== q.position[k] || p.forward[k] !== q.forward[k] || p.up[k] !== q.up[k]) return false;
   }
-  if (!isSameFrame(a.camera, b.camera)) return false;
+  if (!isSameFrame(a.camera, b.camera) || a.stage.parts.length !== b.stage.parts.length) return false;
   return a.stage.parts.every((part, index) => {
     const other = b.stage.parts[index];
     if (part.shape !== other.shape) return false;

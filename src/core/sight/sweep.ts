@@ -3,7 +3,7 @@ import { cameraFromWorld } from '../optics/project';
 import type { Camera } from '../optics/types';
 import { hypot } from '../units/steadyMath';
 import { type Mirror, mirrorOf, reflected } from './mirrors';
-import type { SightStage } from './stage';
+import type { SightStage, StagePart } from './stage';
 
 /** How far a camera gets from where it is at first, at any of some frames: metres, and the chord of its turn. */
 export interface Motion {
@@ -44,23 +44,29 @@ export interface Interval {
   readonly motion: Motion;
 }
 
-/** How far a part's middle gets from where it is at first, at any frame; 0 for what stands. */
-function travelOf(stages: readonly SightStage[], part: number): number {
-  const first = stages[0].parts[part];
-  if (!first.worldFromPart) return 0;
-  let farthest = 0;
-  for (const stage of stages) {
-    const { centre } = stage.parts[part];
-    const [x, y, z] = [0, 1, 2].map((axis) => centre[axis] - first.centre[axis]);
-    farthest = Math.max(farthest, Math.sqrt(x * x + y * y + z * z));
-  }
-  return farthest;
+/**
+ * A part at every frame, by its place among the parts of its item: what changes hands may give an item more parts at one
+ * frame than at another, which moves the numbers of all parts after it.
+ */
+function partAtAll(stages: readonly SightStage[], { item, index }: StagePart): readonly StagePart[] {
+  const within = index - stages[0].firstPart[item];
+  return stages.flatMap(({ parts, firstPart }) => {
+    const k = firstPart[item] + within;
+    return k < firstPart[item + 1] ? [parts[k]] : [];
+  });
 }
 
 /** Radius of a ball that holds a part at every frame, around where its middle is at first. */
-function reachOfPart(stages: readonly SightStage[], part: number): number {
-  const radius = stages.reduce((most, stage) => Math.max(most, stage.parts[part].radius), 0);
-  return radius + travelOf(stages, part);
+function reachOfPart(stages: readonly SightStage[], first: StagePart): number {
+  let radius = 0;
+  let farthest = 0;
+  for (const part of partAtAll(stages, first)) {
+    radius = Math.max(radius, part.radius);
+    if (!first.worldFromPart) continue;
+    const [x, y, z] = [0, 1, 2].map((axis) => part.centre[axis] - first.centre[axis]);
+    farthest = Math.max(farthest, Math.sqrt(x * x + y * y + z * z));
+  }
+  return radius + farthest;
 }
 
 /** Whether a ball may be in the grid's field at any moment: grown by all that the camera may do, at its first pose. */
@@ -82,7 +88,7 @@ export function mirrorsIn(interval: Interval): readonly Mirror[] {
   const { stages } = interval;
   return stages[0].parts.flatMap((part) => {
     const mirror = mirrorOf(part);
-    return mirror && ballMayEnter(part.centre, reachOfPart(stages, part.index), interval) ? [mirror] : [];
+    return mirror && ballMayEnter(part.centre, reachOfPart(stages, part), interval) ? [mirror] : [];
   });
 }
 
@@ -92,9 +98,13 @@ export function mirrorsIn(interval: Interval): readonly Mirror[] {
  */
 export function mayEnter(item: number, interval: Interval, mirrors: readonly Mirror[]): boolean {
   const { stages } = interval;
-  const { firstPart, parts } = stages[0];
+  const countAt = ({ firstPart }: SightStage): number => firstPart[item + 1] - firstPart[item];
+  const most = stages.reduce((a, b) => (countAt(b) > countAt(a) ? b : a));
+  const { firstPart, parts } = most;
+  // The stage with the most parts comes first, so that each part is asked, whenever it is there.
+  const ordered = most === stages[0] ? stages : [most, ...stages];
   for (let k = firstPart[item]; k < firstPart[item + 1]; k += 1) {
-    const reach = reachOfPart(stages, k);
+    const reach = reachOfPart(ordered, parts[k]);
     const { centre } = parts[k];
     if (ballMayEnter(centre, reach, interval)) return true;
     if (mirrors.some((mirror) => ballMayEnter(reflected(centre, mirror), reach, interval))) return true;
