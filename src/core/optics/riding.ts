@@ -12,7 +12,8 @@ import type { Setup } from '../plan/schema/setup';
 import { surfaceUnder } from '../plan/surfaces';
 import { trackPointAt } from '../plan/trackLine';
 import { stateAt } from './camera';
-import { alongAt, trackOf } from './cameraKey';
+import { alongAt, keysOf, trackOf } from './cameraKey';
+import { dollyHeadingAt, signedDegrees } from './dollyHeading';
 
 type Dolly = Extract<Gear, { kind: 'dolly' }>;
 
@@ -25,12 +26,6 @@ export interface DollyPlace {
   readonly columnMetres: number;
 }
 
-/** Degrees in −180 < d ≤ 180. */
-const signed = (degrees: number): number => {
-  const turned = (((degrees + 180) % 360) + 360) % 360;
-  return turned === 0 ? 180 : turned - 180;
-};
-
 /** The setup that rides on a dolly; null for none. */
 export function riderOf(plan: Pick<Plan, 'setups'>, dolly: Dolly): Setup | null {
   return plan.setups.find(({ id }) => id === dolly.rides) ?? null;
@@ -38,7 +33,8 @@ export function riderOf(plan: Pick<Plan, 'setups'>, dolly: Dolly): Setup | null 
 
 /**
  * Where a dolly is while a setup's camera rides on it: under the lens, on its track along the track's line, whichever
- * way round is nearer to the dolly's own heading; without a track on the floor, turned as it stands.
+ * way round is nearer to the dolly's own heading; without a track on the floor, along the way that the camera goes
+ * (see `dollyHeadingAt`).
  */
 export function dollyPlaceAt(plan: Plan, dolly: Dolly, setup: Setup, seconds: number): DollyPlace {
   const { position } = stateAt(plan, setup, seconds);
@@ -47,10 +43,12 @@ export function dollyPlaceAt(plan: Plan, dolly: Dolly, setup: Setup, seconds: nu
   const floor = along
     ? along.at[1] + RAIL_TOP_METRES
     : surfaceUnder(plan, [position[0], position[2]], { belowMetres: position[1] }).metres;
-  const isTurned = along && Math.abs(signed(along.headingDegrees - dolly.headingDegrees)) > 90;
+  const isTurned = along && Math.abs(signedDegrees(along.headingDegrees - dolly.headingDegrees)) > 90;
   return {
     at: [position[0], floor, position[2]],
-    headingDegrees: along ? along.headingDegrees + (isTurned ? 180 : 0) : dolly.headingDegrees,
+    headingDegrees: along
+      ? along.headingDegrees + (isTurned ? 180 : 0)
+      : dollyHeadingAt({ keys: keysOf(plan, setup), ease: setup.move.ease }, seconds, dolly.headingDegrees),
     columnMetres: columnFor(dolly, position[1] - floor),
   };
 }
