@@ -1,4 +1,3 @@
-import { alongTrack } from '../plan/trackLine';
 import { DOLLY_WHEELBASE_METRES, supportOf, WALKING_PACE } from '../kit/supports';
 import { glassOf, spanOf, stateAt } from '../optics/camera';
 import { keysOf, trackOf } from '../optics/cameraKey';
@@ -9,10 +8,12 @@ import { paceOf } from '../optics/pace';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
 import { surfaceUnder } from '../plan/surfaces';
+import { alongTrack } from '../plan/trackLine';
 import { formatLength, type LengthSystem } from '../units/lengths';
 import { formatSeconds } from '../units/seconds';
 import { formatShare } from '../units/shares';
 import { hypot } from '../units/steadyMath';
+import { TRACK_ROOM_SEARCH, tightTrack } from './trackRoom';
 import type { Notice } from './types';
 
 /** Lengths in a report are metric; the page says them as its person reads them. */
@@ -34,6 +35,7 @@ export type FaultSubject =
   | 'key'
   | 'zoom'
   | 'along'
+  | 'room'
   | 'focus'
   | 'height'
   | 'travel'
@@ -141,6 +143,22 @@ function trackFaults(plan: Plan, setup: Setup): DepartmentFault[] {
   });
 }
 
+/** A track with too little room beside it for the dolly, and for who walks along. */
+function roomFault(plan: Plan, setup: Setup): DepartmentFault | null {
+  const tight = tightTrack(plan, setup);
+  if (!tight) return null;
+  const { track, neededMetres, walkwayMetres, freeMetres, by, away } = tight;
+  const walk = walkwayMetres > 0 ? `, ${length(walkwayMetres)} of it to walk` : '';
+  const mend = away
+    ? `${length(away.metres)} farther away there is room.`
+    : `Nowhere within ${length(TRACK_ROOM_SEARCH)} is there room.`;
+  return faultOf(
+    'room',
+    `The dolly of ${setup.label} needs ${length(neededMetres)} beside the middle of ${track.label}${walk}; ${by} leaves ${length(freeMetres)}. ${mend}`,
+    away?.metres ?? null,
+  );
+}
+
 /** What the move comes to, instant by instant: focus too near, and a lens too low or too high for what carries it. */
 function reachFaults(plan: Plan, setup: Setup): DepartmentFault[] {
   const [from, to] = spanOf(plan, setup);
@@ -226,6 +244,7 @@ export function departmentFaults(plan: Plan, setup: Setup): readonly DepartmentF
     ...keyFaults(plan, setup),
     ...zoomFaults(plan, setup),
     ...trackFaults(plan, setup),
+    roomFault(plan, setup),
     ...reachFaults(plan, setup),
     travelFault(plan, setup),
     paceFault(plan, setup),

@@ -3,11 +3,13 @@ import { stateAt } from '../../../core/optics/camera';
 import { keysOf } from '../../../core/optics/cameraKey';
 import { layTrack, putDollyUnder, putOnTrack, setSupport, takeOffTrack } from '../../../core/optics/onTrack';
 import { changeKeys } from '../../../core/plan/edits/changeKeys';
+import { moveItems } from '../../../core/plan/edits/moveItems';
 import { setRides } from '../../../core/plan/edits/setRides';
 import type { Plan } from '../../../core/plan/schema/plan';
 import type { Setup } from '../../../core/plan/schema/setup';
 import { surfaceUnder } from '../../../core/plan/surfaces';
 import type { DepartmentFault } from '../../../core/report/cameraNotices';
+import { tightTrack } from '../../../core/report/trackRoom';
 import { formatLength, type LengthSystem } from '../../../core/units/lengths';
 import { useSession } from '../../../desk/hooks';
 import { SelectField } from '../../parts/Field';
@@ -123,6 +125,13 @@ function DollyFields({ plan, setup }: { readonly plan: Plan; readonly setup: Set
   );
 }
 
+/** The plan with a setup's track where its dolly has room, locked or not; the camera goes with it. */
+function withRoom(plan: Plan, setupId: string): Plan {
+  const setup = plan.setups.find(({ id }) => id === setupId);
+  const tight = setup && tightTrack(plan, setup);
+  return tight?.away ? moveItems(plan, { ids: [tight.track.id], by: tight.away.by, evenLocked: true }) : plan;
+}
+
 /** What carries a camera, how far it reaches, and for a dolly its track. */
 export function SupportSection(props: {
   readonly plan: Plan;
@@ -166,6 +175,12 @@ export function SupportSection(props: {
       />
       <MoveFaults faults={faults} about="travel" />
       {setup.support === 'dolly' ? <DollyFields plan={plan} setup={setup} /> : null}
+      <MoveFaults
+        faults={faults}
+        about="room"
+        word={(nearest) => `Move the track ${formatLength(nearest, lengths)} away`}
+        take={() => edit('give the dolly room', (before) => withRoom(before, setupId))}
+      />
     </section>
   );
 }
