@@ -27,9 +27,5 @@ export const stopLensTest = (): void => testing().stop();
 export const goOnWithLensTest = (question: LensQuestion): void => testing().goOn(question);
 
 /** What a setup as it would be sees over its whole move; null once nobody waits for it any more. */
-export const tryMoved = (
-  plan: Plan,
-  setup: Setup,
-  lensId: string,
-  signal: AbortSignal,
-): Promise<LensTrial | null> => testing().single(plan, setup, lensId, signal);
+export const tryMoved = (plan: Plan, setup: Setup, signal: AbortSignal): Promise<LensTrial | null> =>
+  testing().single(plan, setup, signal);

@@ -5,11 +5,11 @@ import type { LensTrial } from '../core/report/lensTest';
 export interface LensTestState {
   /** What the trials were made on; see LensTester. */
   readonly basis: readonly unknown[] | null;
-  /** By lens id; lenses that were not tried yet are missing. */
+  /** By the id of the way to try a lens; those that were not tried yet are missing. */
   readonly trials: ReadonlyMap<string, LensTrial>;
-  /** The lens being tried: lenses done, of how many, and how far this one is, 0..1. */
+  /** What is being tried: how many are done, of how many, and how far this one is, 0..1. */
   readonly running: {
-    readonly lensId: string;
+    readonly tryId: string;
     readonly done: number;
     readonly of: number;
     readonly share: number;

@@ -1,6 +1,7 @@
 import type { Plan } from '../core/plan/schema/plan';
 import type { Setup } from '../core/plan/schema/setup';
 import type { LensTrial } from '../core/report/lensTest';
+import { allLensTries, presentTry } from '../core/report/lensTries';
 import { latestWins } from './latestWins';
 import { lensTestStore } from './lensTestStore';
 
@@ -17,7 +18,7 @@ export interface LensTrier {
   readonly tryLens: (
     plan: Plan,
     setup: Setup,
-    lensId: string,
+    tryId: string,
     atSeconds: number | null,
     tell: (share: number) => void,
   ) => Promise<LensTrial | null>;
@@ -36,8 +37,9 @@ const same = (a: readonly unknown[] | null, b: readonly unknown[]): boolean =>
 
 /** The lens that is on the camera first: its answer is the one that the others are held against. */
 const presentFirst = ({ plan, setup }: LensQuestion): readonly string[] => {
-  const ids = plan.kit.lenses.map(({ id }) => id);
-  return [setup.lens, ...ids.filter((id) => id !== setup.lens)].filter((id) => ids.includes(id));
+  const tries = allLensTries(plan, setup);
+  const [present, others] = [true, false].map((is) => tries.filter(({ isPresent }) => isPresent === is));
+  return [...present, ...others].map(({ id }) => id);
 };
 
 /** Asks a worker lens by lens, keeps what it finds in lensTestStore, and lets single trials in between. */
@@ -83,9 +85,10 @@ export class LensTester {
     this.ask(question);
   }
 
-  /** One lens on a setup that need not be in the plan, over its whole move; null once nobody waits for it any more. */
-  async single(plan: Plan, setup: Setup, lensId: string, signal: AbortSignal): Promise<LensTrial | null> {
-    if (!plan.kit.lenses.some(({ id }) => id === lensId)) return null;
+  /** A setup as it is, which need not be in the plan, over its whole move; null once nobody waits for it any more. */
+  async single(plan: Plan, setup: Setup, signal: AbortSignal): Promise<LensTrial | null> {
+    const present = presentTry(plan, setup);
+    if (!present) return null;
     signal.addEventListener('abort', () => {
       if (this.at === 'single') this.worker.giveUp();
     });
@@ -93,7 +96,7 @@ export class LensTester {
       const trial = await this.inLine('single', () =>
         signal.aborted
           ? Promise.resolve(null)
-          : this.worker.tryLens(plan, setup, lensId, null, () => undefined),
+          : this.worker.tryLens(plan, setup, present.id, null, () => undefined),
       );
       if (trial) return trial;
     }
@@ -102,20 +105,20 @@ export class LensTester {
 
   private async run(question: LensQuestion, isLatest: () => boolean): Promise<void> {
     const { plan, setup, atSeconds } = question;
-    const lensIds = presentFirst(question);
-    for (const lensId of lensIds) {
+    const tryIds = presentFirst(question);
+    for (const tryId of tryIds) {
       // What ended a trial may have been a single one that came in between: then it is tried again.
-      while (!lensTestStore.getState().trials.has(lensId)) {
-        const running = { lensId, done: lensTestStore.getState().trials.size, of: lensIds.length, share: 0 };
+      while (!lensTestStore.getState().trials.has(tryId)) {
+        const running = { tryId, done: lensTestStore.getState().trials.size, of: tryIds.length, share: 0 };
         lensTestStore.setState({ running });
         const trial = await this.inLine('test', () =>
-          this.worker.tryLens(plan, setup, lensId, atSeconds, (share) => {
+          this.worker.tryLens(plan, setup, tryId, atSeconds, (share) => {
             if (isLatest()) lensTestStore.setState({ running: { ...running, share } });
           }),
         );
         if (!isLatest()) return;
         if (!trial) continue;
-        lensTestStore.setState(({ trials }) => ({ trials: new Map(trials).set(lensId, trial) }));
+        lensTestStore.setState(({ trials }) => ({ trials: new Map(trials).set(tryId, trial) }));
       }
     }
     lensTestStore.setState({ running: null });

@@ -31,16 +31,16 @@ export class ReportWorker {
     return this.#api.read(setupId, atSeconds);
   }
 
-  /** Tries one lens on a setup, which need not be in the plan; null when it was given up. `tell` hears the done share. */
+  /** Tries a lens in one way on a setup, which need not be in the plan; null when it was given up. `tell` hears the done share. */
   async tryLens(
     plan: Plan,
     setup: Setup,
-    lensId: string,
+    tryId: string,
     atSeconds: number | null,
     tell: (share: number) => void,
   ): Promise<LensTrial | null> {
     await this.#hold(plan);
-    return this.#api.tryLens(setup, lensId, atSeconds, proxy(tell));
+    return this.#api.tryLens(setup, tryId, atSeconds, proxy(tell));
   }
 
   async notices(plan: Plan): Promise<readonly Notice[]> {

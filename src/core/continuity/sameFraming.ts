@@ -1,6 +1,6 @@
 import type { Vec3 } from '../form/build/vector';
 import { whereabouts } from '../form/figure/whereabouts';
-import { cameraAt, frameShapeOf } from '../optics/camera';
+import { cameraAt, frameShapeOf, stateAt } from '../optics/camera';
 import { cameraFromWorld } from '../optics/project';
 import { played } from '../plan/played';
 import type { Plan } from '../plan/schema/plan';
@@ -39,7 +39,9 @@ export function sameFraming(
   const place = performer && whereabouts(performer, scene, seconds);
   if (!place) return null;
   const { pose, frame } = cameraAt(plan, setup, seconds);
-  const other = frameShapeOf(plan, { ...setup, lens: lensId });
+  // A zoom is as far in as the setup's keys would have it.
+  const fitted = { ...setup, lens: lensId };
+  const other = frameShapeOf(plan, fitted, stateAt(plan, fitted, seconds).focalMm);
   const [x, y, z] = cameraFromWorld(pose, place.eyes);
   if (!(z > 0)) return null;
   const then = (frame.tanHalfHeight / other.tanHalfHeight) * z;

@@ -1,49 +1,29 @@
 import { type Holding, holdingsOf } from '../continuity/holding';
-import { frameShapeOf } from '../optics/camera';
-import type { Lens } from '../plan/schema/kit';
 import type { Plan } from '../plan/schema/plan';
-import type { Setup } from '../plan/schema/setup';
 import { formatSeconds } from '../units/seconds';
+import type { LensTry } from './lensTries';
 import { setupReportSteps } from './setupReport';
 import type { SetupReport } from './types';
 
-/** One lens of the kit on a setup's camera, everything else as it is. */
-export interface LensTrial {
-  readonly lensId: string;
-  readonly label: string;
-  /** Half the width of the delivered frame as a tangent: the smaller, the tighter. */
-  readonly tanHalfWidth: number;
+/** One lens of the kit on a setup's camera, used in one way, everything else as it is. */
+export interface LensTrial extends Pick<LensTry, 'id' | 'label' | 'tanHalfWidth'> {
   readonly holdings: readonly Holding[];
   /** What the setup would see of every item. */
   readonly report: SetupReport;
 }
 
-/** The setup with another lens: its stop is kept where that lens has it, and a zoom stays at its shortest. */
-export function withLens(setup: Setup, lens: Lens): Setup {
-  const stop = Math.min(lens.narrowestStop, Math.max(lens.widestStop, setup.stop));
-  return { ...setup, lens: lens.id, stop };
-}
-
 /**
- * Tries one lens of the plan's kit on a setup, over its whole span or at one instant of the action's clock, seconds.
- * Yields the done share, 0..1.
+ * Tries a lens of the plan's kit on a setup in one way, over its whole span or at one instant of the action's clock,
+ * seconds. Yields the done share, 0..1.
  */
 export function* lensTrialSteps(
   plan: Plan,
-  setup: Setup,
-  lens: Lens,
+  { id, label, tanHalfWidth, setup }: LensTry,
   atSeconds: number | null,
 ): Generator<number, LensTrial, void> {
-  const tried = withLens(setup, lens);
-  const holdings = holdingsOf(plan, tried, atSeconds);
-  const report = yield* setupReportSteps(plan, tried, atSeconds === null ? 'span' : { at: atSeconds });
-  return {
-    lensId: lens.id,
-    label: lens.label,
-    tanHalfWidth: frameShapeOf(plan, tried).tanHalfWidth,
-    holdings,
-    report,
-  };
+  const holdings = holdingsOf(plan, setup, atSeconds);
+  const report = yield* setupReportSteps(plan, setup, atSeconds === null ? 'span' : { at: atSeconds });
+  return { id, label, tanHalfWidth, holdings, report };
 }
 
 const lasting = (spans: Holding['heldSpans']): number =>

@@ -4,6 +4,7 @@ import { spanOf } from '../../core/optics/camera';
 import type { Plan } from '../../core/plan/schema/plan';
 import type { Setup } from '../../core/plan/schema/setup';
 import { lensTrialSteps } from '../../core/report/lensTest';
+import { allLensTries } from '../../core/report/lensTries';
 import { noticesOf } from '../../core/report/notices';
 import { type Asked, setupReportSteps } from '../../core/report/setupReport';
 import { unpackPlan } from '../planWire';
@@ -54,10 +55,10 @@ const api: ReportApi = {
       setupReportSteps(held, setup, atSeconds === null ? 'span' : instantIn(held, setup, atSeconds)),
     );
   },
-  tryLens: async (setup, lensId, atSeconds, tell) => {
+  tryLens: async (setup, tryId, atSeconds, tell) => {
     if (!held) throw new Error('report worker: asked before it held a plan');
-    const lens = held.kit.lenses.find(({ id }) => id === lensId);
-    return lens ? taken(lensTrialSteps(held, setup, lens, atSeconds), tell) : null;
+    const found = allLensTries(held, setup).find(({ id }) => id === tryId);
+    return found ? taken(lensTrialSteps(held, found, atSeconds), tell) : null;
   },
   notices: () => (held ? noticesOf(held) : []),
   giveUp: () => {

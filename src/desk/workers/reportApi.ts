@@ -16,12 +16,12 @@ export interface ReportApi {
    */
   readonly read: (setupId: string, atSeconds: number | null) => Promise<SetupReport | null>;
   /**
-   * One lens of the plan's kit on a setup, which need not be in the plan held, over its whole span or at one instant,
-   * seconds; `tell` hears the done share, 0..1. Null for a lens that the kit lacks, and when it was given up.
+   * One way to try a lens (see `lensTries`) on a setup, which need not be in the plan held, over its whole span or at one
+   * instant, seconds; `tell` hears the done share, 0..1. Null for a way that there is not, and when it was given up.
    */
   readonly tryLens: (
     setup: Setup,
-    lensId: string,
+    tryId: string,
     atSeconds: number | null,
     tell: (share: number) => void,
   ) => Promise<LensTrial | null>;

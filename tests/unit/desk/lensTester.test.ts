@@ -1,5 +1,6 @@
 import { beforeEach, expect, test } from 'vitest';
 import { type LensTrial, lensTrialSteps } from '../../../src/core/report/lensTest';
+import { allLensTries } from '../../../src/core/report/lensTries';
 import { type LensQuestion, LensTester, type LensTrier } from '../../../src/desk/lensTester';
 import { lensTestStore } from '../../../src/desk/lensTestStore';
 import { smallRoof } from '../smallRoof';
@@ -14,17 +15,17 @@ class SlowTrier implements LensTrier {
   #answer: ((trial: LensTrial | null) => void) | null = null;
   readonly #trials = new Map<string, LensTrial>();
 
-  tryLens: LensTrier['tryLens'] = (of, on, lensId, _, tell) => {
-    this.asked.push(lensId);
+  tryLens: LensTrier['tryLens'] = (of, on, tryId, _, tell) => {
+    this.asked.push(tryId);
     tell(0.5);
     return new Promise((resolve) => {
       this.#answer = (trial) => resolve(trial);
-      const lens = of.kit.lenses.find(({ id }) => id === lensId);
-      if (!lens || this.#trials.has(lensId)) return;
-      const steps = lensTrialSteps(of, on, lens, 0);
+      const found = allLensTries(of, on).find(({ id }) => id === tryId);
+      if (!found || this.#trials.has(tryId)) return;
+      const steps = lensTrialSteps(of, found, 0);
       for (let step = steps.next(); ; step = steps.next())
         if (step.done) {
-          this.#trials.set(lensId, step.value);
+          this.#trials.set(tryId, step.value);
           return;
         }
     });
@@ -57,7 +58,7 @@ test('tries the lens on the camera first, tells how far it is, and asks nothing 
   tester.ask(question);
   await settled();
   expect(trier.asked).toEqual(['wide']);
-  expect(lensTestStore.getState().running).toMatchObject({ lensId: 'wide', done: 0, of: 2, share: 0.5 });
+  expect(lensTestStore.getState().running).toMatchObject({ tryId: 'wide', done: 0, of: 2, share: 0.5 });
   await answerAll();
   expect(known()).toEqual(['wide', 'long']);
   expect(lensTestStore.getState().running).toBeNull();
@@ -96,7 +97,7 @@ test('a single trial waits for its turn, and one that nobody waits for is given 
   tester.ask(question);
   await settled();
   const waiting = new AbortController();
-  const single = tester.single(plan, setup, 'long', waiting.signal);
+  const single = tester.single(plan, { ...setup, lens: 'long' }, waiting.signal);
   await settled();
   expect(trier.asked).toEqual(['wide']);
   trier.answer();
@@ -108,5 +109,5 @@ test('a single trial waits for its turn, and one that nobody waits for is given 
   trier.answer();
   await settled();
   expect(known()).toEqual(['wide', 'long']);
-  expect(await tester.single(plan, setup, 'no such lens', new AbortController().signal)).toBeNull();
+  expect(await tester.single(plan, { ...setup, lens: 'none' }, new AbortController().signal)).toBeNull();
 });

@@ -25,7 +25,7 @@ function useMovedReport(plan: Plan, setup: Setup | null): SetupReport | null {
   useEffect(() => {
     if (!setup) return;
     const waiting = new AbortController();
-    void tryMoved(plan, setup, setup.lens, waiting.signal).then((trial) => {
+    void tryMoved(plan, setup, waiting.signal).then((trial) => {
       if (trial && !waiting.signal.aborted) setKnown({ setup, report: trial.report });
     });
     return () => waiting.abort();

@@ -1,15 +1,15 @@
-import { useMemo, useState } from 'react';
+import { useState } from 'react';
+import { changeKeys } from '../../../core/plan/edits/changeKeys';
 import { setLens } from '../../../core/plan/edits/setLens';
-import type { Lens } from '../../../core/plan/schema/kit';
 import type { Plan } from '../../../core/plan/schema/plan';
-import type { Setup } from '../../../core/plan/schema/setup';
-import { type LensTrial, withLens } from '../../../core/report/lensTest';
+import type { LensTrial } from '../../../core/report/lensTest';
+import { heldAt, type LensTry } from '../../../core/report/lensTries';
 import type { Span } from '../../../core/report/types';
 import { letterOf } from '../../../desk/choose';
 import { Glyph } from '../../parts/Glyph';
 import { endPreview, make, preview } from './previewing';
 import { StillCanvas } from './StillCanvas';
-import { heldWords, lensName, placeWords, showingOf, sizeWords } from './words';
+import { heldWords, lensName, placeWords, showingOf, sizeWords, zoomWords } from './words';
 
 type Holding = LensTrial['holdings'][number];
 
@@ -40,7 +40,7 @@ function Held({ holding, span }: { readonly holding: Holding; readonly span: Spa
 }
 
 /** How much of what should keep out shows, and by a press, what. */
-function Gear({ trial, lens }: { readonly trial: LensTrial; readonly lens: Lens }) {
+function Gear({ trial }: { readonly trial: LensTrial }) {
   const [open, setOpen] = useState(false);
   const items = showingOf(trial.report);
   if (items.length === 0)
@@ -59,7 +59,7 @@ function Gear({ trial, lens }: { readonly trial: LensTrial; readonly lens: Lens 
         type="button"
         className="bare gear"
         aria-expanded={open}
-        aria-label={`What shows on ${lens.label}: ${counts.map(({ verdict, count }) => `${count} ${verdict}`).join(', ')}`}
+        aria-label={`What shows on ${trial.label}: ${counts.map(({ verdict, count }) => `${count} ${verdict}`).join(', ')}`}
         onClick={() => setOpen(!open)}
       >
         {counts.map(({ verdict, count }) => (
@@ -87,17 +87,21 @@ function Gear({ trial, lens }: { readonly trial: LensTrial; readonly lens: Lens 
 /** One lens of the kit on the setup: pressed it is taken, under the pointer or the focus it is seen in the frame. */
 export function LensCard(props: {
   readonly plan: Plan;
-  readonly setup: Setup;
-  readonly lens: Lens;
+  readonly setupId: string;
+  readonly way: LensTry;
   /** Undefined until it is tried. */
   readonly trial: LensTrial | undefined;
   readonly wanted: readonly string[];
   readonly seconds: number;
 }) {
-  const { plan, setup, lens, trial, wanted, seconds } = props;
-  const tried = useMemo(() => withLens(setup, lens), [setup, lens]);
-  const isPresent = lens.id === setup.lens;
-  const change = (before: Plan): Plan => setLens(before, { setupId: setup.id, lens: lens.id });
+  const { plan, setupId, way, trial, wanted, seconds } = props;
+  const { lens, isPresent } = way;
+  const heldMm = way.use === 'wide end' ? lens.focalMm : way.use === 'long end' ? lens.longestMm : undefined;
+  const change = (before: Plan): Plan => {
+    const fitted = setLens(before, { setupId, lens: lens.id });
+    if (heldMm === undefined) return fitted;
+    return changeKeys(fitted, { setupId, change: (keys) => heldAt(keys, heldMm) });
+  };
   const show = (): void => {
     if (!isPresent) preview('lens test', change);
   };
@@ -114,15 +118,14 @@ export function LensCard(props: {
           if (event.currentTarget.matches(':focus-visible')) show();
         }}
         onBlur={() => endPreview('lens test')}
-        onClick={() =>
-          make('take the lens', change, `${lens.label} is on setup ${letterOf(plan, setup.id)}.`)
-        }
+        onClick={() => make('take the lens', change, `${way.label} is on setup ${letterOf(plan, setupId)}.`)}
       >
-        <StillCanvas plan={plan} setup={tried} seconds={seconds} />
+        <StillCanvas plan={plan} setup={way.setup} seconds={seconds} />
         <span className="cap lens-cap">
           <b className="lens" title={lens.label}>
             {lensName(lens, plan.kit.lenses)}
           </b>
+          {way.use ? <span className="use">{zoomWords(way)}</span> : null}
           {isPresent ? <span className="q">on it</span> : null}
         </span>
         {trial ? (
@@ -135,7 +138,7 @@ export function LensCard(props: {
           <span className="q">not tried yet</span>
         )}
       </button>
-      {trial ? <Gear trial={trial} lens={lens} /> : null}
+      {trial ? <Gear trial={trial} /> : null}
     </li>
   );
 }

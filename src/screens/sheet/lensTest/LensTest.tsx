@@ -1,10 +1,11 @@
 import { useEffect, useMemo } from 'react';
 import { useStore } from 'zustand';
 import { holdingsOf } from '../../../core/continuity/holding';
-import { frameShapeOf, spanOf } from '../../../core/optics/camera';
+import { spanOf } from '../../../core/optics/camera';
 import type { Plan } from '../../../core/plan/schema/plan';
 import type { Setup } from '../../../core/plan/schema/setup';
 import { lensAnswer } from '../../../core/report/lensTest';
+import { allLensTries, type LensTry } from '../../../core/report/lensTries';
 import { setupOf } from '../../../desk/choose';
 import { usePlanState, useSession } from '../../../desk/hooks';
 import { askLensTest, goOnWithLensTest, stopLensTest } from '../../../desk/lensTest';
@@ -40,16 +41,20 @@ export function useWanted(plan: Plan, setup: Setup): readonly string[] {
   );
 }
 
+/** Zooms count once for each way that they are tried. */
+const whatIsTried = (tries: readonly LensTry[]): string =>
+  tries.some(({ use }) => use !== null) ? 'lenses and ends of zooms' : 'lenses';
+
 /** The answer in a sentence, or how far the test is. */
 function Answer(props: {
-  readonly plan: Plan;
+  readonly tries: readonly LensTry[];
   readonly wanted: readonly string[];
   readonly goOn: () => void;
 }) {
-  const { plan, wanted, goOn } = props;
+  const { tries, wanted, goOn } = props;
   const { trials, running, stopped, trouble }: LensTestState = useStore(lensTestStore);
   if (trouble !== null) return <p className="verm">{trouble}</p>;
-  const of = plan.kit.lenses.length;
+  const of = tries.length;
   if (trials.size >= of) {
     const [answer = '', ...more] = lensAnswer([...trials.values()], wanted).split(/(?<=\.) (?=\p{L}|\d)/u);
     return (
@@ -61,7 +66,7 @@ function Answer(props: {
   if (stopped)
     return (
       <p className="trying">
-        {trials.size} of {of} lenses are tried.
+        {trials.size} of {of} {whatIsTried(tries)} are tried.
         <button type="button" onClick={goOn}>
           Try the others
         </button>
@@ -86,12 +91,8 @@ function Tests({ plan, setup }: { readonly plan: Plan; readonly setup: Setup }) 
   const seconds = Math.min(to, Math.max(from, clock));
   const atSeconds = along === 'whole move' ? null : seconds;
   const question = useMemo(() => ({ plan, setup, atSeconds }), [plan, setup, atSeconds]);
-  const lenses = useMemo(
-    () =>
-      plan.kit.lenses
-        .map((lens) => ({ lens, tan: frameShapeOf(plan, { ...setup, lens: lens.id }).tanHalfWidth }))
-        .toSorted((a, b) => b.tan - a.tan)
-        .map(({ lens }) => lens),
+  const tries = useMemo(
+    () => allLensTries(plan, setup).toSorted((a, b) => b.tanHalfWidth - a.tanHalfWidth),
     [plan, setup],
   );
   useEffect(() => askLensTest(question), [question]);
@@ -116,16 +117,16 @@ function Tests({ plan, setup }: { readonly plan: Plan; readonly setup: Setup }) 
           <p className="q">Nobody plays yet. Put a performer on the roof, and the lenses are held to them.</p>
         )}
         <div aria-live="polite">
-          <Answer plan={plan} wanted={wanted} goOn={() => goOnWithLensTest(question)} />
+          <Answer tries={tries} wanted={wanted} goOn={() => goOnWithLensTest(question)} />
         </div>
         <ul className="lens-cards">
-          {lenses.map((lens) => (
+          {tries.map((each) => (
             <LensCard
-              key={lens.id}
+              key={each.id}
               plan={plan}
-              setup={setup}
-              lens={lens}
-              trial={trials.get(lens.id)}
+              setupId={setup.id}
+              way={each}
+              trial={trials.get(each.id)}
               wanted={wanted}
               seconds={seconds}
             />

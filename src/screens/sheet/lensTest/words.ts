@@ -2,6 +2,7 @@ import type { Framing } from '../../../core/continuity/framing';
 import type { Holding } from '../../../core/continuity/holding';
 import type { Reframing } from '../../../core/continuity/reframing';
 import type { Lens } from '../../../core/plan/schema/kit';
+import type { LensTry } from '../../../core/report/lensTries';
 import type { ItemReport, SetupReport, Span } from '../../../core/report/types';
 import { formatLength, type LengthSystem } from '../../../core/units/lengths';
 import { formatNumber, NBSP } from '../../../core/units/numbers';
@@ -22,6 +23,9 @@ export function lensName(lens: Lens, lenses: readonly Lens[]): string {
   const name = words(lens);
   return lenses.some((other) => other !== lens && words(other) === name) ? lens.label : name;
 }
+
+/** How a zoom is tried, beside its name: `at its long end, 70 mm`. */
+export const zoomWords = ({ label, lens }: LensTry): string => label.slice(lens.label.length + 1);
 
 /** `close-up to mid shot`: the size of the shot at the first and the last frame, or where it is in frame at all. */
 export function sizeWords({ first, last, sizes }: Holding): string {
