@@ -1,8 +1,9 @@
-import { spanOf } from '../core/optics/camera';
 import { itemOf } from '../core/plan/items';
 import type { Plan } from '../core/plan/schema/plan';
 import type { Setup } from '../core/plan/schema/setup';
 import { setupLetter } from '../core/plan/setupLetter';
+import { clockSpan } from './blocking/clock';
+import { FRAME_SECONDS } from './blocking/snapTime';
 import { livePlan, liveStore } from './liveStore';
 import { planStore } from './planStore';
 import { sessionStore } from './sessionStore';
@@ -22,19 +23,16 @@ export function letterOf(plan: Plan, setupId: string): string {
   );
 }
 
-/** Sets the action's clock within the chosen setup's span. */
+/** Sets the action's clock within the chosen setup's span, or within all of the action while its blocking is looked at. */
 export function goToSeconds(seconds: number): void {
   const plan = livePlan();
-  const setup = setupOf(plan, sessionStore.getState().setupId);
-  if (!setup) return;
-  const [from, to] = spanOf(plan, setup);
+  const [from, to] = clockSpan(plan, setupOf(plan, sessionStore.getState().setupId));
   liveStore.getState().setSeconds(Math.min(Math.max(seconds, from), to));
 }
 
-/** A frame at 24 a second: what one press of a key steps. */
-export const FRAME_SECONDS = 1 / 24;
+export { FRAME_SECONDS };
 
-/** Steps the clock so many frames within the chosen setup's span, and stops what plays. */
+/** Steps the clock so many frames, and stops what plays. */
 export function stepFrames(by: number): void {
   const { seconds, setPlaying } = liveStore.getState();
   setPlaying(false);
@@ -69,6 +67,9 @@ export function keepChoicesInPlan(): void {
   };
   planStore.subscribe((state, before) => {
     if (state.plan !== before.plan) check(state.plan);
+  });
+  sessionStore.subscribe((state, before) => {
+    if (state.sheet !== before.sheet) goToSeconds(liveStore.getState().seconds);
   });
   check(planStore.getState().plan);
 }

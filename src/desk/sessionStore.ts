@@ -1,9 +1,10 @@
 import { createStore } from 'zustand/vanilla';
 import { type Guides, guidesOfWords, wordsOfGuides } from './guides';
+import { type PictureShows, showsOfWords, wordsOfShows } from './pictureShows';
 import { readPreference, readStored, writePreference } from './preferences';
 
 export type RoofView = 'overhead' | 'walk round';
-export type SheetName = 'set' | 'frames';
+export type SheetName = 'set' | 'blocking' | 'frames';
 export type Theme = 'night' | 'day';
 export type LengthUnit = 'm' | 'ft-in';
 export type PictureQuality = 'light' | 'full';
@@ -25,6 +26,7 @@ export interface SessionState {
   /** The frame as the sensor has it, where the lens squeezes; else as it is delivered. */
   readonly squeezed: boolean;
   readonly pictureQuality: PictureQuality;
+  readonly pictureShows: PictureShows;
   readonly setSetupId: (setupId: string | null) => void;
   /** Chooses one thing alone, or nothing. */
   readonly setSelectedId: (selectedId: string | null) => void;
@@ -38,6 +40,7 @@ export interface SessionState {
   readonly setGuides: (guides: Partial<Guides>) => void;
   readonly setSqueezed: (squeezed: boolean) => void;
   readonly setPictureQuality: (pictureQuality: PictureQuality) => void;
+  readonly setPictureShows: (changed: Partial<PictureShows>) => void;
 }
 
 /** The theme that was chosen here before, else the one that the system asks for. */
@@ -65,6 +68,7 @@ export const sessionStore = createStore<SessionState>()((set, get) => ({
   guides: guidesOfWords(readStored('guides')),
   squeezed: false,
   pictureQuality: readPreference('picture', ['light', 'full']) ?? 'full',
+  pictureShows: showsOfWords(readStored('shows')),
   setSetupId: (setupId) => set({ setupId }),
   setSelectedId: (selectedId) => set(selectionOf(selectedId === null ? [] : [selectedId])),
   setSelectedIds: (selectedIds) => set(selectionOf(selectedIds)),
@@ -93,5 +97,10 @@ export const sessionStore = createStore<SessionState>()((set, get) => ({
   setPictureQuality: (pictureQuality) => {
     writePreference('picture', pictureQuality);
     set({ pictureQuality });
+  },
+  setPictureShows: (changed) => {
+    const pictureShows = { ...get().pictureShows, ...changed };
+    writePreference('shows', wordsOfShows(pictureShows));
+    set({ pictureShows });
   },
 }));

@@ -110,7 +110,7 @@ test('a roof from nothing to a clear frame by keys alone', async () => {
   // What the sheet says of it, in a sentence.
   await tabTo(page, /^Lamp stand 1, stand/);
   await page.keyboard.press('Enter');
-  await page.keyboard.press('2');
+  await page.keyboard.press('3');
   const sentence = page.locator('.findings li', { hasText: 'Lamp stand 1' });
   await eventually(() => sentence.first().textContent()).toMatch(
     /^Lamp stand 1: .*column.* shows? .* of the frame\./,

@@ -5,12 +5,14 @@ import { PaneBoundary } from '../parts/PaneBoundary';
 import { tallyOf } from '../report/concerns';
 import { useChosenSetup } from '../report/useChosenSetup';
 import { useSetupReport } from '../report/useSetupReports';
+import { BlockingHead, BlockingSheet } from './blocking/BlockingSheet';
 import { FramesSheet } from './FramesSheet';
 import { Reading } from './Reading';
 import { SetSheet } from './SetSheet';
 
 const SHEETS: readonly { readonly name: SheetName; readonly word: string }[] = [
   { name: 'set', word: 'Set' },
+  { name: 'blocking', word: 'Blocking' },
   { name: 'frames', word: 'Frames' },
 ];
 
@@ -52,7 +54,8 @@ export function Sheet() {
               onKeyDown={(event) => {
                 if (event.key !== 'ArrowLeft' && event.key !== 'ArrowRight') return;
                 event.preventDefault();
-                const other = SHEETS[(place + 1) % SHEETS.length];
+                const step = event.key === 'ArrowRight' ? 1 : SHEETS.length - 1;
+                const other = SHEETS[(place + step) % SHEETS.length];
                 if (!other) return;
                 setSheet(other.name);
                 document.getElementById(`tab-${other.name}`)?.focus();
@@ -64,11 +67,11 @@ export function Sheet() {
           ))}
         </div>
         <Reading />
-        <Tally />
+        {sheet === 'blocking' ? <BlockingHead /> : <Tally />}
       </div>
       <div className="sheet-panel" id="sheet-panel" role="tabpanel" aria-labelledby={`tab-${sheet}`}>
         <PaneBoundary key={sheet} name="The sheet">
-          {sheet === 'set' ? <SetSheet /> : <FramesSheet />}
+          {sheet === 'set' ? <SetSheet /> : sheet === 'blocking' ? <BlockingSheet /> : <FramesSheet />}
         </PaneBoundary>
       </div>
     </section>

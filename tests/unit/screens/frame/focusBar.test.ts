@@ -1,15 +1,18 @@
 import { expect, test } from 'vitest';
-import { focusTrack } from '../../../../src/core/continuity/focusTrack';
+import { focusSampleAt, focusTrack } from '../../../../src/core/continuity/focusTrack';
 import { parsePlan } from '../../../../src/core/plan/parse';
+import { retimed } from '../../../../src/desk/blocking/retimeKey';
 import {
   BAR_HEIGHT,
   bandPath,
   focusReading,
   focusScale,
+  letteredRacks,
   linePath,
+  racksOf,
+  rackWords,
   spread,
 } from '../../../../src/screens/frame/focusBar';
-import { retimed } from '../../../../src/screens/frame/MoveKeys';
 import { DEMO, readPlan } from '../../../plans/readPlan';
 
 const demo = readPlan(DEMO);
@@ -65,4 +68,38 @@ test('a key is retimed to a frame, caught by a beat, and never passes the keys b
   const late = at(99, -1);
   expect(keyOf(late).atSeconds).toBeLessThan(late.setups[0].move.keys[1].atSeconds);
   expect(parsePlan(JSON.parse(JSON.stringify(late))).ok).toBe(true);
+});
+
+test('racks are told from whom to whom, when, and over how long', () => {
+  const [first] = demo.setups;
+  const [one, other] = demo.cast;
+  const racked = {
+    ...first,
+    focus: {
+      racks: [
+        { atSeconds: 20, pullSeconds: 0, on: { metres: 2 } },
+        { atSeconds: 9, pullSeconds: 1, on: { follow: one.id } },
+        { atSeconds: 12, pullSeconds: 0.8, on: { follow: other.id } },
+      ],
+    },
+  };
+  const racks = racksOf(demo, racked, 'm');
+  expect(racks.map(rackWords)).toEqual([
+    `begins on ${one.label}`,
+    `at 12.0\u00a0s from ${one.label} to ${other.label}, pulled over 0.8\u00a0s`,
+    `at 20.0\u00a0s from ${other.label} to 2.00\u00a0m, at once`,
+  ]);
+  expect(racks[1].from).toBeCloseTo(11.2, 9);
+  expect(racksOf(demo, { ...first, focus: { metres: 3 } }, 'm')).toEqual([]);
+  // Half way through a pull it is said what is pulled; after it, no more.
+  const at = (seconds: number) => focusReading(demo, focusSampleAt(demo, racked, seconds), 'm', racks);
+  expect(at(11.6)).toContain(`; pulled from ${one.label} to ${other.label}; `);
+  expect(at(12.5)).not.toContain('pulled');
+  // On the bar each is marked where it ends; names that would run together are left out, and the first needs none.
+  expect(letteredRacks(racks, [9, 26], 0.14).map(({ share, lettered }) => [share, lettered])).toEqual([
+    [expect.closeTo(3 / 17, 9), true],
+    [expect.closeTo(11 / 17, 9), true],
+  ]);
+  expect(letteredRacks(racks, [9, 26], 0.6).map(({ lettered }) => lettered)).toEqual([true, false]);
+  expect(letteredRacks(racks, [14, 26], 0.14)).toHaveLength(1);
 });
