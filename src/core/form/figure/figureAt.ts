@@ -53,7 +53,8 @@ function poseAt(
   skeleton: Skeleton,
   prop: Prop | null,
 ): Pose {
-  const rest = mixPose(poseOf(stance, skeleton, prop), poseOf(nextStance, skeleton, prop), changedShare);
+  const here = poseOf(stance, skeleton, prop);
+  const rest = changedShare > 0 ? mixPose(here, poseOf(nextStance, skeleton, prop), changedShare) : here;
   return stride ? mixPose(rest, stridePose(stride, prop), stride.share) : rest;
 }
 

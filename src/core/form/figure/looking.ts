@@ -39,8 +39,9 @@ export const FARTHEST_LOOK_DEGREES = NECK_LIMITS.turnDegrees + CHEST_LIMIT_DEGRE
 const GIVEN_UP_FROM_DEGREES = 140;
 /** Nearer than this to the eyes nothing is looked at, by and by; common practice, no source. */
 const TOO_NEAR_METRES = 0.25;
-/** The eyes move as the head turns, so the angles are found by coming nearer: this often. */
-const ROUNDS = 5;
+/** The eyes move as the head turns, so the angles are found by coming nearer: at most this often, and until this near. */
+const ROUNDS = 6;
+const NEAR_ENOUGH_DEGREES = 1e-4;
 
 /** What a performer looks at, at an instant: at a mark what it says, on the way what the next one says of the way. */
 export function takeAt({ stays, walks }: Track, seconds: number): Take {
@@ -136,18 +137,24 @@ export function aimFor(looker: Looker, take: Take, targets: readonly [Vec3 | nul
         headRoll * (1 - wanted.turnShare),
       ];
     };
-    const [a, b] = [angles(wantedFor(take.from, from, eyes)), angles(wantedFor(take.to, to, eyes))];
+    const a = angles(wantedFor(take.from, from, eyes));
+    const b = take.share > 0 ? angles(wantedFor(take.to, to, eyes)) : a;
     const [turn, tilt, roll] = [0, 1, 2].map((k) => a[k] + take.share * (b[k] - a[k]));
     const more = Math.max(0, Math.abs(turn) - CHEST_BEYOND_DEGREES) * CHEST_SHARE;
     const chest = Math.sign(turn) * Math.min(CHEST_LIMIT_DEGREES, more);
     // The pose's own twist counts against the neck too.
     const most = NECK_LIMITS.turnDegrees;
+    const before = aim;
     aim = {
       chestTurnDegrees: chest,
       turnDegrees: clamped(turn, chestTurn + chest - most, chestTurn + chest + most),
       tiltDegrees: tilt,
       rollDegrees: roll,
     };
+    const isNear =
+      Math.abs(before.turnDegrees - aim.turnDegrees) < NEAR_ENOUGH_DEGREES &&
+      Math.abs(before.tiltDegrees - aim.tiltDegrees) < NEAR_ENOUGH_DEGREES;
+    if (isNear) break;
     eyes = moved(aimHead(skeleton, pose, trunk, aim).head, skeleton.eyes);
   }
   return aim;

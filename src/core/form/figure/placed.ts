@@ -1,6 +1,6 @@
 import type { Performer } from '../../plan/schema/cast';
 import type { Plan } from '../../plan/schema/plan';
-import { compose, moved } from '../build/placement';
+import { moved } from '../build/placement';
 import type { Vec3 } from '../build/vector';
 import { courseOf } from './course';
 import { type Figure, figureAt } from './figureAt';
@@ -24,14 +24,41 @@ export interface Placed {
  */
 const GLANCES = 3;
 
+interface Glanced {
+  readonly cast: Plan['cast'];
+  readonly beats: Plan['beats'];
+  readonly passes: Plan['passes'];
+  readonly seconds: number;
+  /** By how many glances they are after. */
+  readonly eyes: (Vec3 | null)[];
+}
+
+/** The eyes of one instant, since everybody who looks at somebody asks for them. */
+const glanced = new WeakMap<Performer, Glanced>();
+
+function glancesAt(performer: Performer, { cast, beats, passes }: Plan, seconds: number): Glanced {
+  const known = glanced.get(performer);
+  const isSame =
+    known?.seconds === seconds && known.cast === cast && known.beats === beats && known.passes === passes;
+  if (known && isSame) return known;
+  const made: Glanced = { cast, beats, passes, seconds, eyes: [] };
+  glanced.set(performer, made);
+  return made;
+}
+
 /** The point between a performer's eyes in the world; after so many glances at whoever they look at. */
 function eyesAfter(glances: number, performer: Performer, plan: Plan, seconds: number): Vec3 | null {
+  const { eyes } = glancesAt(performer, plan, seconds);
+  const known = eyes[glances];
+  if (known !== undefined) return known;
   const figure = figureAt(performer, plan, seconds);
   if (!figure) return null;
   const { skeleton, pose, trunk, worldFromOwn } = figure;
   const aim = glances > 0 ? aimAt(glances - 1, figure, performer, plan, seconds) : null;
   const { head } = aim ? aimHead(skeleton, pose, trunk, aim) : trunk;
-  return moved(compose(worldFromOwn, head), skeleton.eyes);
+  const found = moved(worldFromOwn, moved(head, skeleton.eyes));
+  eyes[glances] = found;
+  return found;
 }
 
 /** How the head is turned, towards where others' eyes are after so many glances; null for as the pose has it. */

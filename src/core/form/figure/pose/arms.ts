@@ -32,14 +32,23 @@ export function swungArm(aheadDegrees: number, elbowDegrees: number, out: number
   };
 }
 
-/** Both hands in front of the chest, about as far apart as what they hold. */
+/** Both hands in front of the chest, about as far apart as what they hold; with nothing, one laid into the other. */
 export function holdingArms(skeleton: Skeleton, prop: Prop | null): [ArmPose, ArmPose] {
   const reach = skeleton.upperArm + skeleton.forearm;
-  const half = prop ? PROP_HALF[prop] : 0.04;
-  const wrist = (half + 0.03 - skeleton.shoulder[0]) / reach;
+  const out = (metres: number): number => (metres - skeleton.shoulder[0]) / reach;
+  if (!prop) {
+    const arm: ArmPose = {
+      wrist: [out(0.075), -0.73, -0.36],
+      elbow: [0.8, -0.2, 0.7],
+      palm: [-0.35, 0.75, 0.55],
+      bendDegrees: 16,
+    };
+    return [arm, { ...arm, wrist: [out(0.06), -0.66, -0.4], palm: [-0.45, -0.2, 0.9], bendDegrees: 26 }];
+  }
+  const half = PROP_HALF[prop];
   const small = half < 0.08;
   const arm: ArmPose = {
-    wrist: [wrist, -0.4, small ? -0.52 : -0.46],
+    wrist: [out(half + 0.03), -0.4, small ? -0.52 : -0.46],
     elbow: [0.75, -0.65, 0.5],
     palm: small ? [-0.75, 0.65, 0] : [-1, 0.25, 0],
     bendDegrees: small ? 8 : 2,

@@ -31,6 +31,22 @@ function turnedBy([pitch, roll, yaw]: Turn): Placement {
 const at = (outer: Placement, joint: Vec3, turn: Turn): Placement =>
   compose(compose(outer, movedBy(joint)), turnedBy(turn));
 
+/** A turn about the origin, put at a place. */
+const placed = ([x, y, z]: Vec3, turn: Placement): Placement => [
+  turn[0],
+  turn[1],
+  turn[2],
+  x,
+  turn[4],
+  turn[5],
+  turn[6],
+  y,
+  turn[8],
+  turn[9],
+  turn[10],
+  z,
+];
+
 const raised = (m: Placement, by: number): Placement => m.map((value, k) => (k === 7 ? value + by : value));
 
 const mirrored = (v: Vec3, side: Side): Vec3 => [v[0] * side, v[1], v[2]];
@@ -163,16 +179,16 @@ export function turnOf(m: Placement): Turn {
 /** The same trunk with the head turned as told, the neck half way between chest and head. */
 export function aimHead(skeleton: Skeleton, pose: Pose, trunk: Trunk, aim: HeadAim): Trunk {
   const middle: Vec3 = [0, skeleton.hip[1], skeleton.hip[2]];
-  const chest = at(
-    trunk.pelvis,
-    subtract(skeleton.waist, middle),
-    add(pose.chestTurn, [0, 0, aim.chestTurnDegrees]),
-  );
+  const { chestTurnDegrees } = aim;
+  const chest =
+    chestTurnDegrees === 0
+      ? trunk.chest
+      : at(trunk.pelvis, subtract(skeleton.waist, middle), add(pose.chestTurn, [0, 0, chestTurnDegrees]));
   const face: Turn = [aim.tiltDegrees, aim.rollDegrees, aim.turnDegrees];
   const neckAt = moved(chest, subtract(skeleton.neck, skeleton.waist));
-  const neck = compose(movedBy(neckAt), turnedBy(mix(turnOf(chest), face, 0.5)));
+  const neck = placed(neckAt, turnedBy(mix(turnOf(chest), face, 0.5)));
   const headAt = moved(neck, subtract(skeleton.head, skeleton.neck));
-  return { ...trunk, chest, neck, head: compose(movedBy(headAt), turnedBy(face)) };
+  return { ...trunk, chest, neck, head: placed(headAt, turnedBy(face)) };
 }
 
 /** Places every bone of a figure for a pose, on its trunk. */
