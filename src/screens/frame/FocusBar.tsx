@@ -1,16 +1,29 @@
-import { useMemo, useState } from 'react';
+import { useId, useMemo, useState } from 'react';
 import { focusSampleAt, focusTrack } from '../../core/continuity/focusTrack';
 import type { Setup } from '../../core/plan/schema/setup';
 import { formatLength } from '../../core/units/lengths';
 import { goToSeconds } from '../../desk/choose';
 import { useLive, useLivePlan, useSession } from '../../desk/hooks';
-import { BAR_HEIGHT, BAR_WIDTH, bandPath, focusReading, focusScale, linePath, spread } from './focusBar';
+import {
+  BAR_HEIGHT,
+  BAR_WIDTH,
+  bandPath,
+  focusReading,
+  focusScale,
+  letteredRacks,
+  linePath,
+  racksOf,
+  rackWords,
+  spread,
+} from './focusBar';
 import './focusBar.css';
 
 /** So many instants along the move. */
 const SAMPLES = 65;
 /** Lettering beside the bar keeps this far apart, in the drawing's units. */
 const LETTERING = 13;
+/** Names of racks nearer to each other than this share of the bar would run together. */
+const LETTERED_APART = 0.14;
 /** Performers' lines, told apart without a colour. */
 const DASHES = ['none', '6 3', '1.5 3', '9 3 1.5 3'];
 
@@ -20,11 +33,13 @@ function Reading({ setup, seconds }: { readonly setup: Setup; readonly seconds: 
   const lengths = useSession((state) => state.lengths);
   const clock = useLive((state) => Math.round(state.seconds * 8) / 8);
   const sample = focusSampleAt(plan, setup, seconds ?? clock);
-  return <span className="focus-reading">{focusReading(plan, sample, lengths)}</span>;
+  const racks = racksOf(plan, setup, lengths);
+  return <span className="focus-reading">{focusReading(plan, sample, lengths, racks)}</span>;
 }
 
 /**
  * Focus along the move: its distance with what it keeps sharp as a band, a line for each performer by their distance.
+ * Each rack is a line where it ends and a bar as long as its pull, with the name of whom it goes to.
  * A press goes to that instant; under the pointer, or with the focus of the keys, the numbers of the instant are read.
  */
 export function FocusBar(props: { readonly setup: Setup; readonly from: number; readonly to: number }) {
@@ -41,6 +56,11 @@ export function FocusBar(props: { readonly setup: Setup; readonly from: number; 
     const metres = end?.performers[index]?.metres ?? null;
     return metres === null ? [] : [{ id, label, index, y: scale.yOf(metres) }];
   });
+  const told = useId();
+  const racks = useMemo(() => racksOf(plan, setup, lengths), [plan, setup, lengths]);
+  const marks = letteredRacks(racks, [from, to], LETTERED_APART);
+  const xOf = (seconds: number): number =>
+    ((Math.min(to, Math.max(from, seconds)) - from) / (to - from)) * BAR_WIDTH;
   const heights = spread(
     lines.map(({ y }) => y),
     LETTERING,
@@ -61,6 +81,7 @@ export function FocusBar(props: { readonly setup: Setup; readonly from: number; 
         type="button"
         className="focus-bar"
         aria-label={`Focus along the move. ${focusReading(plan, last, lengths)}`}
+        aria-describedby={racks.length > 0 ? told : undefined}
         onPointerMove={(event) => {
           const { left, width } = event.currentTarget.getBoundingClientRect();
           const share = Math.min(1, Math.max(0, (event.clientX - left) / width));
@@ -87,7 +108,25 @@ export function FocusBar(props: { readonly setup: Setup; readonly from: number; 
             />
           ))}
           <path className="focus" d={linePath(samples, scale, ({ focusMetres }) => focusMetres)} />
+          {marks.map(({ rack }) => (
+            <g key={rack.at} className="rack">
+              <path d={`M${xOf(rack.at)} 0V${BAR_HEIGHT}`} />
+              <path className="pull" d={`M${xOf(rack.from)} 1.5H${xOf(rack.at)}`} />
+            </g>
+          ))}
         </svg>
+        {marks.map(({ rack, share, lettered }) =>
+          lettered ? (
+            <span
+              key={rack.at}
+              className="rack-name"
+              data-late={share > 0.8 ? true : undefined}
+              style={{ left: `${share * 100}%` }}
+            >
+              to {rack.onto}
+            </span>
+          ) : null,
+        )}
         <i className="playhead" />
         {pointed === null ? null : (
           <i
@@ -97,6 +136,11 @@ export function FocusBar(props: { readonly setup: Setup; readonly from: number; 
         )}
         {pointed !== null || focused ? <Reading setup={setup} seconds={pointed} /> : null}
       </button>
+      {racks.length > 0 ? (
+        <span id={told} className="vh">
+          Racks: {racks.map(rackWords).join('; ')}.
+        </span>
+      ) : null}
       <span className="focus-names" aria-hidden="true">
         {lines.map(({ id, label, index }, k) => (
           <i key={id} style={{ top: `${(heights[k] / BAR_HEIGHT) * 100}%` }}>

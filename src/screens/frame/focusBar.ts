@@ -1,5 +1,7 @@
 import type { FocusSample } from '../../core/continuity/focusTrack';
+import { momentOf } from '../../core/optics/moments';
 import type { Plan } from '../../core/plan/schema/plan';
+import type { FocusOn, Setup } from '../../core/plan/schema/setup';
 import { formatLength, type LengthSystem } from '../../core/units/lengths';
 import { formatSeconds } from '../../core/units/seconds';
 
@@ -118,8 +120,63 @@ export function spread(
   return placed.map((height) => height - over);
 }
 
-/** The focus and everybody against it at one instant, in words. */
-export function focusReading(plan: Plan, sample: FocusSample, lengths: LengthSystem): string {
+/** A pull of the focus along the move, on the action's clock. */
+export interface Rack {
+  /** When the pull begins, and when the focus is there. */
+  readonly from: number;
+  readonly at: number;
+  /** What it is pulled from, in words; null for the first rack, which only says what is held. */
+  readonly whence: string | null;
+  readonly onto: string;
+}
+
+/** The racks of a setup in their order; none where the focus is held. */
+export function racksOf(plan: Plan, { focus }: Setup, lengths: LengthSystem): readonly Rack[] {
+  if (!('racks' in focus)) return [];
+  const words = (on: FocusOn): string =>
+    'metres' in on
+      ? formatLength(on.metres, lengths)
+      : (plan.cast.find(({ id }) => id === on.follow)?.label ?? '');
+  const racks = focus.racks
+    .map((rack) => ({ at: momentOf(plan, rack), pull: rack.pullSeconds, onto: words(rack.on) }))
+    .toSorted((a, b) => a.at - b.at);
+  return racks.map(({ at, pull, onto }, k) => {
+    const whence = k > 0 ? racks[k - 1].onto : null;
+    return { from: whence === null ? at : at - pull, at, whence, onto };
+  });
+}
+
+/** `at 12.0 s from Ana to Ben, pulled over 0.8 s`. */
+export function rackWords({ from, at, whence, onto }: Rack): string {
+  if (whence === null) return `begins on ${onto}`;
+  const how = at > from ? `, pulled over ${formatSeconds(at - from)}` : ', at once';
+  return `at ${formatSeconds(at)} from ${whence} to ${onto}${how}`;
+}
+
+/** Which racks are lettered on the bar, as shares of its width: those whose words do not run into the ones before. */
+export function letteredRacks(
+  racks: readonly Rack[],
+  [from, to]: readonly [number, number],
+  apart: number,
+): readonly { readonly rack: Rack; readonly share: number; readonly lettered: boolean }[] {
+  let free = Number.NEGATIVE_INFINITY;
+  return racks
+    .filter(({ whence, at }) => whence !== null && at >= from && at <= to && to > from)
+    .map((rack) => {
+      const share = (rack.at - from) / (to - from);
+      const lettered = share >= free;
+      if (lettered) free = share + apart;
+      return { rack, share, lettered };
+    });
+}
+
+/** The focus and everybody against it at one instant, in words; during a pull, what is pulled. */
+export function focusReading(
+  plan: Plan,
+  sample: FocusSample,
+  lengths: LengthSystem,
+  racks: readonly Rack[] = [],
+): string {
   const say = (metres: number | null): string =>
     metres === null ? '' : Number.isFinite(metres) ? formatLength(metres, lengths) : 'infinity';
   const focus =
@@ -130,5 +187,9 @@ export function focusReading(plan: Plan, sample: FocusSample, lengths: LengthSys
     const label = plan.cast.find(({ id }) => id === performerId)?.label ?? '';
     return metres === null ? [] : [`${label} ${say(metres)}, ${sharp ? 'sharp' : 'soft'}`];
   });
-  return `${formatSeconds(sample.seconds)}: ${[focus, ...others].join('; ')}`;
+  const pulled = racks.find(
+    ({ whence, from, at }) => whence !== null && sample.seconds > from && sample.seconds < at,
+  );
+  const pull = pulled ? [`pulled from ${pulled.whence} to ${pulled.onto}`] : [];
+  return `${formatSeconds(sample.seconds)}: ${[focus, ...pull, ...others].join('; ')}`;
 }
