@@ -58,6 +58,8 @@ export function SetupCard({ setup }: { readonly setup: Setup }) {
   const plan = usePlanState((state) => state.plan);
   const chosen = useSession((state) => state.setupId === setup.id);
   const lengths = useSession((state) => state.lengths);
+  const squeezed = useSession((state) => state.squeezed);
+  const { lens } = glassOf(plan, setup);
   const { report } = useSetupReport(setup.id);
   const summary = report ? summaryOf(report, lengths) : null;
   const letter = letterOf(plan, setup.id);
@@ -89,8 +91,8 @@ export function SetupCard({ setup }: { readonly setup: Setup }) {
           <b>{letter}</b>
           <span className="name">{setup.label}</span>
           <span className="q">
-            {glassOf(plan, setup).lens.focalMm}
-            {NBSP}mm
+            {lens.focalMm}
+            {NBSP}mm{squeezed && lens.squeeze !== 1 ? ', de-squeezed' : ''}
           </span>
         </span>
         {summary ? (
