@@ -55,25 +55,41 @@ export function blockersOf(stage: SightStage): Blockers {
   return { stage, itemBoxes, partBoxes };
 }
 
-/** Whether the way from one place to another comes within `reach` of a box, metres; it may say so too often. */
-function passesBox(boxes: Boxes, at: number, from: Vec3, to: Vec3, reach: number): boolean {
-  let enters = 0;
-  let leaves = 1;
-  for (let axis = 0; axis < 3; axis += 1) {
-    const start = from[axis];
-    const way = to[axis] - start;
-    const low = boxes[at + axis] - reach - start;
-    const high = boxes[at + axis + 3] + reach - start;
-    if (way === 0) {
-      if (low > 0 || high < 0) return false;
-      continue;
-    }
-    const [a, b] = way > 0 ? [low / way, high / way] : [high / way, low / way];
-    if (a > enters) enters = a;
-    if (b < leaves) leaves = b;
-    if (enters > leaves) return false;
+/** One over a stretch of the way; of none, so much that any border counts as passed at once or never. */
+const inverse = (stretch: number): number => (stretch === 0 ? 1e15 : 1 / stretch);
+
+/** The numbers of the boxes among `first` to `last` that come within `reach` metres of the way; it may name too many. */
+function boxesAlong(
+  boxes: Boxes,
+  first: number,
+  last: number,
+  from: Vec3,
+  to: Vec3,
+  reach: number,
+  visit: (box: number) => void,
+): void {
+  const [x, y, z] = from;
+  const perX = inverse(to[0] - x);
+  const perY = inverse(to[1] - y);
+  const perZ = inverse(to[2] - z);
+  for (let box = first; box < last; box += 1) {
+    const at = box * 6;
+    const lowX = (boxes[at] - reach - x) * perX;
+    const highX = (boxes[at + 3] + reach - x) * perX;
+    let enters = Math.min(lowX, highX);
+    let leaves = Math.max(lowX, highX);
+    if (enters > 1 || leaves < 0) continue;
+    const lowY = (boxes[at + 1] - reach - y) * perY;
+    const highY = (boxes[at + 4] + reach - y) * perY;
+    enters = Math.max(enters, Math.min(lowY, highY));
+    leaves = Math.min(leaves, Math.max(lowY, highY));
+    if (enters > leaves || enters > 1 || leaves < 0) continue;
+    const lowZ = (boxes[at + 2] - reach - z) * perZ;
+    const highZ = (boxes[at + 5] + reach - z) * perZ;
+    enters = Math.max(enters, Math.min(lowZ, highZ));
+    leaves = Math.min(leaves, Math.max(lowZ, highZ));
+    if (enters <= leaves && enters <= 1 && leaves >= 0) visit(box);
   }
-  return true;
 }
 
 /** The parts that a bundle of rays may meet, `reach` metres around the way from one place to another. */
@@ -85,13 +101,12 @@ export function partsAlong(
   isIgnored: (part: StagePart) => boolean,
 ): StagePart[] {
   const found: StagePart[] = [];
-  for (let item = 0; item < stage.forms.length; item += 1) {
-    if (!passesBox(itemBoxes, item * 6, from, to, reach)) continue;
-    for (let part = stage.firstPart[item]; part < stage.firstPart[item + 1]; part += 1) {
-      if (passesBox(partBoxes, part * 6, from, to, reach) && !isIgnored(stage.parts[part]))
-        found.push(stage.parts[part]);
-    }
-  }
+  const ask = (part: number): void => {
+    if (!isIgnored(stage.parts[part])) found.push(stage.parts[part]);
+  };
+  boxesAlong(itemBoxes, 0, stage.forms.length, from, to, reach, (item) => {
+    boxesAlong(partBoxes, stage.firstPart[item], stage.firstPart[item + 1], from, to, reach, ask);
+  });
   return found;
 }
 
