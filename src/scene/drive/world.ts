@@ -33,6 +33,7 @@ export class World {
    * nothing when it stands so already.
    */
   pose(plan: Plan, setup: Setup | null, seconds: number, quality: Quality): void {
+    this.roof.settle();
     const inputs = [plan, ridesOn(plan) ? setup : null, seconds, quality, modelsAtHand()];
     if (!differs(this.posedFor, inputs)) return;
     this.posedFor = inputs;

@@ -35,7 +35,10 @@ const FRAGMENT = /* glsl */ `
     float curtain = smoothstep(0.0, 0.04, vPane.x - drawn * 0.8);
     float lights = room * mix(0.3, 1.0, curtain) * (0.55 + 0.6 * vPane.y);
     vec2 away = (vPane - vec2(0.25 + 0.5 * scatter(3.0), 0.35 + 0.4 * scatter(4.0))) * vec2(1.1, 1.45);
-    float lamp = exp(-dot(away, away) / 0.03) * step(0.3, scatter(5.0)) * mix(0.25, 1.0, scatter(6.0));
+    /* Narrower than a pixel it would come and go as the camera moves: it is drawn as wide as one, and as much fainter. */
+    vec2 pixel = fwidth(vPane) * vec2(1.1, 1.45);
+    float spread = 0.03 + 0.5 * dot(pixel, pixel);
+    float lamp = exp(-dot(away, away) / spread) * 0.03 / spread * step(0.3, scatter(5.0)) * mix(0.25, 1.0, scatter(6.0));
     gl_FragColor = vec4(tone * (lights * luminances.x + lamp * luminances.y), 1.0);
     #include <fog_fragment>
   }`;
@@ -52,5 +55,6 @@ export function makeWindow(colour: string | null): ShaderMaterial {
     vertexShader: VERTEX,
     fragmentShader: FRAGMENT,
     fog: true,
+    userData: { countsCorners: true },
   });
 }

@@ -7,6 +7,7 @@ import type { MaterialLibrary } from '../materials/library';
 import type { Wire } from '../materials/surfaceMaterial';
 import { batchesOf } from './batches';
 import { Geometries } from './geometries';
+import { StillChunks } from './stillChunks';
 
 /** Light goes through these, or comes from them: no shadow. */
 const CASTS_NONE: ReadonlySet<PartShape['substance']> = new Set([
@@ -20,6 +21,8 @@ const CASTS_NONE: ReadonlySet<PartShape['substance']> = new Set([
 /** A thin cloth stands in its own shadow; it is lit from both sides instead. */
 const TAKES_NONE: ReadonlySet<PartShape['substance']> = new Set(['diffusion', 'linen', 'wire mesh']);
 const middle = new Vector3();
+/** Poses through which an item has to keep still before it is drawn together with others. */
+const STILL_POSES = 8;
 
 /** Farther than any lamp of the set throws: a skyline casts no shadow on the roof. */
 const BACKGROUND: ReadonlySet<string> = new Set(['skyline block']);
@@ -35,6 +38,11 @@ export class RoofSet {
   private readonly meshes = new Map<string, Mesh>();
   /** The parts that each item's meshes show. */
   private readonly posed = new Map<string, ItemForm['parts']>();
+  private readonly chunks = new StillChunks(this.group);
+  /** For how many poses an item has kept still; what is drawn with others is not counted any more. */
+  private readonly stillFor = new Map<string, number>();
+  /** What some view leaves out is never drawn with others. */
+  private readonly restless = new Set<string>();
   private knownPlan: Plan | null = null;
   private records = new Map<string, Item>();
 
@@ -59,13 +67,31 @@ export class RoofSet {
       gone.delete(form.id);
       if (this.posed.get(form.id) === form.parts && !isRegrounded) continue;
       this.posed.set(form.id, form.parts);
+      this.stir(form.id);
       if (this.poseItem(form, plan)) changed = true;
     }
     for (const itemId of gone) {
       this.posed.delete(itemId);
+      this.stir(itemId);
+      this.stillFor.delete(itemId);
       this.dropFrom(itemId, 0);
     }
     return changed || gone.size > 0;
+  }
+
+  /** Once a frame: what has kept still for a while is drawn together with others like it. */
+  settle(): void {
+    for (const [itemId, poses] of this.stillFor) {
+      if (poses < STILL_POSES) {
+        this.stillFor.set(itemId, poses + 1);
+        continue;
+      }
+      this.stillFor.delete(itemId);
+      for (const mesh of this.meshesOf(itemId)) {
+        if (!this.decks.has(mesh) && StillChunks.takes(mesh)) this.chunks.add(mesh);
+      }
+    }
+    this.chunks.build();
   }
 
   /**
@@ -73,29 +99,27 @@ export class RoofSet {
    * ones from far to near. three orders by the places of the meshes, and most of ours share one.
    */
   orderFrom(eye: Vector3): void {
-    for (const mesh of this.meshes.values()) {
-      const sphere = mesh.geometry.boundingSphere;
-      if (!sphere) continue;
-      const metres = middle.copy(sphere.center).applyMatrix4(mesh.matrix).distanceTo(eye);
-      const isClear = !Array.isArray(mesh.material) && mesh.material.transparent;
-      mesh.renderOrder = isClear ? -metres : Math.max(0, metres - sphere.radius * 0.5);
-    }
+    for (const mesh of this.meshes.values()) if (mesh.visible) orderFrom(mesh, eye);
+    for (const whole of this.chunks.wholes()) orderFrom(whole, eye);
   }
 
   /**
    * Draws without some items: they leave no mark in the picture, but their shadows stay, which all views share.
    * What is drawn within is drawn by `draw`.
    */
-  without(itemIds: ReadonlySet<string>, draw: () => void): void {
+  without<Drawn>(itemIds: ReadonlySet<string>, draw: () => Drawn): Drawn {
     const left: [Mesh, Mesh['material']][] = [];
     for (const itemId of itemIds) {
+      this.restless.add(itemId);
+      this.stir(itemId);
       for (const mesh of this.meshesOf(itemId)) {
         left.push([mesh, mesh.material]);
         mesh.material = this.nothing;
       }
     }
-    draw();
+    const drawn = draw();
     for (const [mesh, material] of left) mesh.material = material;
+    return drawn;
   }
 
   /** Gives back the memory of shapes that have gone. */
@@ -106,8 +130,16 @@ export class RoofSet {
   dispose(): void {
     for (const itemId of this.posed.keys()) this.dropFrom(itemId, 0);
     this.posed.clear();
+    this.chunks.dispose();
     this.sweep();
     this.nothing.dispose();
+  }
+
+  /** Draws an item's meshes by themselves again, until it has kept still. */
+  private stir(itemId: string): void {
+    if (this.restless.has(itemId)) this.stillFor.delete(itemId);
+    else this.stillFor.set(itemId, 0);
+    for (const mesh of this.meshesOf(itemId)) this.chunks.remove(mesh);
   }
 
   private *meshesOf(itemId: string): Generator<Mesh> {
@@ -175,6 +207,15 @@ export class RoofSet {
     const record = this.records.get(itemId)?.record;
     return record && 'mesh' in record ? record.mesh : null;
   }
+}
+
+/** Sets where in the order of an eye a mesh is drawn. */
+function orderFrom(mesh: Mesh, eye: Vector3): void {
+  const sphere = mesh.geometry.boundingSphere;
+  if (!sphere) return;
+  const metres = middle.copy(sphere.center).applyMatrix4(mesh.matrix).distanceTo(eye);
+  const isClear = !Array.isArray(mesh.material) && mesh.material.transparent;
+  mesh.renderOrder = isClear ? -metres : Math.max(0, metres - sphere.radius * 0.5);
 }
 
 /** Writes the rows of a 3 × 4 motion into the mesh; true when it moved. */

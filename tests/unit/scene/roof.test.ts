@@ -1,3 +1,4 @@
+import { Mesh } from 'three';
 import { expect, test } from 'vitest';
 import { ShapeBuilder } from '../../../src/core/form/build/shapeBuilder';
 import { formsAt } from '../../../src/core/form/formsAt';
@@ -103,4 +104,53 @@ test('a camera mirrors in the deck that it stands over, and in none when the dec
   expect(mirrorHeightUnder(plan, [102, 5, 102])).toBe(2);
   expect(mirrorHeightUnder(plan, [102, 1.5, 102])).toBe(low.topMetres);
   expect(mirrorHeightUnder({ ...plan, ground: { ...plan.ground, wetness: 'damp' } }, [x, 5, z])).toBeNull();
+});
+
+/** Corners that are drawn, whoever draws them. */
+const drawnCorners = (roof: RoofSet): number =>
+  roof.group.children.reduce(
+    (sum, child) =>
+      child instanceof Mesh && child.visible ? sum + child.geometry.attributes.position.count : sum,
+    0,
+  );
+const drawCalls = (roof: RoofSet): number => roof.group.children.filter(({ visible }) => visible).length;
+
+test('what keeps still is drawn together, with the same corners, and apart again once it moves', () => {
+  const plan = readPlan(DEMO);
+  const materials = new MaterialLibrary();
+  const roof = new RoofSet(materials);
+  const forms = formsAt(plan, 10);
+  roof.pose(plan, forms);
+  const [calls, corners] = [drawCalls(roof), drawnCorners(roof)];
+  for (let frame = 0; frame < 60; frame += 1) roof.settle();
+  expect(drawnCorners(roof)).toBe(corners);
+  expect(drawCalls(roof)).toBeLessThan(calls - 60);
+  const together = drawCalls(roof);
+
+  const stand = plan.gear.find(({ kind }) => kind === 'stand');
+  const moved = {
+    ...plan,
+    gear: plan.gear.map((each) =>
+      each === stand ? { ...stand, at: [2, 0, 2] as [number, number, number] } : each,
+    ),
+  };
+  roof.pose(moved, formsAt(moved, 10));
+  expect(drawnCorners(roof)).toBe(corners);
+  expect(drawCalls(roof)).toBeGreaterThan(together);
+  for (let frame = 0; frame < 60; frame += 1) roof.settle();
+  expect(drawnCorners(roof)).toBe(corners);
+
+  const hidden = new Set([stand?.id ?? '']);
+  for (let frame = 0; frame < 60; frame += 1) {
+    roof.settle();
+    roof.without(hidden, () => {
+      const ofStand = roof.group.children.filter(({ name }) => name.startsWith(`${stand?.id}/`));
+      expect(ofStand.length).toBeGreaterThan(0);
+      for (const mesh of ofStand) expect(mesh.visible).toBe(true);
+    });
+  }
+  roof.pose(plan, []);
+  expect(drawnCorners(roof)).toBe(0);
+  roof.dispose();
+  materials.dispose();
 });
