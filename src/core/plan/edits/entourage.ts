@@ -54,11 +54,14 @@ interface Options {
 export function entourageOf(plan: Plan, ids: readonly string[], options: Options): Entourage {
   const items = new Map(itemsOf(plan).map((item) => [item.record.id, item]));
   const carriers = new Map<string, string | null>();
-  const waiting: { readonly id: string; readonly by: string | null }[] = ids.map((id) => ({ id, by: null }));
+  const waiting: { readonly id: string; readonly by: string | null; readonly isCarried?: true }[] = ids.map(
+    (id) => ({ id, by: null }),
+  );
   const isFree = (item: Item): boolean => options.evenLocked || item.record.locked !== true;
   for (let next = waiting.shift(); next; next = waiting.shift()) {
     const item = items.get(next.id);
-    if (!item || !isFree(item)) continue;
+    // A lock does not hold back what hangs on a stand that goes: its cables would come out.
+    if (!item || !(next.isCarried || isFree(item))) continue;
     if (carriers.has(next.id)) {
       // Chosen by itself, but it stands on something that goes too.
       if (next.by !== null && carriers.get(next.id) === null) carriers.set(next.id, next.by);
@@ -74,7 +77,7 @@ export function entourageOf(plan: Plan, ids: readonly string[], options: Options
     if (item.section === 'gear' && item.record.kind === 'stand') {
       for (const gear of plan.gear)
         if ('place' in gear && 'on' in gear.place && gear.place.on === record.id)
-          waiting.push({ id: gear.id, by: null });
+          waiting.push({ id: gear.id, by: null, isCarried: true });
       for (const bag of bagsOver(plan, record.id)) waiting.push({ id: bag, by: record.id });
     }
     if (CARRYING.has(kindOf(item)) || (options.decks && kindOf(item) === 'deck'))

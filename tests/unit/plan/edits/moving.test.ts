@@ -110,6 +110,10 @@ describe('moveItems', () => {
         [8, 3],
       ],
     });
+    // A locked lamp goes with its stand all the same, or its cable would come out.
+    const locked = lockItems(plan, { ids: ['head-1'], locked: true });
+    const carried = edited(locked, (before) => moveItems(before, { ids: ['stand-1'], by: [0, 3] }));
+    expect(recordOf(carried, 'cable-1')).toEqual(recordOf(stand, 'cable-1'));
     const generator = edited(plan, (before) => moveItems(before, { ids: ['generator-1'], by: [-1, 0] }));
     expect(recordOf(generator, 'cable-1')).toMatchObject({
       path: [
