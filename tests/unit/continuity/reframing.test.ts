@@ -50,6 +50,21 @@ function found(plan: Plan) {
 }
 
 describe('the same framing on another lens', () => {
+  test('takes a zoom as far in as the keys have it', () => {
+    const bare = roofWith({});
+    const { lenses } = bare.kit;
+    const [setup] = bare.setups;
+    const keys = setup.move.keys.map((key) => ({ ...key, focalMm: 120 }));
+    const plan: Plan = {
+      ...bare,
+      kit: { ...bare.kit, lenses: [lenses[0], { ...lenses[1], longestMm: 200 }] },
+      setups: [{ ...setup, move: { ...setup.move, keys } }],
+    };
+    // From 40 mm to 120 mm: three times as far.
+    const [before, after] = found(plan).same.distanceMetres;
+    expect(after / before).toBeCloseTo(3, 9);
+  });
+
   test('shifts every key alike, and the head is as large at the same place', () => {
     const plan = roofWith({});
     const { same, change, why } = found(plan);
@@ -122,6 +137,9 @@ describe('the same framing on another lens', () => {
       same.position[2],
       3,
     );
+    // What the plan says of the key's place is where the camera is.
+    const [written] = reframe(plan, change).setups[0].move.keys;
+    expect(written.position[2]).toBeCloseTo(same.position[2], 3);
     expect(found(roofWith({ gear: [track(0)], setup: dolly([5.5, 2]) })).why).toMatch(
       /^The move would run \d\.\d\d\u00a0m beyond the end of Track 1\.$/,
     );

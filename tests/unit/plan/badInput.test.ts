@@ -72,6 +72,16 @@ const FIELDS: readonly Row[] = [
     'kit.lenses[0].focalMm of "40 mm, 2x anamorphic": found 0, expected 1 to 3000 mm.',
   ],
   [
+    'a lens of 5,000 mm',
+    spoilt({ 'kit.lenses.0.focalMm': 5000 }),
+    'kit.lenses[0].focalMm of "40 mm, 2x anamorphic": found 5000, expected 1 to 3000 mm.',
+  ],
+  [
+    'a lens that squeezes to nothing',
+    spoilt({ 'kit.lenses.0.squeeze': 0 }),
+    'kit.lenses[0].squeeze of "40 mm, 2x anamorphic": found 0, expected 1 to 3 times.',
+  ],
+  [
     'a gate without width',
     spoilt({ 'kit.bodies.0.modes.0.gateMm': [0, 18] }),
     'kit.bodies[0].modes[0].gateMm[0] of "Full": found 0, expected 1 to 200 mm.',

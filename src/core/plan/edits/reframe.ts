@@ -1,6 +1,7 @@
 import { LARGEST_METRES, type Point } from '../schema/numbers';
 import type { Plan } from '../schema/plan';
 import { editSetup } from './editRecord';
+import { keyOn } from './keysOnTrack';
 import { setLens } from './setLens';
 import { kept, tidyCoordinate, tidyMetres } from './tidy';
 
@@ -15,12 +16,13 @@ export interface ReframeArgs {
 }
 
 /**
- * Puts another lens on a setup and shifts every key of its move by the same way. A lens that the kit lacks changes
+ * Puts another lens on a setup and shifts every key of its move by the same way, on a track along it. A lens that the kit lacks changes
  * nothing; a key beyond the 5 km that a plan may hold stops there.
  */
 export function reframe(plan: Plan, { setupId, lens, by, alongMetres }: ReframeArgs): Plan {
   if (!plan.kit.lenses.some(({ id }) => id === lens)) return plan;
   const shifted = editSetup(plan, setupId, (setup) => {
+    const track = plan.gear.find(({ id }) => id === setup.track);
     const keys = setup.move.keys.map((key, k) => {
       const along = alongMetres?.[k];
       const position: Point = [
@@ -32,9 +34,11 @@ export function reframe(plan: Plan, { setupId, lens, by, alongMetres }: ReframeA
         position.every((coordinate, axis) => coordinate === key.position[axis]) &&
         (along === undefined || along === key.alongMetres);
       if (stays) return key;
-      return along === undefined
-        ? { ...key, position }
-        : { ...key, position, alongMetres: kept(tidyMetres(along), 0, LARGEST_METRES) };
+      if (along === undefined) return { ...key, position };
+      const there = kept(tidyMetres(along), 0, LARGEST_METRES);
+      return track?.kind === 'track'
+        ? keyOn(track, { ...key, position }, there)
+        : { ...key, position, alongMetres: there };
     });
     const isSame = keys.every((key, k) => key === setup.move.keys[k]);
     return isSame ? setup : { ...setup, move: { ...setup.move, keys } };
