@@ -3,12 +3,14 @@ import { changeSetup } from '../../../core/plan/edits/changeSetup';
 import { setStop } from '../../../core/plan/edits/setStop';
 import type { Plan } from '../../../core/plan/schema/plan';
 import { SETUP_LIMITS, type Setup } from '../../../core/plan/schema/setup';
+import type { DepartmentFault } from '../../../core/report/cameraNotices';
 import { NBSP } from '../../../core/units/numbers';
 import { OfferField } from '../../parts/OfferField';
 import { readStop } from '../readStop';
 import { edit } from './editing';
 import { LegalField } from './LegalField';
 import { type Legal, numberWord } from './legal';
+import { MoveFaults } from './MoveFaults';
 
 type Numbered = 'iso' | 'shutterDegrees' | 'framesPerSecond' | 'ndStops' | 'balanceKelvin';
 
@@ -41,7 +43,12 @@ const exposureTime = ({ shutterDegrees, framesPerSecond }: Setup): string =>
   `1/${numberWord((360 * framesPerSecond) / shutterDegrees, 1)}${NBSP}s`;
 
 /** How much light a camera takes. */
-export function ExposureSection({ plan, setup }: { readonly plan: Plan; readonly setup: Setup }) {
+export function ExposureSection(props: {
+  readonly plan: Plan;
+  readonly setup: Setup;
+  readonly faults: readonly DepartmentFault[];
+}) {
+  const { plan, setup, faults } = props;
   const { lens } = glassOf(plan, setup);
   const setupId = setup.id;
   const stopDown = (stop: number): string | null =>
@@ -81,6 +88,12 @@ export function ExposureSection({ plan, setup }: { readonly plan: Plan; readonly
           />
         ))}
       </div>
+      <MoveFaults
+        faults={faults}
+        about="stop"
+        word={(nearest) => `Take T${nearest}`}
+        take={(nearest) => void stopDown(nearest)}
+      />
     </section>
   );
 }

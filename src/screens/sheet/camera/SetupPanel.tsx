@@ -35,7 +35,7 @@ export function SetupPanel({ setup }: { readonly setup: Setup }) {
       </h3>
       <div className="sections" key={setup.id}>
         <GlassSection plan={plan} setup={setup} />
-        <ExposureSection plan={plan} setup={setup} />
+        <ExposureSection plan={plan} setup={setup} faults={faults} />
         <PlaceSection plan={plan} setup={setup} />
         <SupportSection plan={plan} setup={setup} faults={faults} />
         <MoveSection plan={plan} setup={setup} faults={faults} />
