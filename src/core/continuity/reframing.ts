@@ -1,19 +1,14 @@
 import { subtract } from '../form/build/vector';
-import { spanOf, stateAt } from '../optics/camera';
-import { keysOf, trackOf } from '../optics/cameraKey';
-import { formsThrough } from '../optics/riding';
+import { stateAt } from '../optics/camera';
 import { type ReframeArgs, reframe } from '../plan/edits/reframe';
 import type { Spot } from '../plan/schema/numbers';
 import type { Piece } from '../plan/schema/pieces';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
-import { surfaceUnder } from '../plan/surfaces';
-import { alongTrack, keyAlong, trackPointAt } from '../plan/trackLine';
-import { solidAround } from '../sight/inside';
-import { formatLength, type LengthSystem } from '../units/lengths';
-import { formatSeconds } from '../units/seconds';
+import type { LengthSystem } from '../units/lengths';
 import { hypot } from '../units/steadyMath';
 import { type SameFraming, sameFraming } from './sameFraming';
+import { alongTheTrack, standingRefusal } from './standing';
 
 /** The same framing on another lens, what of the plan changes for it, and why it cannot be had, if it cannot. */
 export interface Reframing {
@@ -21,60 +16,6 @@ export interface Reframing {
   readonly change: ReframeArgs;
   /** A sentence; null where the camera can stand there. */
   readonly why: string | null;
-}
-
-/** A dolly this near to its track is on it, metres. */
-const ON_THE_TRACK = 0.05;
-
-/** Why a setup's camera cannot stand where its move takes it, as a sentence; null where it can. */
-function standingRefusal(plan: Plan, setup: Setup, seconds: number): string | null {
-  const [from, to] = spanOf(plan, setup);
-  const keys = keysOf(plan, setup)
-    .map(({ atSeconds }) => atSeconds)
-    .filter((at) => at > from && at < to);
-  const hasDeck = plan.pieces.some(({ kind }) => kind === 'deck');
-  for (const at of new Set([seconds, from, to, ...keys])) {
-    const { position } = stateAt(plan, setup, at);
-    const when = at === seconds ? '' : ` at ${formatSeconds(at)}`;
-    const spot: Spot = [position[0], position[2]];
-    if (hasDeck && surfaceUnder(plan, spot, { belowMetres: position[1] }).id === null)
-      return `The place lies outside the deck${when}.`;
-    const around = solidAround(formsThrough(plan, setup, at), position);
-    if (around) return `The place lies inside ${around.label}${when}.`;
-  }
-  return null;
-}
-
-/** Where the keys of a setup stand along its track once it is shifted, or a sentence that says why they cannot. */
-function alongTheTrack(
-  plan: Plan,
-  setup: Setup,
-  { position }: SameFraming,
-  seconds: number,
-  lengths: LengthSystem,
-): { readonly alongMetres: readonly number[] | null; readonly why: string | null } {
-  const track = trackOf(plan, setup);
-  if (!track) return { alongMetres: null, why: null };
-  const now = stateAt(plan, setup, seconds).position;
-  const wanted = alongTrack(track, [position[0], position[2]]);
-  const shift = wanted - alongTrack(track, [now[0], now[2]]);
-  const alongMetres = setup.move.keys.map((key) => keyAlong(track, key) + shift);
-  const there = trackPointAt(track, wanted).at;
-  const off = hypot(there[0] - position[0], there[2] - position[2]);
-  if (off > ON_THE_TRACK) {
-    const isAtEnd = wanted < ON_THE_TRACK || wanted > track.lengthMetres - ON_THE_TRACK;
-    const how = isAtEnd ? 'from the end of' : 'off';
-    return {
-      alongMetres,
-      why: `The place lies ${formatLength(off, lengths)} ${how} ${track.label}, and the dolly goes along it only.`,
-    };
-  }
-  const beyond = Math.max(...alongMetres.map((along) => Math.max(-along, along - track.lengthMetres)));
-  const why =
-    beyond > 0
-      ? `The move would run ${formatLength(beyond, lengths)} beyond the end of ${track.label}.`
-      : null;
-  return { alongMetres, why };
 }
 
 /**
@@ -96,7 +37,7 @@ export function reframing(
   if (!same) return null;
   const { seconds, lensId, lengths = 'm' } = args;
   const [x, y, z] = subtract(same.position, stateAt(plan, setup, seconds).position);
-  const { alongMetres, why } = alongTheTrack(plan, setup, same, seconds, lengths);
+  const { alongMetres, why } = alongTheTrack(plan, setup, same.position, seconds, lengths);
   const change: ReframeArgs = { setupId: setup.id, lens: lensId, by: [x, y, z], alongMetres };
   if (why !== null) return { same, change, why };
   const moved = reframe(plan, change);

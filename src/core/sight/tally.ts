@@ -27,7 +27,7 @@ interface Companion {
   readonly share: number;
 }
 
-type Box = readonly [number, number, number, number];
+export type Box = readonly [number, number, number, number];
 
 /** What is known of one item over a span. Values are shares of the frame. */
 export interface ItemTally {
@@ -59,7 +59,7 @@ export const tallyFor = (frames: number): ItemTally => ({
   through: [],
 });
 
-function boxOf(look: Look, boxes: Float64Array, item: number): Box | null {
+export function boxOf(look: Look, boxes: Float64Array, item: number): Box | null {
   const { grid } = look;
   const [left, top, right, bottom] = boxes.subarray(item * 4, item * 4 + 4);
   if (!(left < right)) return null;

@@ -39,6 +39,7 @@ import { removeSetup } from '../../../src/core/plan/edits/removeSetup';
 import { removeTape } from '../../../src/core/plan/edits/removeTape';
 import { renameItem } from '../../../src/core/plan/edits/renameItem';
 import { renameSetup } from '../../../src/core/plan/edits/renameSetup';
+import { reposeCamera } from '../../../src/core/plan/edits/reposeCamera';
 import { reshapeItem } from '../../../src/core/plan/edits/reshapeItem';
 import { scaleModel } from '../../../src/core/plan/edits/scaleModel';
 import { scaleUnderlay } from '../../../src/core/plan/edits/scaleUnderlay';
@@ -422,6 +423,26 @@ export const EDITS: Readonly<Record<string, Make>> = {
   renameSetup: (hat) => {
     const args = { setupId: hat.setup(), label: hat.draw.pick(['Wide', 'Close']) };
     return (plan) => renameSetup(plan, args);
+  },
+  reposeCamera: (hat) => {
+    const { draw } = hat;
+    const setupId = hat.setup();
+    const hold = hat.oneOf(
+      hat.plan.cast.map(({ id }) => id),
+      'nobody',
+    );
+    const args = {
+      setupId,
+      lens: draw.chance(0.1) ? 'no such lens' : hat.lens().id,
+      by: hat.point(),
+      alongMetres: draw.chance(0.3) ? [hat.size(), hat.metres()] : null,
+      panDegrees: hat.degrees(),
+      tiltDegrees: draw.between(-60, 60),
+      rollDegrees: draw.pick([0, 0, 12]),
+      focalMm: draw.chance(0.2) ? [hat.draw.between(10, 200)] : null,
+      operator: draw.chance(0.2) ? { hold, at: [draw.between(-0.1, 1.1), 0.4] as [number, number] } : null,
+    };
+    return (plan) => reposeCamera(plan, args);
   },
   reshapeItem: (hat) => {
     const args = { id: hat.id(), patch: somePatch(hat) };
