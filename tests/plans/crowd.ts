@@ -9,6 +9,7 @@ import type { Piece } from '../../src/core/plan/schema/pieces';
 import type { Plan } from '../../src/core/plan/schema/plan';
 import type { CameraKey, Setup } from '../../src/core/plan/schema/setup';
 import { type Draw, drawFrom } from './draw';
+import { withActing } from './someActing';
 import { GEAR_KINDS, type GearKind, someGear } from './someGear';
 import { somePerformer } from './somePerformer';
 import { PIECE_KINDS, type PieceKind, type Roof, roofPieces, somePiece } from './somePiece';
@@ -208,7 +209,7 @@ export function randomPlan(seed: number): Plan {
     const to: Point = [position[0] + draw.between(-1, 1), position[1], position[2] + draw.between(-1, 1)];
     keys.push({ ...keyOf(1, to, target, 0), headingDegrees: keys[0].headingDegrees + draw.between(-30, 30) });
   }
-  return planFrom(`Random ${seed}`, kit, things, beats, [
+  const plan = planFrom(`Random ${seed}`, kit, things, beats, [
     setupFrom({
       id: 'only',
       mode: { body: body.id, mode: draw.pick(body.modes).id },
@@ -218,4 +219,5 @@ export function randomPlan(seed: number): Plan {
       move: { ease: 'linear', keys },
     }),
   ]);
+  return checked(withActing(plan, drawFrom(seed + 4711)));
 }

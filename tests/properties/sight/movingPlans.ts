@@ -1,6 +1,7 @@
 import { parsePlan } from '../../../src/core/plan/parse';
 import type { Plan } from '../../../src/core/plan/schema/plan';
-import { dice } from '../../plans/draw';
+import { dice, drawFrom } from '../../plans/draw';
+import { withActing } from '../../plans/someActing';
 import { smallRoofDocument } from '../../unit/smallRoof';
 
 /** A plan from a plain document; throws with what is wrong in it. */
@@ -12,7 +13,8 @@ export function planFrom(document: object): Plan {
 
 /**
  * A small roof with things that have a wish, two performers who walk, and one camera that travels and pans,
- * now gently, now in a whip: two to three seconds of action.
+ * now gently, now in a whip: two to three seconds of action. In every other one the performers face and look at each
+ * other, walk round corners and hand things over.
  */
 export function movingPlan(seed: number): Plan {
   const roll = dice(seed + 31337);
@@ -88,7 +90,7 @@ export function movingPlan(seed: number): Plan {
       rollDegrees: roll(-5, 5),
     };
   });
-  return planFrom({
+  const plan = planFrom({
     ...base,
     ground: { surface: 'concrete', wetness: seed % 4 === 0 ? 'dry' : 'wet down' },
     pieces: [...base.pieces, ...[1, 2, 3, 4].map(crate)],
@@ -108,4 +110,5 @@ export function movingPlan(seed: number): Plan {
       },
     ],
   });
+  return seed % 2 === 1 ? planFrom(withActing(plan, drawFrom(seed + 4711))) : plan;
 }

@@ -114,6 +114,15 @@ function buildBody(who: Performer): Body {
   return { skeleton, parts };
 }
 
+const skeletons = new WeakMap<Performer, Skeleton>();
+
+/** The performer's skeleton alone, for who asks where somebody is and not what they look like; built once. */
+export function skeletonFor(who: Performer): Skeleton {
+  const skeleton = skeletons.get(who) ?? skeletonOf(who);
+  skeletons.set(who, skeleton);
+  return skeleton;
+}
+
 const bodyOfRecord = new WeakMap<Performer, Body>();
 /** Bodies by what shapes them, so that moving a mark, which makes a new record, keeps the same shapes. */
 const bodyOfLook = new Map<string, Body>();

@@ -1,7 +1,7 @@
 import type { Performer } from '../../plan/schema/cast';
 import type { Plan } from '../../plan/schema/plan';
 import { type Placement, standingAt } from '../build/placement';
-import { bodyOf } from './body';
+import { skeletonFor } from './body';
 import { courseOf } from './course';
 import { type Carry, carryAt } from './handing';
 import { type Motion, motionAt } from './motion';
@@ -59,7 +59,7 @@ function poseAt(
 }
 
 function build(performer: Performer, motion: Motion, carry: Carry): Figure {
-  const { skeleton } = bodyOf(performer);
+  const skeleton = skeletonFor(performer);
   const pose =
     carry.from === carry.to
       ? poseAt(motion, skeleton, carry.prop)

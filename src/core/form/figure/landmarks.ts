@@ -2,7 +2,7 @@ import type { Performer } from '../../plan/schema/cast';
 import type { Plan } from '../../plan/schema/plan';
 import { compose, moved } from '../build/placement';
 import { mix, type Vec3 } from '../build/vector';
-import { bodyOf } from './body';
+import { skeletonFor } from './body';
 import { placedAt } from './placed';
 
 /** The heights of a body that framing speaks of, from the crown down. */
@@ -61,4 +61,4 @@ export function landmarksAt(
 
 /** Half the breadth of a performer's head, metres: what has to be inside a frame beside the middle of the face. */
 export const halfHeadMetres = (performer: Performer): number =>
-  bodyOf(performer).skeleton.measures.headBreadthMetres / 2;
+  skeletonFor(performer).measures.headBreadthMetres / 2;

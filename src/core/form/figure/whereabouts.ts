@@ -24,6 +24,9 @@ export interface Whereabouts {
   readonly isMoving: boolean;
 }
 
+/** From here on a walk counts as one backwards, clear of one sideways. */
+const BACKWARDS_FROM_DEGREES = 135;
+
 /**
  * Where a performer is at an instant of the action's clock: at a mark from its beat for as long as it holds, then on
  * the way so as to reach the next mark at its beat, facing the way or what they face on it, with a turn at either end.
@@ -36,9 +39,9 @@ export function whereabouts(performer: Performer, plan: Plan, seconds: number): 
   const { figure, bones } = placed;
   const { motion, worldFromOwn, skeleton } = figure;
   const { stride } = motion;
-  const isBackwards = stride !== null && Math.abs(stride.wayDegrees) > 90;
   let walkPhase = stride?.phase ?? 0;
-  if (stride && isBackwards) walkPhase = backwardsPhase(stride.gait, stride.phase);
+  if (stride && Math.abs(stride.wayDegrees) > BACKWARDS_FROM_DEGREES)
+    walkPhase = backwardsPhase(stride.gait, stride.phase);
   return {
     at: motion.at,
     headingDegrees: motion.headingDegrees,

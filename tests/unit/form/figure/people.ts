@@ -1,3 +1,5 @@
+import { figureParts } from '../../../../src/core/form/figure';
+import { type Whereabouts, whereabouts } from '../../../../src/core/form/figure/whereabouts';
 import type { PlacedPart } from '../../../../src/core/form/types';
 import { parsePlan } from '../../../../src/core/plan/parse';
 import type { Mark, Performer, Stance } from '../../../../src/core/plan/schema/cast';
@@ -56,10 +58,57 @@ if (!parsed.ok)
   throw new Error(parsed.faults.map(({ where, expected }) => `${where}: ${expected}`).join('\n'));
 const ROOF: Plan = parsed.value;
 
+type TimedMark = Partial<Mark> & { readonly atSeconds: number };
+
+/** A plan of performers with their marks, and passes that are given by their instants. */
+export function troupe(
+  players: readonly { readonly who: Performer; readonly marks: readonly TimedMark[] }[],
+  passes: readonly { readonly atSeconds: number; readonly from: string; readonly to: string }[] = [],
+): Plan {
+  const times = [...new Set([...players.flatMap(({ marks }) => marks), ...passes].map((at) => at.atSeconds))];
+  const beats = times.map((atSeconds) => ({ id: `at-${atSeconds}`, label: `At ${atSeconds}`, atSeconds }));
+  const cast = players.map(
+    ({ who, marks }): Performer => ({
+      ...who,
+      marks: marks.map(({ atSeconds, ...mark }, k) => ({
+        id: `${who.id}-${k}`,
+        beat: `at-${atSeconds}`,
+        at: [0, 0],
+        headingDegrees: 0,
+        stance: 'stand',
+        holdSeconds: 0,
+        ...mark,
+      })),
+    }),
+  );
+  return {
+    ...ROOF,
+    beats,
+    cast,
+    passes: passes.map(({ atSeconds, ...pass }, k) => ({
+      id: `pass-${k}`,
+      beat: `at-${atSeconds}`,
+      ...pass,
+    })),
+  };
+}
+
+/** Whereabouts of one of a plan's cast; throws for nobody. */
+export function found(plan: Plan, id: string, seconds: number): Whereabouts {
+  const performer = plan.cast.find((one) => one.id === id);
+  const at = performer && whereabouts(performer, plan, seconds);
+  if (!at) throw new Error(`found nobody called ${id}, expected a performer`);
+  return at;
+}
+
+/** Parts of one of a plan's cast. */
+export const partsOf = (plan: Plan, id: string, seconds: number): readonly PlacedPart[] =>
+  plan.cast.filter((one) => one.id === id).flatMap((one) => figureParts(one, plan, seconds));
+
 /** A plan of one performer with a mark at each of the given instants. */
 export function acted(
   who: Performer,
-  marks: readonly (Partial<Mark> & { readonly atSeconds: number })[],
+  marks: readonly TimedMark[],
 ): { readonly plan: Plan; readonly performer: Performer } {
   const performer: Performer = {
     ...who,

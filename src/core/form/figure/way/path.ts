@@ -16,8 +16,26 @@ const PIECES = 24;
 
 const apart = (a: Spot, b: Spot): number => hypot(b[0] - a[0], b[1] - a[1]);
 
-/** The place beyond `end` as far as `before` lies on this side of it: what a curve needs past its ends. */
-const beyond = (end: Spot, before: Spot): Spot => [2 * end[0] - before[0], 2 * end[1] - before[1]];
+/** Where the way turns by less than this cosine at the place next to its end, the end goes on turning as it does there. */
+const GENTLE_COSINE = Math.SQRT1_2;
+
+/**
+ * The place that a curve needs past its end. As far on as the next one is, and so that an arc goes on as that arc:
+ * the one after next, mirrored in the middle between the end and the next. Where the way turns sharply there, straight
+ * on instead, so that it does not swing out at the end.
+ */
+function beyond(end: Spot, next: Spot, afterNext: Spot): Spot {
+  const [dx, dz] = [next[0] - end[0], next[1] - end[1]];
+  const [ex, ez] = [afterNext[0] - next[0], afterNext[1] - next[1]];
+  const square = dx * dx + dz * dz;
+  const along = (dx * ex + dz * ez) / square;
+  const cosine = (dx * ex + dz * ez) / Math.sqrt(square * (ex * ex + ez * ez));
+  const gentle = Math.min(1, Math.max(0, cosine / GENTLE_COSINE));
+  const straight: Spot = [end[0] - dx, end[1] - dz];
+  // From `end` to the mirrored place as from `next` to the one after it, with what is along the way turned round.
+  const arc: Spot = [end[0] + ex - 2 * along * dx, end[1] + ez - 2 * along * dz];
+  return [straight[0] + (arc[0] - straight[0]) * gentle, straight[1] + (arc[1] - straight[1]) * gentle];
+}
 
 const between = (a: Spot, b: Spot, from: number, to: number, at: number): Spot => {
   const share = (at - from) / (to - from);
@@ -43,10 +61,10 @@ function curveThrough(places: readonly Spot[]): Spot[] {
   const curve: Spot[] = [places[0]];
   for (let k = 0; k < last; k += 1) {
     const ends = [
-      k > 0 ? places[k - 1] : beyond(places[0], places[1]),
+      k > 0 ? places[k - 1] : beyond(places[0], places[1], places[2]),
       places[k],
       places[k + 1],
-      k + 1 < last ? places[k + 2] : beyond(places[last], places[last - 1]),
+      k + 1 < last ? places[k + 2] : beyond(places[last], places[last - 1], places[last - 2]),
     ] as const;
     for (let piece = 1; piece < PIECES; piece += 1) curve.push(onCurve(ends, piece / PIECES));
     curve.push(places[k + 1]);
