@@ -1,11 +1,11 @@
 import { createStore } from 'zustand/vanilla';
 import type { Plan } from '../core/plan/schema/plan';
-import type { Report, SetupReport } from '../core/report/types';
+import type { NightReport, SetupReport } from '../core/report/types';
 
 /** What the workers have found out. Formatted by the screens, computed by none of them. */
 export interface ReportState {
   /** Of the committed plan, over every setup's whole span; null until the first is done. */
-  readonly night: Report | null;
+  readonly night: NightReport | null;
   /** The setups at the instants last asked for, in the live plan; the chosen setup comes first. */
   readonly live: readonly SetupReport[] | null;
   /** The night's report in progress: setups done, of how many. */

@@ -1,5 +1,5 @@
 import type { Plan } from '../core/plan/schema/plan';
-import type { Report, SetupReport } from '../core/report/types';
+import type { NightReport, SetupReport } from '../core/report/types';
 import { assetStore } from './assets/assetStore';
 import { latestWins } from './latestWins';
 import { livePlan, liveStore } from './liveStore';
@@ -35,8 +35,7 @@ async function readNight(worker: ReportWorker, plan: Plan, isLatest: () => boole
   }
   const notices = await worker.notices(plan);
   if (!isLatest()) return;
-  const night: Report = {
-    standclearReport: 1,
+  const night: NightReport = {
     title: plan.title,
     setups: plan.setups.flatMap(({ id }) => partial.get(id) ?? []),
     notices,

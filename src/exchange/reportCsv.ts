@@ -1,4 +1,4 @@
-import type { ItemReport, Report, SetupReport, Span } from '../core/report/types';
+import type { ContinuityEntry, ItemReport, Report, SetupReport, Span } from '../core/report/types';
 import { type CsvCell, csvOf } from './csv';
 
 interface Share {
@@ -47,16 +47,50 @@ const COLUMNS: readonly Column[] = [
   ['worstAtSeconds', (_, item) => item.worstAtSeconds],
 ];
 
+type ContinuityColumn = readonly [
+  name: string,
+  cell: (setup: SetupReport, entry: ContinuityEntry) => CsvCell,
+];
+
+/** The columns that findings of continuity fill of those of the items. */
+const SHARED: Readonly<Record<string, ContinuityColumn[1]>> = {
+  setup: (setup) => setup.id,
+  setupLabel: (setup) => setup.label,
+  fromSeconds: (setup) => setup.seconds[0],
+  toSeconds: (setup) => setup.seconds[1],
+  kind: () => 'continuity',
+};
+
+/** And those that they have for themselves, behind them. */
+const CONTINUITY_COLUMNS: readonly ContinuityColumn[] = [
+  ['continuity', (_, entry) => entry.kind],
+  ['standing', (_, entry) => entry.standing],
+  ['againstSetup', (_, entry) => entry.againstId],
+  ['performers', (_, entry) => entry.performerIds.join('; ')],
+  ['atSeconds', (_, entry) => entry.atSeconds],
+  ['sentence', (_, entry) => entry.sentence],
+];
+
 /**
- * A report as comma-separated values: a line of names, then one line for each item in each setup. Seconds, metres,
- * shares of the frame from 0 to 1, none of them rounded. `clean` is applied to every name out of the plan.
+ * A report as comma-separated values: a line of names, then one line for each item in each setup, then one for each
+ * finding of continuity, which has no item and the kind `continuity`. Seconds, metres, shares of the frame from 0 to 1,
+ * none of them rounded. `clean` is applied to every name out of the plan.
  */
 export function reportCsv(report: Report, clean: (text: string) => string = (text) => text): string {
   const tidy = (cell: CsvCell): CsvCell => (typeof cell === 'string' ? clean(cell) : cell);
   return csvOf([
-    COLUMNS.map(([name]) => name),
+    [...COLUMNS, ...CONTINUITY_COLUMNS].map(([name]) => name),
     ...report.setups.flatMap((setup) =>
-      setup.items.map((item) => COLUMNS.map(([, cell]) => tidy(cell(setup, item)))),
+      setup.items.map((item) => [
+        ...COLUMNS.map(([, cell]) => tidy(cell(setup, item))),
+        ...CONTINUITY_COLUMNS.map(() => null),
+      ]),
+    ),
+    ...report.setups.flatMap((setup) =>
+      setup.continuity.map((entry) => [
+        ...COLUMNS.map(([name]) => tidy(SHARED[name]?.(setup, entry) ?? null)),
+        ...CONTINUITY_COLUMNS.map(([, cell]) => tidy(cell(setup, entry))),
+      ]),
     ),
   ]);
 }

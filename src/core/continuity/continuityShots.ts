@@ -76,6 +76,10 @@ export function shotsOf(plan: Plan): readonly Shot[] {
 export const isFramed = (shot: Shot, performerId: string, k: number): boolean =>
   (shot.seen.get(performerId)?.[k]?.framing?.size ?? null) !== null;
 
+/** Whether any of a performer's body is, down the middle of it. */
+export const isInFrame = (shot: Shot, performerId: string, k: number): boolean =>
+  shot.seen.get(performerId)?.[k]?.framing?.inFrame ?? false;
+
 /** How a shot frames a performer at any instant of its span; null for nobody there, or behind the camera. */
 export function framingIn({ scene, setup }: Shot, performerId: string, seconds: number): Framing | null {
   const performer = scene.cast.find(({ id }) => id === performerId);

@@ -164,7 +164,7 @@ function compared(later: Single, earlier: Single): EyelineFinding {
   });
 }
 
-/** Each single of a pair against the nearest earlier one of the other, by the plan's order. */
+/** Each single of a pair against an earlier one of the other, by the plan's order: the nearest in time, then in order. */
 function answersOf({ pair }: JudgedLine, faces: readonly FaceSeen[]): readonly EyelineFinding[] {
   const singlesOf = (id: string, otherId: string): readonly Single[] =>
     faces
@@ -179,7 +179,7 @@ function answersOf({ pair }: JudgedLine, faces: readonly FaceSeen[]): readonly E
     );
     let best: Single | null = null;
     for (const other of others) {
-      if (!best || nearestLooks(single, other).apart < nearestLooks(single, best).apart - 0.13) best = other;
+      if (!best || nearestLooks(single, other).apart <= nearestLooks(single, best).apart + 0.13) best = other;
     }
     return best ? [compared(single, best)] : [];
   });
@@ -191,7 +191,7 @@ function answersOf({ pair }: JudgedLine, faces: readonly FaceSeen[]): readonly E
  * other: across the cut the one has to look to the left of the frame where the other looks to the right, and up by
  * about as much as the other looks down. A single is a setup that has the face of the one, looking at the other, and
  * not the other's face, whose shoulder may well be in it, for half of the time at least that the face is seen. Each is held against the earlier single of the other, by the
- * plan's order, that comes nearest to it on the action's clock.
+ * plan's order, that comes nearest to it on the action's clock; of several, the last.
  *
  * Source: [line-of-action]
  */

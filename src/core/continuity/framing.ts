@@ -28,6 +28,8 @@ export interface Framing {
   readonly headHeight: number;
   /** Whether the whole head is inside the frame line. */
   readonly held: boolean;
+  /** Whether any of the landmarks of the body is, so that an insert of hands before a chest has somebody in it. */
+  readonly inFrame: boolean;
 }
 
 /** A whole figure this much of the frame's height or more is a full shot, a smaller one a long shot. Source: common practice, no source */
@@ -95,5 +97,6 @@ export function framingOf(camera: Camera, plan: Plan, performer: Performer, seco
     headroom: crown.y,
     headHeight: chin.y - crown.y,
     held: crown.y >= 0 && chin.y <= 1 && [crown, eyes, chin].every(({ x }) => beside(x)),
+    inFrame: places.some(isIn),
   };
 }

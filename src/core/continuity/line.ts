@@ -1,6 +1,6 @@
 import { spanOf } from '../optics/camera';
 import type { Plan } from '../plan/schema/plan';
-import { firstFrameWhere, isFramed, type Shot, shotsOf } from './continuityShots';
+import { firstFrameWhere, isInFrame, type Shot, shotsOf } from './continuityShots';
 import { type LineReading, lineReading, lineReadingAt, ON_THE_LINE_DEGREES, sideOf } from './lineSide';
 import { type JudgedLine, linesOf } from './linesWanted';
 import type { ContinuityBase, Side } from './types';
@@ -55,7 +55,7 @@ interface Look {
 
 function looksAtLine(shot: Shot, [first, second]: JudgedLine['pair']): readonly Look[] {
   return shot.instants.flatMap((_, k): Look[] => {
-    const framed = [isFramed(shot, first, k), isFramed(shot, second, k)];
+    const framed = [isInFrame(shot, first, k), isInFrame(shot, second, k)];
     if (!framed[0] && !framed[1]) return [];
     const [here, there] = [shot.seen.get(first)?.[k]?.place, shot.seen.get(second)?.[k]?.place];
     const reading = here && there ? lineReading(here.at, there.at, shot.cameras[k].pose.position) : null;
@@ -236,7 +236,7 @@ class ShotJudge {
 function unjudged(line: JudgedLine, shot: Shot): LineFinding | null {
   const [first, second] = line.pair;
   const isThere = (id: string): boolean => (shot.seen.get(id) ?? []).some(({ place }) => place !== null);
-  const framesEither = shot.instants.some((_, k) => isFramed(shot, first, k) || isFramed(shot, second, k));
+  const framesEither = shot.instants.some((_, k) => isInFrame(shot, first, k) || isInFrame(shot, second, k));
   const isNamed = shot.setup.id === line.establishedBy;
   const isAbsent = !isThere(first) || !isThere(second);
   if (!framesEither && !isNamed) return null;
@@ -290,8 +290,8 @@ function findingsOfLine(plan: Plan, line: JudgedLine, shots: readonly Shot[]): r
 }
 
 /**
- * Every setup against the line of each pair, at the instants of its span at which it frames one of the two at least:
- * cameras stay on one side of the vertical plane through the two, wherever both stand then.
+ * Every setup against the line of each pair, at the instants of its span at which it has one of the two in frame at
+ * least, be it a chest behind a hand: cameras stay on one side of the vertical plane through the two, wherever both stand then.
  *
  * The side is the one from which the establishing setup first sees them off the line: the setup that the plan names,
  * else the first in the plan's order that frames both, else the first that frames either. Who names no lines has those

@@ -1,5 +1,6 @@
 import { spanOf } from '../optics/camera';
 import type { Plan } from '../plan/schema/plan';
+import { continuityEntries, coverageReport } from './continuity/continuityEntries';
 import { noticesOf } from './notices';
 import { setupReportSteps } from './setupReport';
 import type { Report, SetupReport } from './types';
@@ -26,7 +27,14 @@ function setupsAsked(plan: Plan, { setupIds, at }: ReportOptions): Plan['setups'
 
 /** Puts setup reports together; the page and the command line share it with the one-go form below. */
 export function assembleReport(plan: Plan, setups: readonly SetupReport[]): Report {
-  return { standclearReport: 1, title: plan.title, setups, notices: noticesOf(plan) };
+  const continuity = continuityEntries(plan);
+  return {
+    standclearReport: 1,
+    title: plan.title,
+    setups: setups.map((setup) => ({ ...setup, continuity: continuity.get(setup.id) ?? [] })),
+    coverage: coverageReport(plan),
+    notices: noticesOf(plan),
+  };
 }
 
 /** From a plan to its report: the whole night, some setups, or one instant. Pure: the same plan, the same bytes. */

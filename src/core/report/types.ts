@@ -1,3 +1,5 @@
+import type { ContinuityFinding } from '../continuity/continuity';
+import type { Coverage, CoverageHole } from '../continuity/coverage';
 import type { Wish } from '../plan/schema/texts';
 
 /**
@@ -79,10 +81,31 @@ export interface SetupReport {
   readonly items: readonly ItemReport[];
 }
 
-/** The whole report; see DEVELOPERS.md for its fields. */
-export interface Report {
-  readonly standclearReport: 1;
+/** A finding of continuity with its words. */
+export type ContinuityEntry = ContinuityFinding & { readonly sentence: string };
+
+/** What one setup sees of every item, and how it cuts together with the others. */
+export interface JudgedSetup extends SetupReport {
+  /** Over its whole span, worst first, whatever instant was asked for: a cut is about more than an instant. */
+  readonly continuity: readonly ContinuityEntry[];
+}
+
+/** Who is covered by which setup, with words for what is not. */
+export interface CoverageReport extends Coverage {
+  readonly holes: readonly (CoverageHole & { readonly sentence: string })[];
+}
+
+/** What setups see in a night. */
+export interface NightReport {
   readonly title: string;
   readonly setups: readonly SetupReport[];
   readonly notices: readonly Notice[];
+}
+
+/** The whole report; see DEVELOPERS.md for its fields. */
+export interface Report extends NightReport {
+  readonly standclearReport: 1;
+  readonly setups: readonly JudgedSetup[];
+  /** Of the whole plan, whichever setups were asked for. */
+  readonly coverage: CoverageReport;
 }

@@ -1,4 +1,4 @@
-import type { Report, SetupReport } from '../../core/report/types';
+import type { NightReport, SetupReport } from '../../core/report/types';
 import { concernOf } from './concerns';
 
 /** What an edit did to the frames: the worst news first, else the best. */
@@ -38,8 +38,8 @@ const distinct = (words: readonly string[]): readonly string[] => [...new Set(wo
 
 /** Compares two reports of the night, before and after an edit; null when nothing came into the way or left it. */
 export function outcomeOf(
-  before: Report,
-  after: Report,
+  before: NightReport,
+  after: NightReport,
   letterOf: (setupId: string) => string,
 ): Outcome | null {
   const was = inTheWay(before.setups);

@@ -1,5 +1,5 @@
 import { useEffect } from 'react';
-import type { Report } from '../../core/report/types';
+import type { NightReport } from '../../core/report/types';
 import { chooseSetup, letterOf } from '../../desk/choose';
 import { planStore } from '../../desk/planStore';
 import { reportStore } from '../../desk/reportStore';
@@ -10,7 +10,7 @@ import { outcomeOf } from './outcome';
 /** Says what each edit did to the frames, as soon as the night has been read again. */
 export function useOutcomes(): void {
   useEffect(() => {
-    let before: { readonly night: Report; readonly documentNumber: number } | null = null;
+    let before: { readonly night: NightReport; readonly documentNumber: number } | null = null;
     return reportStore.subscribe(({ night, forPlan }, old) => {
       if (!night || night === old.night || !forPlan) return;
       const { documentNumber } = planStore.getState();

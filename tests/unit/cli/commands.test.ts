@@ -80,13 +80,15 @@ describe('report', () => {
     expect(printed).toBe(`${JSON.stringify(reportOf(plan), null, 2)}\n`);
   });
 
-  test('--csv has a line for each item in each setup', async () => {
+  test('--csv has a line for each item in each setup, then one for each finding of continuity', async () => {
     const { printed } = await answer(['report', roof(), '--csv']);
     const lines = printed.split('\r\n');
     expect(lines[0]).toMatch(
       /^setup,setupLabel,fromSeconds,toSeconds,item,label,kind,wish,verdict,share,spans,/,
     );
-    expect(lines).toHaveLength(1 + 3 * (2 + 1 + 4) + 1);
+    const found = reportOf(plan).setups.flatMap(({ continuity }) => continuity);
+    expect(lines).toHaveLength(1 + 3 * (2 + 1 + 4) + found.length + 1);
+    expect(lines.slice(1 + 3 * (2 + 1 + 4), -1).every((line) => line.includes(',continuity,'))).toBe(true);
     expect(lines.at(-1)).toBe('');
     expect(
       lines.some((line) =>

@@ -1,21 +1,21 @@
 import { expect, test } from 'vitest';
-import type { ItemReport, Report } from '../../../../src/core/report/types';
+import type { ItemReport, NightReport } from '../../../../src/core/report/types';
 import { outcomeOf } from '../../../../src/screens/report/outcome';
 import { itemReport, setupReport } from './itemReport';
 
 const stand = (verdict: ItemReport['verdict']) => itemReport({ id: 'stand', label: 'Lamp stand 2', verdict });
 const head = (verdict: ItemReport['verdict']) => itemReport({ id: 'head', label: 'Head 3', verdict });
 
-function night(...setups: readonly (readonly ItemReport[])[]): Report {
+function night(...setups: readonly (readonly ItemReport[])[]): NightReport {
   return {
-    standclearReport: 1,
     title: 'Night',
     setups: setups.map((items, place) => ({ ...setupReport(...items), id: 'ab'.charAt(place) })),
     notices: [],
   };
 }
 
-const outcome = (before: Report, after: Report) => outcomeOf(before, after, (id) => id.toUpperCase());
+const outcome = (before: NightReport, after: NightReport) =>
+  outcomeOf(before, after, (id) => id.toUpperCase());
 
 test('what came into a frame is told before what left one', () => {
   const told = outcome(
