@@ -208,7 +208,8 @@ function isStill(shot: Shot, k: number, l: number): boolean {
   const [a, b] = [shot.cameras[k].pose, shot.cameras[l].pose];
   const isSame = (x: readonly number[], y: readonly number[]): boolean =>
     x.every((value, axis) => value === y[axis]);
-  if (!isSame(a.position, b.position) || !isSame(a.forward, b.forward)) return false;
+  if (!isSame(a.position, b.position) || !isSame(a.forward, b.forward) || !isSame(a.up, b.up)) return false;
+  if (shot.cameras[k].frame.tanHalfWidth !== shot.cameras[l].frame.tanHalfWidth) return false;
   return [...shot.seen.values()].every((looks) => {
     const [p, q] = [looks[k].place, looks[l].place];
     if (!p || !q) return p === q;
@@ -223,20 +224,21 @@ function isStill(shot: Shot, k: number, l: number): boolean {
 
 const total = ({ near }: DirtyReading): number => near.reduce((sum, { share }) => sum + share, 0);
 
+/** Hidden eyes are worse than seen ones, and then a larger share than a smaller. */
+function isWorse(a: DirtyReading, b: DirtyReading): boolean {
+  const [hides, hid] = [a, b].map(({ eyesBehindId }) => eyesBehindId !== null);
+  return hides === hid ? total(a) > total(b) : hides;
+}
+
 function standingOf({ near, eyesBehindId }: DirtyReading): Standing {
   if (eyesBehindId !== null) return 'breaks';
   return near.length > 0 ? 'said' : 'holds';
 }
 
-/**
- * How dirty a setup's single is over its span, by the instant when most of the frame is taken; clean where nobody is in
- * the way. Null where the setup is about nobody of whom the head is all in frame, and where nobody else plays.
- */
-export function dirtySingle(plan: Plan, setup: Setup): DirtySingleFinding | null {
+function singleIn(plan: Plan, setup: Setup, eye: Eye): DirtySingleFinding | null {
   const shot = shotsOf(plan).find((each) => each.setup === setup);
   const subject = shot && subjectOver(shot);
   if (!shot || !subject || shot.scene.cast.length < 2) return null;
-  const eye = new Eye(LONG_SIDE);
   let last: { readonly look: number; readonly reading: DirtyReading } | null = null;
   let worst: DirtyReading | null = null;
   let least = 1;
@@ -247,11 +249,7 @@ export function dirtySingle(plan: Plan, setup: Setup): DirtySingleFinding | null
     const reading = read(plan, setup, shot.instants[k], main, eye);
     last = { look: k, reading };
     least = Math.min(least, total(reading));
-    const isWorse =
-      !worst ||
-      (reading.eyesBehindId !== null && worst.eyesBehindId === null) ||
-      total(reading) > total(worst);
-    if (isWorse) worst = reading;
+    if (!worst || isWorse(reading, worst)) worst = reading;
   }
   if (!worst) return null;
   return {
@@ -268,6 +266,15 @@ export function dirtySingle(plan: Plan, setup: Setup): DirtySingleFinding | null
   };
 }
 
+/**
+ * How dirty a setup's single is over its span, by the instant when most of the frame is taken; clean where nobody is in
+ * the way. Null where the setup is about nobody of whom the head is all in frame, and where nobody else plays.
+ */
+export const dirtySingle = (plan: Plan, setup: Setup): DirtySingleFinding | null =>
+  singleIn(plan, setup, new Eye(LONG_SIDE));
+
 /** How dirty every single of a plan is, in the plan's order. */
-export const dirtyFindings = (plan: Plan): readonly DirtySingleFinding[] =>
-  plan.setups.flatMap((setup) => dirtySingle(plan, setup) ?? []);
+export function dirtyFindings(plan: Plan): readonly DirtySingleFinding[] {
+  const eye = new Eye(LONG_SIDE);
+  return plan.setups.flatMap((setup) => singleIn(plan, setup, eye) ?? []);
+}

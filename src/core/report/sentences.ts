@@ -38,7 +38,7 @@ const EDGE_WORDS: Readonly<Record<FrameEdge, string>> = {
 };
 
 /** Where in the frame, in words. */
-function place(extent: Extent | null, touching: readonly FrameEdge[]): string {
+export function placeInFrame(extent: Extent | null, touching: readonly FrameEdge[]): string {
   if (!extent) return 'in frame';
   const sides = touching.filter((edge) => edge === 'left' || edge === 'right');
   if (sides.length === 1) return EDGE_WORDS[sides[0]];
@@ -88,7 +88,7 @@ function showing(item: ItemReport, setup: SetupReport): FindingSentence {
   const subject = parts ? `${parts.words} ${verb}` : 'it shows';
   const mirror = item.mirroredShare > 0 ? ', and in a reflection' : '';
   const text =
-    `${subject} ${place(item.extent, item.touches)}${time(item.spans, setup.seconds)}, ` +
+    `${subject} ${placeInFrame(item.extent, item.touches)}${time(item.spans, setup.seconds)}, ` +
     `${ofFrame(item.share)}${layerWords(item, setup)}${mirror}.`;
   return { name: item.label, text, colon: true };
 }

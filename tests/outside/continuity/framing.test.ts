@@ -9,16 +9,16 @@ import { smallRoofDocument } from '../../unit/smallRoof';
 /** The median man of the survey, ANSUR II (Army 2012, public data): stature 1755 mm. */
 const STATURE = 1.755;
 
-function withMan(): Plan {
+function withOne(figure: 'male' | 'female', statureMetres: number): Plan {
   const base = smallRoofDocument();
   const read = parsePlan({
     ...base,
     cast: [
       {
         ...base.cast[0],
-        figure: 'male',
+        figure,
         build: 'medium',
-        statureMetres: STATURE,
+        statureMetres,
         marks: [{ ...base.cast[0].marks[0], at: [0, 0], headingDegrees: 180, stance: 'stand' }],
       },
     ],
@@ -28,7 +28,7 @@ function withMan(): Plan {
   return read.value;
 }
 
-const plan = withMan();
+const plan = withOne('male', STATURE);
 
 /** A camera square to the man whose lower frame line lies at one height of him, and its upper one at another; metres. */
 function cuttingAt(low: number, high: number): Camera {
@@ -59,6 +59,19 @@ describe('shot sizes by where the lower frame line cuts', () => {
     // A hand's breadth of frame line above or below does not change what it is called.
     expect(sizeAt(low + 0.03)).toBe(size);
     expect(sizeAt(low - 0.03)).toBe(size);
+  });
+
+  /**
+   * The same cuts on the median woman of the survey, stature 1626 mm: waist 979, suprasternale 1328, mid-thigh between
+   * crotch 782 and knee 448 mm.
+   */
+  test.each([
+    ['close-up', 1.328],
+    ['mid shot', 0.979],
+    ['cowboy', 0.615],
+  ] as const)('%s of a woman', (size, low) => {
+    const woman = withOne('female', 1.626);
+    expect(framingOf(cuttingAt(low, 1.726), woman, woman.cast[0], 0)?.size).toBe(size);
   });
 
   /** School curriculum glossary (k10outline.scsa.wa.edu.au, camera shots), read there: the whole body is a long or full shot. */
