@@ -72,12 +72,12 @@ export function RenderDriver() {
     if (!works.current || gl.getContext().isContextLost()) return;
     const { driver, walk, hand } = works.current;
     const { frameElement, walkElement, thumbElements, pictureReady, setPictureReady } = viewStore.getState();
-    const { setupId, selectedIds, pictureQuality, roofView } = sessionStore.getState();
+    const { setupId, selectedIds, pictureQuality, pictureShows: shows, roofView } = sessionStore.getState();
     const { seconds, playing, gesture } = liveStore.getState();
     const plan = livePlan();
     const quality = QUALITIES[pictureQuality];
     const pixelRatio = Math.min(quality.mostPixelRatio, window.devicePixelRatio);
-    const moment = { plan, seconds, quality, pixelRatio };
+    const moment = { plan, seconds, quality, shows, pixelRatio };
     const setup = plan.setups.find(({ id }) => id === setupId) ?? plan.setups[0] ?? null;
     const canvas = gl.domElement.getBoundingClientRect();
     const before = driver.paintings;
@@ -114,7 +114,7 @@ export function RenderDriver() {
       const isBusy = driver.paintings !== before || performance.now() < thumbsAt.current;
       if (isBusy) wakeLater(invalidate, thumbsAt.current);
       else if (wantsThumbs && driver.printNextThumb(moment, thumbElements)) invalidate();
-      else if (drawNextStill((still) => driver.printStill(still, quality))) invalidate();
+      else if (drawNextStill((still) => driver.printStill(still, quality, shows))) invalidate();
     }
     // What tests and a worried battery can read: both stand still while nothing changes.
     frames.current += 1;

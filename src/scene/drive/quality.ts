@@ -6,6 +6,7 @@ export interface Quality {
   readonly rig: RigOptions;
   readonly samples: number;
   readonly mirrorDivisor: number;
+  /** Whether the lens's blur and streaks and the sensor's grain are drawn; framing and filter are the same without. */
   readonly lens: boolean;
   readonly mostPixelRatio: number;
 }

@@ -1,3 +1,4 @@
+import { rimOf } from '../../core/optics/bokeh';
 import { glassOf, spanOf, stateAt } from '../../core/optics/camera';
 import { undistort } from '../../core/optics/distortion';
 import { focusAt } from '../../core/optics/focusAt';
@@ -6,7 +7,7 @@ import type { Plan } from '../../core/plan/schema/plan';
 import type { Setup } from '../../core/plan/schema/setup';
 import type { FrameCamera } from '../cameras/frameCamera';
 import type { Development } from '../picture/develop';
-import type { LensFocus } from '../picture/lensBlur';
+import type { LensFocus } from '../picture/lens';
 
 /** A lens that bends more than this would need a straight picture this many times as wide: the rest is left out. */
 const MOST_OVERSCAN = 1.6;
@@ -56,12 +57,16 @@ export function aimFrame(
 
 /** How the setup's lens is focused at an instant; null where it follows somebody who is nowhere. */
 export function lensFocusAt(plan: Plan, setup: Setup, seconds: number): LensFocus | null {
-  const { lens } = glassOf(plan, setup);
+  const { lens, gateMm } = glassOf(plan, setup);
   const focusMetres = focusAt(plan, setup, seconds);
   if (focusMetres === null) return null;
+  const { focalMm } = stateAt(plan, setup, seconds);
+  const circleMm = (lens.imageCircleMm ?? Math.hypot(...gateMm)) / 2;
   return {
-    pupilMetres: stateAt(plan, setup, seconds).focalMm / 1000 / setup.stop,
+    pupilMetres: focalMm / 1000 / setup.stop,
     squeeze: lens.squeeze,
     focusMetres,
+    rim: rimOf(lens, focalMm, setup.stop),
+    circle: [(circleMm * lens.squeeze) / focalMm, circleMm / focalMm],
   };
 }

@@ -1,8 +1,10 @@
 import type { Scene, WebGLRenderer } from 'three';
-import { swayingCameraAt } from '../../core/optics/camera';
+import { greyLuminance } from '../../core/light/exposure';
+import { glassOf, stateAt, swayingCameraAt } from '../../core/optics/camera';
 import type { Plan } from '../../core/plan/schema/plan';
 import type { Setup } from '../../core/plan/schema/setup';
 import type { Still } from '../../desk/contactStills';
+import type { PictureShows } from '../../desk/pictureShows';
 import { LOOK_AROUND } from '../../desk/viewStore';
 import { FrameCamera } from '../cameras/frameCamera';
 import { aimPiece, type Piece } from '../contact/pieces';
@@ -20,17 +22,18 @@ import { drawnWith } from './drawnWith';
 import { mirrorHeightUnder } from './mirrorHeight';
 import type { Quality } from './quality';
 import { aimFrame, lensFocusAt, secondsIn } from './setupView';
+import { frameHeightIn, grainIn, ringIn, strayLight } from './strayLight';
+import { streakShapeOf, streaksAt } from './streaksAt';
 import { ThumbPrint, thumbSize } from './thumbs';
 import { World } from './world';
-
-/** Share of the light that a lens scatters over the picture; common practice, no source. */
-const LENS_GLOW = 0.03;
 
 /** All that is drawn from, as it is at one moment. */
 export interface Moment {
   readonly plan: Plan;
   readonly seconds: number;
   readonly quality: Quality;
+  /** What of the optics the setups' pictures show. */
+  readonly shows: PictureShows;
   readonly pixelRatio: number;
 }
 
@@ -66,12 +69,12 @@ export class StageDriver {
 
   /** The chosen setup's frame with its look-around, into a pane of the canvas. */
   showFrame(moment: Moment, setup: Setup, pane: Pane): void {
-    const { plan, quality, pixelRatio } = moment;
+    const { plan, quality, shows, pixelRatio } = moment;
     const seconds = secondsIn(plan, setup, moment.seconds);
     const painted = this.painting(
       'frame',
       sizesOf(pane, pixelRatio, quality),
-      [plan, seconds, setup, quality, ...drawnWith()],
+      [plan, seconds, setup, quality, shows, ...drawnWith()],
       (targets) => this.paintSetup(targets, moment, setup, seconds, LOOK_AROUND),
     );
     this.painter.show(pane, painted.development);
@@ -94,10 +97,19 @@ export class StageDriver {
       walk.camera.updateMatrixWorld();
       const { x, y, z } = walk.camera.position;
       const mirrorHeight = mirrorHeightUnder(plan, [x, y, z]);
-      this.world.roof.without(hiddenIn(plan), () =>
-        this.painter.paint(targets, { camera: walk.camera, mirrorHeight, focus: null }),
+      const { strays, keep } = strayLight(null);
+      const painted = this.world.roof.without(hiddenIn(plan), () =>
+        this.painter.paint(targets, {
+          camera: walk.camera,
+          mirrorHeight,
+          focus: null,
+          streaks: null,
+          strays,
+          frameHeight: targets.view.height,
+          greyLuminance: 0.18 / exposure.perCandela,
+        }),
       );
-      return developmentOf(targets, { exposure, blurred: null, bending: null });
+      return { ...painted, keep, ring: null, grain: null, exposure, bending: null };
     });
     this.painter.show(pane, painted.development);
   }
@@ -110,14 +122,14 @@ export class StageDriver {
 
   /** Copies the first thumbnail that is out of date onto its canvas; false when all are up to date. */
   printNextThumb(moment: Moment, canvases: ReadonlyMap<string, HTMLCanvasElement>): boolean {
-    const { plan, quality } = moment;
+    const { plan, quality, shows } = moment;
     for (const setupId of this.printed.keys()) if (!canvases.has(setupId)) this.printed.delete(setupId);
     for (const setup of plan.setups) {
       const canvas = canvases.get(setup.id);
       if (!canvas) continue;
       const size = thumbSize(canvas);
       const seconds = secondsIn(plan, setup, moment.seconds);
-      const inputs = [plan, seconds, setup, quality, canvas, size.width, size.height, ...drawnWith()];
+      const inputs = [plan, seconds, setup, quality, shows, canvas, size.width, size.height, ...drawnWith()];
       if (!differs(this.printed.get(setup.id) ?? [], inputs)) continue;
       this.printed.set(setup.id, inputs);
       const sizes = { ...size, samples: quality.samples, mirrorDivisor: quality.mirrorDivisor };
@@ -132,10 +144,10 @@ export class StageDriver {
   }
 
   /** Prints the next piece of a picture that was asked for by itself; true when that was the last. */
-  printStill(still: Still, quality: Quality): boolean {
+  printStill(still: Still, quality: Quality, shows: PictureShows): boolean {
     const { plan, setup, widths } = still;
     const seconds = secondsIn(plan, setup, still.seconds);
-    const moment = { plan, seconds, quality, pixelRatio: 1 };
+    const moment = { plan, seconds, quality, shows, pixelRatio: 1 };
     return this.stills.print(still, quality, (targets, piece) => {
       this.paintings += 1;
       return this.paintSetup(targets, moment, setup, seconds, widths, piece);
@@ -174,7 +186,7 @@ export class StageDriver {
     widths: number,
     piece: Piece | null = null,
   ): Development {
-    const { plan, quality } = moment;
+    const { plan, quality, shows } = moment;
     this.world.pose(plan, setup, seconds, quality);
     const view = swayingCameraAt(plan, setup, seconds);
     const aspect = view.frame.tanHalfWidth / view.frame.tanHalfHeight;
@@ -185,10 +197,32 @@ export class StageDriver {
     const bending = aimFrame(this.camera, view, fitted);
     if (piece) aimPiece(this.camera, piece);
     const mirrorHeight = mirrorHeightUnder(plan, view.pose.position);
-    const focus = quality.lens ? lensFocusAt(plan, setup, seconds) : null;
-    this.painter.paint(targets, { camera: this.camera, mirrorHeight, focus });
-    const blurred = focus ? targets.blurred.texture : null;
-    return developmentOf(targets, { exposure: exposureOf(setup), blurred, bending });
+    const { camera } = this;
+    const { strays, keep, filter } = strayLight(shows.filter ? setup.filter : null);
+    const painted = this.painter.paint(targets, {
+      camera,
+      mirrorHeight,
+      focus: quality.lens && shows.blur ? lensFocusAt(plan, setup, seconds) : null,
+      streaks:
+        quality.lens && shows.streaks
+          ? { of: streaksAt(plan, setup, seconds, view), shape: streakShapeOf(view) }
+          : null,
+      strays,
+      frameHeight: frameHeightIn(targets, camera, view.frame.tanHalfHeight),
+      greyLuminance: greyLuminance(setup),
+    });
+    const glass = {
+      focalMm: stateAt(plan, setup, seconds).focalMm,
+      squeeze: glassOf(plan, setup).lens.squeeze,
+    };
+    return {
+      ...painted,
+      keep,
+      ring: ringIn(targets, camera, filter, glass),
+      grain: quality.lens && shows.grain ? grainIn(targets, camera, plan, setup, seconds) : null,
+      exposure: exposureOf(setup),
+      bending,
+    };
   }
 
   private painting(
@@ -216,11 +250,4 @@ function sizesOf(pane: Pane, pixelRatio: number, { samples, mirrorDivisor }: Qua
     samples,
     mirrorDivisor,
   };
-}
-
-function developmentOf(
-  targets: ViewTargets,
-  own: Pick<Development, 'exposure' | 'blurred' | 'bending'>,
-): Development {
-  return { view: targets.view.texture, glow: targets.half.texture, glowShare: LENS_GLOW, ...own };
 }

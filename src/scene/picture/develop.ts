@@ -1,11 +1,15 @@
 import { type Texture, Vector2, Vector3, Vector4 } from 'three';
 import type { Distortion } from '../../core/plan/schema/kit';
+import type { LinearColour } from '../light/kelvin';
 import type { Exposure } from './exposure';
+import { SPLINE } from './glow';
 import { Sheet } from './sheet';
 
 /** Contrast of the curve at middle grey, and the picture value that comes out white: six stops above middle grey. */
 const CONTRAST = 1.18;
 const WHITE = 0.18 * 2 ** 6;
+/** The film's curve as data, for whoever reads a picture's light back. */
+export const FILM = { contrast: CONTRAST, white: WHITE } as const;
 /** Brighter than this a light keeps its hue: clipped channel by channel, every bulb would come out white. */
 const HUE_CEILING = 2.2 * WHITE;
 /** How much of each channel runs into the others where it is bright: film and sensors go pale, they don't go neon. */
@@ -21,10 +25,17 @@ function curve(): Vector3 {
 
 const FRAGMENT = /* glsl */ `
   uniform sampler2D view;
-  uniform sampler2D blurred;
-  uniform float lensOn;
+  uniform sampler2D veil;
+  uniform vec3 keep;
   uniform sampler2D glow;
-  uniform float glowShare;
+  uniform vec2 ring;
+  uniform float ringLevel;
+  uniform vec3 ringShares;
+  uniform float frame;
+  uniform vec2 origin;
+  uniform float electronsAtGrey;
+  uniform float readElectrons;
+  uniform float grainShare;
   uniform float perCandela;
   uniform vec3 gains;
   uniform vec3 curve;
@@ -54,40 +65,48 @@ const FRAGMENT = /* glsl */ `
     return t * vec2(1.0, -1.0) / drawn * 0.5 + 0.5;
   }
 
-  /* A level of the view through a cubic spline, in four taps: read plainly, its pixels would show as squares. */
-  vec3 veilOf(vec2 at, int level) {
-    vec2 size = vec2(textureSize(glow, level));
-    vec2 place = at * size - 0.5;
-    vec2 f = fract(place);
-    vec2 last = f * f * f / 6.0;
-    vec2 second = (4.0 - 6.0 * f * f + 3.0 * f * f * f) / 6.0;
-    vec2 left = (1.0 - f) * (1.0 - f) * (1.0 - f) / 6.0 + second;
-    vec2 low = (floor(place) - 0.5 + second / left) / size;
-    vec2 high = (floor(place) + 1.5 + last / (1.0 - left)) / size;
-    float lod = float(level);
-    return mix(
-      mix(textureLod(glow, high, lod).rgb, textureLod(glow, vec2(low.x, high.y), lod).rgb, left.x),
-      mix(textureLod(glow, vec2(high.x, low.y), lod).rgb, textureLod(glow, low, lod).rgb, left.x), left.y);
+  ${SPLINE}
+
+  /* Numbers without order, from a pixel and the frame that is exposed. */
+  float scattered(vec3 at) {
+    vec3 p = fract(at * vec3(0.1031, 0.1030, 0.0973));
+    p += dot(p, p.yzx + 33.33);
+    return fract((p.x + p.y) * p.z);
+  }
+  /* Nearly a bell: three of them together, with a variance of 1. */
+  float bell(vec2 pixel, float which) {
+    float sum = 0.0;
+    for (int k = 0; k < 3; k++) sum += scattered(vec3(pixel, frame * 7.0 + which * 3.0 + float(k)));
+    return 2.0 * (sum - 1.5);
+  }
+  /* Photons and reading out, in picture values: mostly the same in all channels. */
+  vec3 noise(vec3 value) {
+    vec2 pixel = gl_FragCoord.xy - origin;
+    float common_ = bell(pixel, 0.0);
+    vec3 own = vec3(bell(pixel, 1.0), bell(pixel, 2.0), bell(pixel, 3.0));
+    vec3 electrons = value * (electronsAtGrey / 0.18);
+    vec3 deviation = sqrt(electrons + readElectrons * readElectrons) * (0.18 / electronsAtGrey) * grainShare;
+    return deviation * (0.9 * common_ + 0.436 * own);
   }
 
-  float grain(vec2 at) { return fract(52.9829189 * fract(dot(at, vec2(0.06711056, 0.00583715)))); }
+  float dither(vec2 at) { return fract(52.9829189 * fract(dot(at, vec2(0.06711056, 0.00583715)))); }
 
   void main() {
     vec2 at = source(vAt);
-    vec3 light = texture2D(view, at).rgb;
-    if (lensOn > 0.5) {
-      /* Each pixel was gathered with its own turn of the taps: its neighbours around it together hide that. */
-      vec2 apart = 1.0 / vec2(textureSize(blurred, 0));
-      vec4 soft = vec4(0.0);
-      for (int k = 0; k < 9; k++) soft += texture2D(blurred, at + 1.35 * apart * vec2(float(k % 3 - 1), float(k / 3 - 1)));
-      soft /= 9.0;
-      light = mix(light, soft.rgb, soft.a);
-    }
-    if (glowShare > 0.0) {
-      vec3 veil = 0.5 * veilOf(at, 2) + 0.3 * veilOf(at, 3) + 0.2 * veilOf(at, 5);
-      light = mix(light, veil, glowShare);
-    }
+    vec3 light = min(texture2D(view, at).rgb, vec3(60000.0));
+    vec3 kept = keep;
+    if (ring.x > 0.0) {
+      vec3 around = vec3(0.0);
+      for (int k = 0; k < 12; k++) {
+        float turn = 0.5235988 * float(k) + 0.26;
+        float away = k % 2 == 0 ? 0.8 : 1.15;
+        around += textureLod(glow, at + ring * away * vec2(cos(turn), sin(turn)), ringLevel).rgb;
+      }
+      light = light * kept + ringShares * around / 12.0;
+    } else light *= kept;
+    light += splined(veil, at, 0);
     vec3 value = max(light * gains * perCandela, 0.0);
+    if (grainShare > 0.0) value = max(value + noise(value), 0.0);
     value *= min(1.0, hueCeiling / max(max(value.r, value.g), max(value.b, 1e-5)));
     mat3 mixing = mat3(1.0 - 2.0 * crosstalk) + crosstalk * mat3(0.0, 1.0, 1.0, 1.0, 0.0, 1.0, 1.0, 1.0, 0.0);
     vec3 powered = pow(mixing * value, vec3(curve.x));
@@ -96,17 +115,37 @@ const FRAGMENT = /* glsl */ `
     mat3 parting = mat3(1.0 + 2.0 * u) - u * mat3(0.0, 1.0, 1.0, 1.0, 0.0, 1.0, 1.0, 1.0, 0.0);
     print = clamp(parting * print, 0.0, 1.0);
     vec3 coded = mix(12.92 * print, 1.055 * pow(max(print, 1e-5), vec3(1.0 / 2.4)) - 0.055, step(0.0031308, print));
-    coded += (grain(gl_FragCoord.xy) - 0.5) / 255.0;
+    coded += (dither(gl_FragCoord.xy) - 0.5) / 255.0;
     gl_FragColor = vec4(coded, 1.0);
   }`;
 
+/** What a film's base sends around each light: how far, in shares of the picture across and up, and how much of it. */
+export interface Ring {
+  readonly away: readonly [number, number];
+  /** Which level of the glow is as coarse as the gaps between what is taken from the ring. */
+  readonly level: number;
+  readonly shares: LinearColour;
+}
+
+/** A sensor's noise. */
+export interface Grain {
+  readonly electronsAtGrey: number;
+  readonly readElectrons: number;
+  /** What is left of it in a pixel that stands for several photosites. */
+  readonly share: number;
+  /** Number of the exposed frame: each has its own. */
+  readonly frame: number;
+}
+
 export interface Development {
   readonly view: Texture;
-  /** What the lens leaves soft, with its share in alpha; null for a view without a lens. */
-  readonly blurred: Texture | null;
-  /** The view's levels that the glow is taken from, and how much of the light goes astray. */
-  readonly glow: Texture | null;
-  readonly glowShare: number;
+  /** The light that goes astray, and how much of each colour stays where it fell. */
+  readonly veil: Texture;
+  readonly keep: LinearColour;
+  /** The levels that a ring is taken from. */
+  readonly glow: Texture;
+  readonly ring: Ring | null;
+  readonly grain: Grain | null;
   readonly exposure: Exposure;
   /** The lens's distortion, with the tangents of half the picture shown, and of half the straight picture it is taken from. */
   readonly bending: {
@@ -124,10 +163,17 @@ export function makeDeveloping() {
   const sheet = new Sheet(
     {
       view: { value: null as Texture | null },
-      blurred: { value: null as Texture | null },
-      lensOn: { value: 0 },
+      veil: { value: null as Texture | null },
+      keep: { value: new Vector3(1, 1, 1) },
       glow: { value: null as Texture | null },
-      glowShare: { value: 0 },
+      ring: { value: new Vector2() },
+      ringLevel: { value: 0 },
+      ringShares: { value: new Vector3() },
+      frame: { value: 0 },
+      origin: { value: new Vector2() },
+      electronsAtGrey: { value: 1 },
+      readElectrons: { value: 0 },
+      grainShare: { value: 0 },
       perCandela: { value: 1 },
       gains: { value: new Vector3(1, 1, 1) },
       curve: { value: curve() },
@@ -141,17 +187,33 @@ export function makeDeveloping() {
     },
     FRAGMENT,
   );
-  return { sheet, prepare: (of: Development) => prepare(sheet.uniforms, of) };
+  return {
+    sheet,
+    /** `origin` is the lower left of the picture in pixels of what it is developed onto. */
+    prepare: (of: Development, origin: readonly [number, number]) => prepare(sheet.uniforms, of, origin),
+  };
 }
 
 type Uniforms = ReturnType<typeof makeDeveloping>['sheet']['uniforms'];
 
-function prepare(uniforms: Uniforms, of: Development): void {
+const NOWHERE = [0, 0] as const;
+const NONE = [0, 0, 0] as const;
+
+function prepare(uniforms: Uniforms, of: Development, origin: readonly [number, number]): void {
   uniforms.view.value = of.view;
-  uniforms.blurred.value = of.blurred;
-  uniforms.lensOn.value = of.blurred ? 1 : 0;
+  uniforms.veil.value = of.veil;
+  uniforms.keep.value.set(...of.keep);
   uniforms.glow.value = of.glow;
-  uniforms.glowShare.value = of.glow ? of.glowShare : 0;
+  const { ring, grain } = of;
+  uniforms.ring.value.set(...(ring?.away ?? NOWHERE));
+  uniforms.ringLevel.value = ring?.level ?? 0;
+  uniforms.ringShares.value.set(...(ring?.shares ?? NONE));
+  // Hashes of large numbers lose their digits on a card: frames a few minutes apart may look alike.
+  uniforms.frame.value = (grain?.frame ?? 0) % 4096;
+  uniforms.origin.value.set(...origin);
+  uniforms.electronsAtGrey.value = grain?.electronsAtGrey ?? 1;
+  uniforms.readElectrons.value = grain?.readElectrons ?? 0;
+  uniforms.grainShare.value = grain?.share ?? 0;
   uniforms.perCandela.value = of.exposure.perCandela;
   uniforms.gains.value.set(...of.exposure.gains);
   uniforms.bends.value = of.bending ? 1 : 0;

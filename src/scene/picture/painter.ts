@@ -11,7 +11,10 @@ import { BRIGHTEST } from '../materials/glowMaterial';
 import type { MaterialLibrary } from '../materials/library';
 import type { RoofSet } from '../roof/roofSet';
 import { type Development, makeDeveloping } from './develop';
-import { LensBlur, type LensFocus } from './lensBlur';
+import { Glow, type Stray } from './glow';
+import type { LensFocus } from './lens';
+import { LensBlur } from './lensBlur';
+import { type Streak, type StreakShape, Streaks } from './streaks';
 import type { ViewTargets } from './targets';
 
 /** Lenses and bulbs are drawn no brighter than this into the mirror's picture, whose small levels would sparkle. */
@@ -23,7 +26,16 @@ export interface Painting {
   readonly mirrorHeight: number | null;
   /** What the lens leaves soft; null for a view that is sharp throughout. */
   readonly focus: LensFocus | null;
+  readonly streaks: { readonly of: readonly Streak[]; readonly shape: StreakShape } | null;
+  /** How light goes astray, and the height of the delivered frame that its widths are shares of, pixels. */
+  readonly strays: readonly Stray[];
+  readonly frameHeight: number;
+  /** What comes out middle grey, cd/m². */
+  readonly greyLuminance: number;
 }
+
+/** What a painting left in its targets for the developing. */
+export type Painted = Pick<Development, 'view' | 'veil' | 'glow'>;
 
 /** A rectangle of the canvas in CSS pixels, from its lower left. */
 export interface Pane {
@@ -37,6 +49,8 @@ export interface Pane {
 export class Painter {
   private readonly mirrorCamera = new FrameCamera();
   private readonly lensBlur = new LensBlur();
+  private readonly streaks = new Streaks();
+  private readonly glow = new Glow();
   private readonly developing = makeDeveloping();
   private readonly viewport = new Vector4();
 
@@ -48,7 +62,8 @@ export class Painter {
   ) {}
 
   /** Draws a view in cd/m² into its targets. */
-  paint(targets: ViewTargets, { camera, mirrorHeight, focus }: Painting): void {
+  paint(targets: ViewTargets, painting: Painting): Painted {
+    const { camera, mirrorHeight, focus, streaks } = painting;
     const { renderer, scene, materials } = this;
     const { deckView, glowCeiling } = materials;
     renderer.autoClear = true;
@@ -69,8 +84,13 @@ export class Painter {
     renderer.setRenderTarget(targets.view);
     renderer.render(scene, camera);
     hideMirror(deckView);
-    this.lensBlur.draw(renderer, targets, camera, focus);
+    const isLensed = focus !== null || (streaks !== null && streaks.of.length > 0);
+    if (isLensed) this.lensBlur.draw(renderer, targets, camera, focus, painting.greyLuminance);
+    if (streaks) this.streaks.draw(renderer, targets, camera, streaks.of, streaks.shape);
+    const light = isLensed ? targets.lensed.texture : targets.view.texture;
+    this.glow.draw(renderer, targets, light, painting.strays, painting.frameHeight);
     renderer.setRenderTarget(null);
+    return { view: light, veil: targets.veil.texture, glow: targets.glow.texture };
   }
 
   /** Develops onto the canvas, into a pane of it. */
@@ -82,7 +102,8 @@ export class Painter {
     renderer.setViewport(pane.x, pane.y, pane.width, pane.height);
     renderer.setScissor(pane.x, pane.y, pane.width, pane.height);
     renderer.setScissorTest(true);
-    this.developing.prepare(development);
+    const ratio = renderer.getPixelRatio();
+    this.developing.prepare(development, [pane.x * ratio, pane.y * ratio]);
     this.developing.sheet.draw(renderer, null);
     renderer.setScissorTest(false);
     renderer.setViewport(this.viewport);
@@ -92,13 +113,15 @@ export class Painter {
   /** Develops into a target of plain colours, to be read back. */
   print(target: WebGLRenderTarget, development: Development): void {
     const { renderer } = this;
-    this.developing.prepare(development);
+    this.developing.prepare(development, [0, 0]);
     this.developing.sheet.draw(renderer, target);
     renderer.setRenderTarget(null);
   }
 
   dispose(): void {
     this.lensBlur.dispose();
+    this.streaks.dispose();
+    this.glow.dispose();
     this.developing.sheet.dispose();
   }
 }

@@ -19,17 +19,25 @@ export interface TargetSizes {
 
 /**
  * What one view is drawn into, in cd/m² and half floats: the view itself with its depths, the mirror's picture with
- * its levels, and half-size workings of the lens. They are kept until the view is drawn anew, so that another view's
- * change costs this one nothing.
+ * its levels, and the workings of the lens, of which the card holds only what is drawn. They are kept until the view
+ * is drawn anew, so that another view's change costs this one nothing.
  */
 export class ViewTargets {
   readonly view: WebGLRenderTarget;
   readonly mirror: WebGLRenderTarget;
   /** Half size: colour, and in alpha the signed blur. */
   readonly half: WebGLRenderTarget;
+  /** The same without what is scattered as discs. */
+  readonly base: WebGLRenderTarget;
   readonly blurred: WebGLRenderTarget;
   /** An eighth of the half size: how far the foreground's blur reaches. */
   readonly reach: WebGLRenderTarget;
+  /** As the lens draws the view: blurred, with its discs and streaks. */
+  readonly lensed: WebGLRenderTarget;
+  /** A quarter of the view, with its levels, that stray light is taken from. */
+  readonly glow: WebGLRenderTarget;
+  /** The stray light, a quarter of the view. */
+  readonly veil: WebGLRenderTarget;
 
   constructor(readonly sizes: TargetSizes) {
     const { width, height, samples } = sizes;
@@ -38,8 +46,13 @@ export class ViewTargets {
       [Math.max(2, Math.ceil(width / by)), Math.max(2, Math.ceil(height / by))] as const;
     this.mirror = target(...divided(sizes.mirrorDivisor), { samples: 0, depth: true, mipmaps: true });
     this.half = target(...divided(2), { samples: 0, depth: false, mipmaps: true });
-    this.blurred = target(...divided(2), { samples: 0, depth: false, mipmaps: false });
-    this.reach = target(...divided(16), { samples: 0, depth: false, mipmaps: false });
+    const plain = { samples: 0, depth: false, mipmaps: false };
+    this.base = target(...divided(2), { ...plain, mipmaps: true });
+    this.blurred = target(...divided(2), plain);
+    this.reach = target(...divided(16), plain);
+    this.lensed = target(width, height, plain);
+    this.glow = target(...divided(4), { ...plain, mipmaps: true });
+    this.veil = target(...divided(4), plain);
   }
 
   fits(sizes: TargetSizes): boolean {
@@ -52,7 +65,8 @@ export class ViewTargets {
   }
 
   dispose(): void {
-    for (const each of [this.view, this.mirror, this.half, this.blurred, this.reach]) {
+    const { view, mirror, half, base, blurred, reach, lensed, glow, veil } = this;
+    for (const each of [view, mirror, half, base, blurred, reach, lensed, glow, veil]) {
       each.depthTexture?.dispose();
       each.dispose();
     }

@@ -2,6 +2,7 @@ import { glassOf } from '../../core/optics/camera';
 import type { Plan } from '../../core/plan/schema/plan';
 import type { Setup } from '../../core/plan/schema/setup';
 import { useSession } from '../../desk/hooks';
+import type { PictureShows } from '../../desk/pictureShows';
 import type { Guides } from '../../desk/sessionStore';
 import { Menu } from '../parts/Menu';
 import { Segmented } from '../parts/Segmented';
@@ -19,12 +20,23 @@ const GUIDES: readonly { readonly name: Switched; readonly word: string }[] = [
   { name: 'circle', word: 'image circle' },
 ];
 
+const SHOWS: readonly { readonly name: keyof PictureShows; readonly word: string }[] = [
+  { name: 'blur', word: 'out-of-focus blur' },
+  { name: 'streaks', word: 'streaks of a squeezed lens' },
+  { name: 'filter', word: 'the filter' },
+  { name: 'grain', word: 'noise by ISO' },
+];
+/** These take a card that draws the full picture. */
+const ONLY_FULL: ReadonlySet<keyof PictureShows> = new Set(['blur', 'streaks', 'grain']);
+
 /** What is drawn over the picture, and how the picture is drawn. */
 export function GuideMenu({ plan, setup }: { readonly plan: Plan; readonly setup: Setup }) {
   const guides = useSession((state) => state.guides);
   const setGuides = useSession((state) => state.setGuides);
   const quality = useSession((state) => state.pictureQuality);
   const setQuality = useSession((state) => state.setPictureQuality);
+  const shows = useSession((state) => state.pictureShows);
+  const setShows = useSession((state) => state.setPictureShows);
   const squeezed = useSession((state) => state.squeezed);
   const setSqueezed = useSession((state) => state.setSqueezed);
   return (
@@ -80,6 +92,21 @@ export function GuideMenu({ plan, setup }: { readonly plan: Plan; readonly setup
         chosen={quality}
         onChoose={setQuality}
       />
+      <fieldset className="picture-shows">
+        <legend>The picture shows</legend>
+        {SHOWS.map(({ name, word }) => (
+          <label key={name}>
+            <input
+              type="checkbox"
+              checked={shows[name]}
+              disabled={quality === 'light' && ONLY_FULL.has(name)}
+              onChange={(event) => setShows({ [name]: event.currentTarget.checked })}
+            />
+            {word}
+          </label>
+        ))}
+        {quality === 'light' ? <p className="q">The light picture has no blur, streaks or noise.</p> : null}
+      </fieldset>
     </Menu>
   );
 }

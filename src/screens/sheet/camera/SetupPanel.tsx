@@ -6,6 +6,7 @@ import { planStore } from '../../../desk/planStore';
 import { toastStore } from '../../../desk/toastStore';
 import { Icon } from '../../parts/Icon';
 import { ExposureSection } from './ExposureSection';
+import { FilterSection } from './FilterSection';
 import { FocusSection } from './FocusSection';
 import { GlassSection } from './GlassSection';
 import { useDepartmentFaults } from './MoveFaults';
@@ -36,6 +37,7 @@ export function SetupPanel({ setup }: { readonly setup: Setup }) {
       <div className="sections" key={setup.id}>
         <GlassSection plan={plan} setup={setup} />
         <ExposureSection plan={plan} setup={setup} faults={faults} />
+        <FilterSection setup={setup} />
         <PlaceSection plan={plan} setup={setup} />
         <SupportSection plan={plan} setup={setup} faults={faults} />
         <MoveSection plan={plan} setup={setup} faults={faults} />
