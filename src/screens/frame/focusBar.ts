@@ -12,6 +12,8 @@ export const BAR_HEIGHT = 40;
 const PAD = 4;
 /** Distances that are marked, metres. */
 const ROUND = [0.5, 1, 2, 5, 10, 20, 50, 100];
+/** Marked distances are lettered no nearer to each other than this, in the drawing's units. */
+const TICKS_APART = 12;
 /** A bar over less than this share of doubling would exaggerate, as a ratio of its ends. */
 const LEAST_RATIO = 2;
 
@@ -36,10 +38,14 @@ export function focusScale(samples: readonly FocusSample[]): FocusScale {
     const share = (Math.log(Math.max(metres, 1e-3)) - low) / (high - low);
     return BAR_HEIGHT - PAD - Math.min(1.2, Math.max(-0.2, share)) * (BAR_HEIGHT - 2 * PAD);
   };
-  return {
-    yOf,
-    ticks: ROUND.filter((metres) => Math.log(metres) > low && Math.log(metres) < high),
-  };
+  // The farthest first: where distances span a lot, the near ones would be lettered over each other.
+  const ticks: number[] = [];
+  for (const metres of ROUND.toReversed()) {
+    const isOn = Math.log(metres) > low && Math.log(metres) < high;
+    const below = ticks[0];
+    if (isOn && (below === undefined || yOf(metres) - yOf(below) >= TICKS_APART)) ticks.unshift(metres);
+  }
+  return { yOf, ticks };
 }
 
 /** Runs of samples that have a value: a line stops where there is nothing to show. */

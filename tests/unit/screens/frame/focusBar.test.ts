@@ -33,6 +33,18 @@ test('the bar holds everybody and the focus, near below far', () => {
   expect(ticks.every((metres) => yOf(metres) > 0 && yOf(metres) < BAR_HEIGHT)).toBe(true);
 });
 
+test('marked distances are not lettered over each other, however far they span', () => {
+  const [sample] = samples;
+  const { yOf, ticks } = focusScale([
+    { ...sample, focusMetres: 0.3 },
+    { ...sample, focusMetres: 60 },
+  ]);
+  expect(ticks.length).toBeGreaterThan(1);
+  ticks.slice(1).forEach((metres, k) => {
+    expect(yOf(ticks[k]) - yOf(metres)).toBeGreaterThanOrEqual(12);
+  });
+});
+
 test('lines stop where there is nobody, and the band is closed', () => {
   const scale = focusScale(samples);
   const gone = samples.map((sample, k) =>
