@@ -3,6 +3,14 @@ import { defineConfig } from 'vitest/config';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 
+/** Tests of what is pure: files may share one load of the modules, which takes longer than most of their tests. */
+const CORE = '{clearance,continuity,core,form,kit,light,night,optics,plan,power,report,sight,sky,units}';
+const PURE = ['unit', 'outside', 'properties'].map((kind) => `tests/${kind}/${CORE}/**/*.test.ts`);
+const UNIT = {
+  setupFiles: ['tests/seeds.ts'],
+  testTimeout: 60_000,
+};
+
 export default defineConfig({
   root,
   test: {
@@ -10,12 +18,15 @@ export default defineConfig({
       {
         root,
         test: {
+          ...UNIT,
           name: 'unit',
           include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
-          exclude: ['tests/browser/**', 'tests/bench/**', 'tests/fuzz/**'],
-          setupFiles: ['tests/seeds.ts'],
-          testTimeout: 60_000,
+          exclude: ['tests/browser/**', 'tests/bench/**', 'tests/fuzz/**', ...PURE],
         },
+      },
+      {
+        root,
+        test: { ...UNIT, name: 'pure', include: PURE, isolate: false },
       },
       {
         root,

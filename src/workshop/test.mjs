@@ -23,10 +23,13 @@ const STAGES = {
     title: 'Format and lint',
     run: () => runTool('@biomejs/biome/bin/biome', ['ci', ...plainIfPiped, '.']),
   },
-  unit: { title: 'Unit, outside, properties and architecture', run: (filters) => vitest('unit', filters) },
+  unit: {
+    title: 'Unit, outside, properties and architecture',
+    run: (filters) => vitest(['unit', 'pure'], filters),
+  },
   build: { title: 'Build', run: () => runTool('vite/bin/vite.js', ['build', 'src', '--logLevel', 'warn']) },
-  browser: { title: 'Browser', run: (filters) => vitest('browser', filters) },
-  pictures: { title: 'Browser, with pictures', run: (filters) => vitest('pictures', filters) },
+  browser: { title: 'Browser', run: (filters) => vitest(['browser'], filters) },
+  pictures: { title: 'Browser, with pictures', run: (filters) => vitest(['pictures'], filters) },
 };
 
 install();
@@ -70,19 +73,18 @@ function runStages(args) {
 }
 
 /**
- * Runs one project of the tests and adds its counts.
- * @param {string} project
+ * Runs some projects of the tests and adds their counts.
+ * @param {string[]} projects
  * @param {string[]} filters
  * @returns {boolean}
  */
-function vitest(project, filters) {
-  const results = join(CACHE, `test-${project}-${process.pid}.json`);
+function vitest(projects, filters) {
+  const results = join(CACHE, `test-${projects.join('-')}-${process.pid}.json`);
   const passed = runTool('vitest/vitest.mjs', [
     'run',
     '--config',
     'tests/vitest.config.ts',
-    '--project',
-    project,
+    ...projects.flatMap((project) => ['--project', project]),
     '--reporter=default',
     '--reporter=json',
     `--outputFile.json=${results}`,
