@@ -24,7 +24,8 @@ export function Scrub({ setup }: { readonly setup: Setup }) {
 
   useEffect(() => {
     const show = (seconds: number): void => {
-      const share = to > from ? (seconds - from) / (to - from) : 0;
+      // The clock may be beyond the move, while the whole action is looked at.
+      const share = to > from ? Math.min(1, Math.max(0, (seconds - from) / (to - from))) : 0;
       if (slider.current) {
         slider.current.value = String(seconds);
         slider.current.setAttribute('aria-valuetext', formatSeconds(seconds, CLOCK_DECIMALS));

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { useStore } from 'zustand';
 import type { Plan } from '../../../core/plan/schema/plan';
 import { blockingStore } from '../../../desk/blocking/blockingStore';
@@ -68,6 +68,10 @@ export function BlockingSheet() {
   const [outer, setOuter] = useState<HTMLDivElement | null>(null);
   const scroller = useRef<HTMLDivElement | null>(null);
   const [page, setPage] = useState(0);
+  const takeOuter = useCallback((element: HTMLDivElement | null): void => {
+    scroller.current = element;
+    setOuter(element);
+  }, []);
   const { width: wholeWidth } = useElementSize(whole);
   const { width: outerWidth } = useElementSize(outer);
   useChoices(committed);
@@ -103,10 +107,7 @@ export function BlockingSheet() {
           <DrawnContext value={drawn}>
             <div
               className="timeline"
-              ref={(element) => {
-                scroller.current = element;
-                setOuter(element);
-              }}
+              ref={takeOuter}
               onScroll={(event) => setPage(Math.floor(event.currentTarget.scrollLeft / seen))}
             >
               {outerWidth > 0 ? (

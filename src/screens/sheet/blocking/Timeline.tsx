@@ -61,7 +61,7 @@ function LaneName({ plan, lane }: { readonly plan: Plan; readonly lane: Lane }) 
         enterThing(thing);
       }}
     >
-      {lane.type === 'setup' ? <b>{letterOf(plan, lane.id)}</b> : null}
+      {lane.type === 'setup' ? <b>{letterOf(plan, lane.id)} </b> : null}
       <span>{lane.type === 'setup' ? lane.setup.label : name}</span>
     </button>
   );

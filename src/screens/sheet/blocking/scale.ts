@@ -46,7 +46,7 @@ export function rulerOf(scale: Scale): {
 } {
   const every = EVERY.find((step) => step * scale.pixelsPerSecond >= TICKS_APART) ?? 1800;
   const at = EVERY.indexOf(every);
-  const smallEvery = EVERY.findLast(
+  const smallEvery = EVERY.find(
     (step, k) => k < at && isPart(step, every) && step * scale.pixelsPerSecond >= 8,
   );
   return { every, decimals: every < 0.25 ? 2 : every < 1 ? 2 : 0, smallEvery: smallEvery ?? every };

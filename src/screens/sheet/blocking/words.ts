@@ -93,7 +93,7 @@ export function spokenOf(plan: Plan, thing: Thing, lengths: LengthSystem): strin
       if (!setup) return '';
       const name = `Setup ${letterOf(plan, setup.id)}`;
       if (thing.type === 'setup')
-        return `${name}, ${setup.label}, from beat ${beatNumber(plan, setup.span.from)} to beat ${beatNumber(plan, setup.span.to)}`;
+        return `${letterOf(plan, setup.id)} ${setup.label}, a setup from beat ${beatNumber(plan, setup.span.from)} to beat ${beatNumber(plan, setup.span.to)}`;
       if (thing.type === 'span')
         return `${name} ${thing.end === 'from' ? 'begins' : 'ends'} ${atBeat(plan, setup.span[thing.end])}`;
       const key = setup.move.keys[thing.keyIndex];
