@@ -37,7 +37,10 @@ export const FARTHEST_LOOK_DEGREES = NECK_LIMITS.turnDegrees + CHEST_LIMIT_DEGRE
  * shoulder to the other when somebody passes behind; common practice, no source.
  */
 const GIVEN_UP_FROM_DEGREES = 140;
-/** Nearer than this to the eyes nothing is looked at, by and by; common practice, no source. */
+/**
+ * Nearer than this to the eyes nothing is looked at, by and by, so that nobody's head whirls round when somebody brushes
+ * past; common practice, no source.
+ */
 const TOO_NEAR_METRES = 0.25;
 /** The eyes move as the head turns, so the angles are found by coming nearer: at most this often, and until this near. */
 const ROUNDS = 6;

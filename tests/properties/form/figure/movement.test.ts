@@ -40,14 +40,20 @@ const FRAME = 1 / 24;
 const FASTEST_TURN = (1.5 * 180) / 0.5 + 2 * FASTEST_TURN_DEGREES_PER_SECOND;
 /** The head goes with the body, and a take swings it from one side to the other in 0.4 s. */
 const FASTEST_LOOK = FASTEST_TURN + (1.5 * 200) / 0.4;
+/** Beside that, what comes past within 0.25 m of the eyes turns them by so many degrees for each metre. */
+const LOOK_DEGREES_PER_METRE = 860;
+
+const fastestOf = (plan: Plan, cast: readonly Performer[]): number =>
+  Math.max(0, ...cast.flatMap((one) => walksOf(one, plan).map((walk) => walk.cruisingMetresPerSecond)));
 
 test('from frame to frame nobody jumps, spins or snaps their head round', () => {
   fc.assert(
     fc.property(seeds, shares, (seed, share) => {
       const plan = actingPlan(seed);
       const start = share * lastOf(plan);
+      const fastestLook = FASTEST_LOOK + 2 * fastestOf(plan, plan.cast) * LOOK_DEGREES_PER_METRE;
       for (const performer of plan.cast) {
-        const fastest = Math.max(0, ...walksOf(performer, plan).map((walk) => walk.cruisingMetresPerSecond));
+        const fastest = fastestOf(plan, [performer]);
         let before = at(plan, performer, start);
         for (let frame = 1; frame <= 24; frame += 1) {
           const now = at(plan, performer, start + frame * FRAME);
@@ -57,13 +63,13 @@ test('from frame to frame nobody jumps, spins or snaps their head round', () => 
             FASTEST_TURN * FRAME,
           );
           const cosine = now.gaze.reduce((sum, value, axis) => sum + value * before.gaze[axis], 0);
-          expect((Math.acos(Math.min(1, cosine)) * 180) / Math.PI).toBeLessThanOrEqual(FASTEST_LOOK * FRAME);
+          expect((Math.acos(Math.min(1, cosine)) * 180) / Math.PI).toBeLessThanOrEqual(fastestLook * FRAME);
           expect(Math.hypot(...now.gaze)).toBeCloseTo(1, 9);
           before = now;
         }
       }
     }),
-    { numRuns: 100 },
+    { numRuns: 60 },
   );
 });
 
@@ -72,8 +78,8 @@ test('no part of a body jumps farther from frame to frame than a body moves and 
     fc.property(seeds, shares, (seed, share) => {
       const plan = actingPlan(seed);
       const start = share * lastOf(plan);
+      const fastest = fastestOf(plan, plan.cast);
       for (const performer of plan.cast) {
-        const fastest = Math.max(0, ...walksOf(performer, plan).map((walk) => walk.cruisingMetresPerSecond));
         const bodyAt = (seconds: number) =>
           figureParts(performer, plan, seconds).filter(({ name }) => name !== 'prop');
         let before = bodyAt(start);
@@ -83,8 +89,8 @@ test('no part of a body jumps farther from frame to frame than a body moves and 
             const was = before[k].worldFromPart;
             if (!m || !was) throw new Error('found a part without a place, expected one');
             const gone = Math.hypot(m[3] - was[3], m[7] - was[7], m[11] - was[11]);
-            // A foot swings up to some five times as fast as the body; hands rise and turn with the body meanwhile.
-            expect(gone).toBeLessThanOrEqual((14 + 5 * fastest) * FRAME);
+            // A foot swings up to three times as fast as the body; hands rise and turn with the body meanwhile.
+            expect(gone).toBeLessThanOrEqual((6 + 3 * fastest) * FRAME);
           });
           before = now;
         }
@@ -109,7 +115,7 @@ test('walks end exactly at their marks, at their beats', () => {
         }
       }
     }),
-    { numRuns: 200 },
+    { numRuns: 100 },
   );
 });
 
@@ -144,6 +150,6 @@ test('every prop is in exactly one pair of hands, and nobody has two', () => {
         expect(holds[holds.length - 1].untilSeconds).toBeNull();
       }
     }),
-    { numRuns: 300 },
+    { numRuns: 150 },
   );
 });
