@@ -2,6 +2,7 @@ import { fileSave } from 'browser-fs-access';
 import { Zip, ZipPassThrough } from 'fflate';
 import { createStore } from 'zustand/vanilla';
 import type { LengthSystem } from '../core/units/lengths';
+import { PartlySaved, saveIntoFolder } from './contactFolder';
 import { type ContactOrder, contactSheetPicture, countOf, singlePictures } from './contactPictures';
 import { fileWord } from './contactSlate';
 import { liveStore } from './liveStore';
@@ -46,18 +47,6 @@ async function saveSheet(order: ContactOrder): Promise<string> {
   return handle?.name ?? name;
 }
 
-async function saveIntoFolder(order: ContactOrder, folder: FileSystemDirectoryHandle): Promise<string> {
-  let count = 0;
-  for await (const { name, bytes } of singlePictures(order)) {
-    const file = await (await folder.getFileHandle(name, { create: true })).createWritable();
-    await file.write(bytes);
-    await file.close();
-    count += 1;
-  }
-  if (order.signal.aborted) throw new DOMException(STOPPED, 'AbortError');
-  return `${count} pictures in ${folder.name}`;
-}
-
 /** The pictures in one file; each goes over to the browser as it comes, which need not keep it in memory. */
 async function zipped(order: ContactOrder): Promise<Blob> {
   const blobs: Blob[] = [];
@@ -94,7 +83,10 @@ async function saveSingles(order: ContactOrder): Promise<string> {
     return handle?.name ?? `${word}.png`;
   }
   const { showDirectoryPicker }: PickingWindow = window;
-  if (showDirectoryPicker) return saveIntoFolder(order, await showDirectoryPicker({ mode: 'readwrite' }));
+  if (showDirectoryPicker) {
+    const folder = await showDirectoryPicker({ mode: 'readwrite' });
+    return saveIntoFolder(folder, singlePictures(order), countOf(order.plan), order.signal);
+  }
   const fileName = `${word}-pictures.zip`;
   const handle = await fileSave(zipped(order), { ...ZIP_FILES, fileName });
   return handle?.name ?? fileName;
@@ -124,7 +116,8 @@ export async function saveContactPictures(
     const saved = await (what === 'one sheet' ? saveSheet(order) : saveSingles(order));
     say(`Saved as ${saved}.`, { about: 'contact sheet' });
   } catch (error) {
-    if (!isAbort(error)) {
+    if (error instanceof PartlySaved) say(error.message, { tone: 'warn', about: 'contact sheet' });
+    else if (!isAbort(error)) {
       const reason = error instanceof Error ? error.message : String(error);
       say(`The pictures were not saved: ${reason}`, { tone: 'warn', about: 'contact sheet' });
     }
