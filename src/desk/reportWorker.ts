@@ -7,7 +7,7 @@ import type { Notice, SetupReport } from '../core/report/types';
 import { modelFilesIn } from './assets/assetsIn';
 import { withoutSkins } from './assets/withoutSkins';
 import { packPlan } from './planWire';
-import type { ReportApi } from './workers/reportApi';
+import type { ContinuityAnswer, ReportApi } from './workers/reportApi';
 
 /** One worker that reads plans: it is sent only what changed since the plan that it holds. */
 export class ReportWorker {
@@ -41,6 +41,12 @@ export class ReportWorker {
   ): Promise<LensTrial | null> {
     await this.#hold(plan);
     return this.#api.tryLens(setup, tryId, atSeconds, proxy(tell));
+  }
+
+  /** How a plan's setups cut together; null when it was given up. */
+  async continuity(plan: Plan): Promise<ContinuityAnswer | null> {
+    await this.#hold(plan);
+    return this.#api.continuity();
   }
 
   async notices(plan: Plan): Promise<readonly Notice[]> {

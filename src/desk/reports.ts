@@ -1,6 +1,7 @@
 import type { Plan } from '../core/plan/schema/plan';
 import type { NightReport, SetupReport } from '../core/report/types';
 import { assetStore } from './assets/assetStore';
+import { continuityStore } from './continuityStore';
 import { latestWins } from './latestWins';
 import { livePlan, liveStore } from './liveStore';
 import { planStore } from './planStore';
@@ -32,6 +33,11 @@ async function readNight(worker: ReportWorker, plan: Plan, isLatest: () => boole
     if (!setup) continue;
     partial.set(setupId, setup);
     reportStore.setState({ reading: { done: partial.size, of }, partial: new Map(partial) });
+    if (partial.size > 1) continue;
+    // Once the setup that is looked at is read: how it cuts with the others is soon found, the others take longer.
+    const continuity = await worker.continuity(plan);
+    if (!isLatest()) return;
+    if (continuity) continuityStore.setState({ ...continuity, forPlan: plan });
   }
   const notices = await worker.notices(plan);
   if (!isLatest()) return;

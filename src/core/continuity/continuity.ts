@@ -48,21 +48,30 @@ export const worstFirst = <Finding extends { readonly standing: Standing }>(
 ): readonly Finding[] =>
   findings.toSorted((a, b) => WORST_FIRST.indexOf(a.standing) - WORST_FIRST.indexOf(b.standing));
 
-/**
- * How the setups of a plan cut together: for each setup, in the plan's order, all that is found of it, worst first.
- * The same plan gives the same findings in the same order. `onProgress` hears how many checks are done, of how many.
- */
-export function continuityOf(
-  plan: Plan,
-  onProgress?: (done: number, of: number) => void,
-): readonly SetupContinuity[] {
-  const found = CHECKS.flatMap((check, done) => {
-    onProgress?.(done, CHECKS.length);
-    return check(plan);
-  });
-  onProgress?.(CHECKS.length, CHECKS.length);
+/** The same as `continuityOf`, check by check: yields the done share, 0..1, returns what was found. */
+export function* continuitySteps(plan: Plan): Generator<number, readonly SetupContinuity[], void> {
+  const found: ContinuityFinding[] = [];
+  for (const [done, check] of CHECKS.entries()) {
+    yield done / CHECKS.length;
+    found.push(...check(plan));
+  }
   return plan.setups.map(({ id }) => ({
     setupId: id,
     findings: worstFirst(found.filter(({ setupId }) => setupId === id)),
   }));
+}
+
+/**
+ * How the setups of a plan cut together: for each setup, in the plan's order, all that is found of it, worst first.
+ * The same plan gives the same findings in the same order. `onProgress` hears the done share, 0..1.
+ */
+export function continuityOf(
+  plan: Plan,
+  onProgress: (share: number) => void = () => undefined,
+): readonly SetupContinuity[] {
+  const steps = continuitySteps(plan);
+  for (let step = steps.next(); ; step = steps.next()) {
+    if (step.done) return step.value;
+    onProgress(step.value);
+  }
 }

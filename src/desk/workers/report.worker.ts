@@ -1,4 +1,6 @@
 import { expose } from 'comlink';
+import { continuitySteps } from '../../core/continuity/continuity';
+import { coverageOf } from '../../core/continuity/coverage';
 import { holdModel } from '../../core/form/models/modelShelf';
 import { spanOf } from '../../core/optics/camera';
 import type { Plan } from '../../core/plan/schema/plan';
@@ -59,6 +61,12 @@ const api: ReportApi = {
     if (!held) throw new Error('report worker: asked before it held a plan');
     const found = allLensTries(held, setup).find(({ id }) => id === tryId);
     return found ? taken(lensTrialSteps(held, found, atSeconds), tell) : null;
+  },
+  continuity: async () => {
+    if (!held) return null;
+    const plan = held;
+    const setups = await taken(continuitySteps(plan));
+    return setups && { setups, coverage: coverageOf(plan) };
   },
   notices: () => (held ? noticesOf(held) : []),
   giveUp: () => {

@@ -1,8 +1,15 @@
+import type { SetupContinuity } from '../../core/continuity/continuity';
+import type { Coverage } from '../../core/continuity/coverage';
 import type { HeldModel } from '../../core/form/models/heldModel';
 import type { Setup } from '../../core/plan/schema/setup';
 import type { LensTrial } from '../../core/report/lensTest';
 import type { Notice, SetupReport } from '../../core/report/types';
 import type { PackedPlan } from '../planWire';
+
+export interface ContinuityAnswer {
+  readonly setups: readonly SetupContinuity[];
+  readonly coverage: Coverage;
+}
 
 /** What the report worker answers. `hold` comes first; the questions are about the plan held. */
 export interface ReportApi {
@@ -25,6 +32,8 @@ export interface ReportApi {
     atSeconds: number | null,
     tell: (share: number) => void,
   ) => Promise<LensTrial | null>;
+  /** How the plan's setups cut together, and who is covered by which; null when it was given up. */
+  readonly continuity: () => Promise<ContinuityAnswer | null>;
   /** What should be known about the plan before trusting its findings. */
   readonly notices: () => readonly Notice[];
   /** Gives up what is being read: something newer is wanted. */

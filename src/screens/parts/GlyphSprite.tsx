@@ -1,3 +1,5 @@
+import { ContinuitySymbols } from './ContinuityGlyph';
+
 /** The six verdicts: one frame, always in the same place, in a field of 16 units; only the dot moves. */
 export function GlyphSprite() {
   return (
@@ -68,6 +70,7 @@ export function GlyphSprite() {
         />
         <circle cx="6" cy="8" r="2" fill="none" stroke="currentColor" strokeWidth=".9" opacity=".75" />
       </symbol>
+      <ContinuitySymbols />
     </svg>
   );
 }
