@@ -119,7 +119,7 @@ describe('sentences of continuity', () => {
     expect(all.length).toBeGreaterThan(20);
     for (const { setupId, words } of all) {
       const letter = setupLetter(demo.setups.findIndex(({ id }) => id === setupId));
-      expect(words).toMatch(new RegExp(`^${letter}[ :].*\\.$`));
+      expect(words).toMatch(new RegExp(`^${letter}[ :,].*\\.$`));
       expect(words.split(' ').length, words).toBeLessThanOrEqual(24);
       expect(words).not.toMatch(/NaN|undefined|null|-\d|—|·|\d (s|m)\b/);
     }
