@@ -257,6 +257,18 @@ export const SOURCES = {
     where: 'slideshare.net/slideshow/eyeline0/12254326',
     seen: 'read',
   },
+  guardrail: {
+    title:
+      'US workplace rule 29 CFR 1926.502(b)(1): the top of a guardrail is 42 inches, give or take 3, above the floor',
+    where: 'quoted in copies of the rule; local codes differ',
+    seen: 'read',
+  },
+  'unprotected-edge': {
+    title:
+      'US workplace rules 29 CFR 1926.501(b)(1) and 1926.502(f)(1): an edge 6 feet or more above a lower level is guarded; a warning line stands 6 feet or more from it',
+    where: 'field.berggroup.app, traffixdevices.com/osha-1926-502f',
+    seen: 'read',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceKey = keyof typeof SOURCES;

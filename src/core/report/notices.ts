@@ -6,6 +6,7 @@ import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
 import { solidAround } from '../sight/inside';
 import { departmentNotices } from './cameraNotices';
+import { castNotices } from './castNotices';
 import { modelNotices } from './modelNotices';
 import { roofNotices } from './roofNotices';
 import type { Notice } from './types';
@@ -73,6 +74,7 @@ export function noticesOf(plan: Plan): Notice[] {
       sentence: `${performer.label} has no mark and is in no picture. Put a mark on the deck.`,
     });
   }
+  notices.push(...castNotices(plan));
   for (const setup of plan.setups)
     notices.push(...cameraNotices(plan, setup), ...departmentNotices(plan, setup));
   return notices;

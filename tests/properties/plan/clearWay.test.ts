@@ -53,7 +53,16 @@ function someRoof(draw: Draw): Roof {
       [x, z + d],
     ];
     pieces.push({ ...deck, holes: [{ id: 'h', outline }] });
-    away.push((px, pz) => Math.hypot(Math.max(x - px, 0, px - x - w), Math.max(z - pz, 0, pz - z - d)));
+    // Its edges one by one, like the deck's, and nobody in it.
+    const from = (px: number, pz: number, [ax, az]: Spot, [bx, bz]: Spot): number =>
+      Math.hypot(Math.max(ax - px, 0, px - bx), Math.max(az - pz, 0, pz - bz));
+    away.push(
+      (px, pz) => from(px, pz, [x, z], [x + w, z]),
+      (px, pz) => from(px, pz, [x + w, z], [x + w, z + d]),
+      (px, pz) => from(px, pz, [x, z + d], [x + w, z + d]),
+      (px, pz) => from(px, pz, [x, z], [x, z + d]),
+      (px, pz) => (px > x && px < x + w && pz > z && pz < z + d ? 0 : Number.POSITIVE_INFINITY),
+    );
   } else pieces.push(deck);
   for (let k = draw.whole(1, 3); k > 0; k -= 1) {
     const [x, z, degrees] = [draw.between(-2, 2), draw.between(-1.5, 1.5), draw.between(0, 360)];

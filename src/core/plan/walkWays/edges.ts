@@ -3,8 +3,8 @@ import type { Spot } from '../schema/numbers';
 import type { Piece } from '../schema/pieces';
 import type { Plan } from '../schema/plan';
 import { topAt } from '../surfaces';
-import type { Floor, Obstacle } from './obstacles';
 import { between, boundsOf, cutsOf } from './planar';
+import type { Floor, Obstacle } from './types';
 
 /** A floor that is no farther than this above or below is the same walk, metres. Source: common practice, no source */
 const LEVEL_METRES = 0.3;

@@ -4,8 +4,9 @@ import type { Spot } from '../schema/numbers';
 import type { Plan } from '../schema/plan';
 import { surfaceOfFoot } from '../surfaces';
 import { isFloor } from './edges';
-import { type Floor, type Obstacle, obstaclesOn } from './obstacles';
+import { obstaclesOn } from './obstacles';
 import { between, fromOutline, mayMeet } from './planar';
+import type { Floor, Obstacle } from './types';
 
 /** Half the breadth of somebody's shoulders, metres. Source: common practice, no source */
 export const SHOULDER_METRES = 0.25;

@@ -4,27 +4,13 @@ import type { Spot } from '../schema/numbers';
 import type { Piece } from '../schema/pieces';
 import type { Plan } from '../schema/plan';
 import { edgesOf } from './edges';
-import { type Bounds, boundsOf } from './planar';
+import { boundsOf } from './planar';
+import type { Floor, Obstacle } from './types';
 
 /** What is no higher than this above the floor is stepped over, metres. Source: common practice, no source */
 export const STEP_METRES = 0.2;
 /** What begins higher than this above the floor is walked under, metres. Source: common practice, no source */
 export const HEADROOM_METRES = 1.8;
-
-/** The floor of a walk, lowest and highest, metres. */
-export type Floor = readonly [lowest: number, highest: number];
-
-/** Something that a walk does not go through: the outline of a solid on the floor, or the edge of a deck or a hole. */
-export interface Obstacle {
-  readonly pieceId: string;
-  readonly kind: 'solid' | 'edge' | 'hole';
-  /** Convex, wound as `fromOutline` has it; two corners for an edge. */
-  readonly outline: readonly Spot[];
-  readonly bounds: Bounds;
-  /** From where to where it is solid, metres above the deck's zero. */
-  readonly bottomMetres: number;
-  readonly topMetres: number;
-}
 
 /** Corners of the circle around what is round. */
 const ROUND_CORNERS = 16;

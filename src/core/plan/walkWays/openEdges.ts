@@ -1,0 +1,95 @@
+import { metresBetween } from '../runs';
+import type { Spot } from '../schema/numbers';
+import type { Plan } from '../schema/plan';
+import { surfaceUnder } from '../surfaces';
+import { isFloor } from './edges';
+import { obstaclesOn } from './obstacles';
+import { between, fromOutline, fromPiece, mayMeet } from './planar';
+import type { Floor, Obstacle } from './types';
+
+/** What is at least so high at an edge guards it, metres: 42 inches, less the 3 that they may be off. Source: [guardrail] */
+const GUARD_METRES = 0.99;
+/** An edge so high above what is below it needs a guard, metres: 6 feet. Source: [unprotected-edge] */
+const DROP_METRES = 1.8;
+/** A guard may stand so far in from an edge, or out from it, metres. Source: common practice, no source */
+const BESIDE_METRES = 0.4;
+/** Edges are looked at in pieces of this length, metres. */
+const PIECE_METRES = 0.25;
+
+/** A piece of an edge that nothing guards. */
+interface OpenEdge {
+  readonly pieceId: string;
+  readonly kind: 'edge' | 'hole';
+  readonly from: Spot;
+  readonly to: Spot;
+}
+
+const kept = new WeakMap<Plan['pieces'], Map<string, readonly OpenEdge[]>>();
+
+const guardsOn = (plan: Plan, floor: Floor): readonly Obstacle[] =>
+  obstaclesOn(plan, floor).filter(
+    ({ kind, topMetres }) => kind === 'solid' && topMetres >= floor[1] + GUARD_METRES,
+  );
+
+/** Whether it is less than a fall from an edge to what is beside it. */
+function isLow(plan: Plan, [from, to]: readonly Spot[], floor: Floor): boolean {
+  const length = metresBetween(from, to);
+  const [x, z] = between(from, to, 0.5);
+  const aside: Spot = [((to[1] - from[1]) / length) * 0.1, (-(to[0] - from[0]) / length) * 0.1];
+  const beyond = [
+    [x + aside[0], z + aside[1]],
+    [x - aside[0], z - aside[1]],
+  ].find(([px, pz]) => !isFloor(plan.pieces, [px, pz], floor));
+  if (!beyond) return true;
+  const below = surfaceUnder(plan, [beyond[0], beyond[1]], { belowMetres: floor[0] });
+  return below.id !== null && floor[0] - below.metres < DROP_METRES;
+}
+
+/** The pieces of a floor's edges that have a fall beyond them and no guard of about 1.1 m along them. */
+function openEdgesOn(plan: Plan, floor: Floor): readonly OpenEdge[] {
+  const byFloor = kept.get(plan.pieces) ?? new Map<string, readonly OpenEdge[]>();
+  kept.set(plan.pieces, byFloor);
+  const key = floor.join(' ');
+  const known = byFloor.get(key);
+  if (known) return known;
+  const guards = guardsOn(plan, floor);
+  const found = obstaclesOn(plan, floor).flatMap((obstacle): OpenEdge[] => {
+    const { kind, outline, pieceId, topMetres, bottomMetres } = obstacle;
+    if (kind === 'solid' || topMetres - bottomMetres < DROP_METRES || isLow(plan, outline, floor)) return [];
+    const [from, to] = outline;
+    const count = Math.max(1, Math.ceil(metresBetween(from, to) / PIECE_METRES));
+    return Array.from({ length: count }, (_, k) => k).flatMap((k): OpenEdge[] => {
+      const [near, far] = [between(from, to, k / count), between(from, to, (k + 1) / count)];
+      const middle = between(near, far, 0.5);
+      const isGuarded = guards.some(
+        (guard) =>
+          mayMeet(middle, middle, guard.bounds, BESIDE_METRES) &&
+          fromOutline(guard.outline, middle, middle) <= BESIDE_METRES,
+      );
+      return isGuarded ? [] : [{ pieceId, kind, from: near, to: far }];
+    });
+  });
+  byFloor.set(key, found);
+  return found;
+}
+
+/** How near a place is to an edge that nothing guards. */
+export interface NearEdge {
+  readonly pieceId: string;
+  readonly kind: 'edge' | 'hole';
+  readonly metres: number;
+}
+
+/** The nearest open edge within a distance of a place on a floor, nothing that guards between them; null for none. */
+export function openEdgeNear(plan: Plan, at: Spot, floor: Floor, withinMetres: number): NearEdge | null {
+  let found: NearEdge | null = null;
+  const guards = guardsOn(plan, floor).filter(({ bounds }) => mayMeet(at, at, bounds, withinMetres));
+  for (const { pieceId, kind, from, to } of openEdgesOn(plan, floor)) {
+    const metres = fromPiece(from, to, at);
+    if (metres > withinMetres || (found !== null && metres >= found.metres)) continue;
+    const middle = between(from, to, 0.5);
+    if (guards.some(({ outline }) => fromOutline(outline, at, middle) === 0)) continue;
+    found = { pieceId, kind, metres };
+  }
+  return found;
+}
