@@ -1,6 +1,8 @@
 import type { Vec3 } from '../form/build/vector';
+import type { PartShape } from '../form/types';
 import { solidOf } from './closed';
 import { placeIn, type SightStage, type StagePart, turnedInto } from './stage';
+import { RUN_TRIANGLES, triangleRuns } from './triangleRuns';
 
 /** A ray: where it starts and a direction of any length; distances along it are in lengths of that direction. */
 export interface Ray {
@@ -96,9 +98,45 @@ function eachMeeting(
   if (!passesBall(part, ray)) return;
   const own = intoPart(part, ray);
   if (!passesBox(part, own, until)) return;
-  const { origin: o, direction: d } = own;
-  const { positions, indices } = part.shape;
-  for (let k = 0; k < indices.length; k += 3) {
+  const boxes = triangleRuns(part.shape);
+  const { indices } = part.shape;
+  const corners = RUN_TRIANGLES * 3;
+  for (let run = 0; run * corners < indices.length; run += 1) {
+    if (boxes.length > 6 && !passesRun(boxes, run * 6, own, until)) continue;
+    const last = Math.min(indices.length, (run + 1) * corners);
+    if (meetsTriangles(part.shape, own, run * corners, last, until, isEnough)) return;
+  }
+}
+
+/** Whether a ray passes the box of a run of triangles before `until`. */
+function passesRun(boxes: Float64Array, at: number, { origin, direction }: Ray, until: number): boolean {
+  let from = 0;
+  let to = until;
+  for (let axis = 0; axis < 3; axis += 1) {
+    const low = boxes[at + axis] - origin[axis];
+    const high = boxes[at + axis + 3] - origin[axis];
+    const way = direction[axis];
+    if (way === 0) {
+      if (low > 0 || high < 0) return false;
+      continue;
+    }
+    from = Math.max(from, (way > 0 ? low : high) / way);
+    to = Math.min(to, (way > 0 ? high : low) / way);
+    if (from > to) return false;
+  }
+  return true;
+}
+
+/** Visits the meetings with the triangles of indices `first` to `last`; true once a visit has seen enough. */
+function meetsTriangles(
+  { positions, indices }: PartShape,
+  { origin: o, direction: d }: Ray,
+  first: number,
+  last: number,
+  until: number,
+  isEnough: (distance: number) => boolean,
+): boolean {
+  for (let k = first; k < last; k += 3) {
     const a = indices[k] * 3;
     const b = indices[k + 1] * 3;
     const c = indices[k + 2] * 3;
@@ -119,16 +157,17 @@ function eachMeeting(
     const tx = o[0] - ax;
     const ty = o[1] - ay;
     const tz = o[2] - az;
-    const first = (tx * px + ty * py + tz * pz) / determinant;
-    if (first < 0 || first > 1) continue;
+    const along = (tx * px + ty * py + tz * pz) / determinant;
+    if (along < 0 || along > 1) continue;
     const qx = ty * uz - tz * uy;
     const qy = tz * ux - tx * uz;
     const qz = tx * uy - ty * ux;
     const second = (d[0] * qx + d[1] * qy + d[2] * qz) / determinant;
-    if (second < 0 || first + second > 1) continue;
+    if (second < 0 || along + second > 1) continue;
     const distance = (vx * qx + vy * qy + vz * qz) / determinant;
-    if (distance > 0 && distance < until && isEnough(distance)) return;
+    if (distance > 0 && distance < until && isEnough(distance)) return true;
   }
+  return false;
 }
 
 /**
@@ -145,7 +184,7 @@ function isBlocked(
 ): boolean {
   const until = distance * (1 - SAME_PLACE);
   const blocks = (part: StagePart) =>
-    part !== target && part !== ignore && part.shape.openness === null && meets(part, ray) < until;
+    part !== target && part !== ignore && part.shape.openness === null && meetsBefore(part, ray, until);
   return likely.some(blocks) || stage.parts.some(blocks);
 }
 
