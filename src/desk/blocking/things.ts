@@ -44,9 +44,16 @@ export function keyOf(thing: Thing): string {
 export const isSame = (a: Thing | null, b: Thing | null): boolean =>
   a === b || (a !== null && b !== null && keyOf(a) === keyOf(b));
 
-/** The beats in the order of the clock; of those at one moment, in the order of the plan. */
-export const beatsInTime = (plan: Pick<Plan, 'beats'>): readonly Plan['beats'][number][] =>
-  plan.beats.toSorted((a, b) => a.atSeconds - b.atSeconds);
+const inTime = new WeakMap<Plan['beats'], readonly Plan['beats'][number][]>();
+
+/** The beats in the order of the clock; of those at one moment, in the order of the plan. Kept while they stay the same. */
+export function beatsInTime({ beats }: Pick<Plan, 'beats'>): readonly Plan['beats'][number][] {
+  const known = inTime.get(beats);
+  if (known) return known;
+  const sorted = beats.toSorted((a, b) => a.atSeconds - b.atSeconds);
+  inTime.set(beats, sorted);
+  return sorted;
+}
 
 /** When a beat is, seconds; 0 for one that the plan does not have. */
 export const secondsOfBeat = (plan: Pick<Plan, 'beats'>, beatId: string): number =>

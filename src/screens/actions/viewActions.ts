@@ -1,4 +1,4 @@
-import { spanOf } from '../../core/optics/camera';
+import { loopSpan } from '../../desk/blocking/clock';
 import { goToSeconds, setupOf, stepFrames, stepSetup } from '../../desk/choose';
 import { livePlan, liveStore } from '../../desk/liveStore';
 import { sessionStore } from '../../desk/sessionStore';
@@ -7,8 +7,7 @@ import type { Action } from './types';
 
 function goToEnd(end: 0 | 1): void {
   const plan = livePlan();
-  const setup = setupOf(plan, sessionStore.getState().setupId);
-  if (setup) goToSeconds(spanOf(plan, setup)[end]);
+  goToSeconds(loopSpan(plan, setupOf(plan, sessionStore.getState().setupId))[end]);
 }
 
 /** A gesture is dropped before a choice is given up. */
@@ -77,14 +76,14 @@ export const VIEW_ACTIONS: readonly Action[] = [
   view(
     'move-start',
     ['Home'],
-    'start of the move',
+    'start of the move, or of the action',
     ({ key }) => key === 'Home',
     () => goToEnd(0),
   ),
   view(
     'move-end',
     ['End'],
-    'end of the move',
+    'end of the move, or of the action',
     ({ key }) => key === 'End',
     () => goToEnd(1),
   ),

@@ -2,14 +2,13 @@ import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { useStore } from 'zustand';
 import type { Plan } from '../../../core/plan/schema/plan';
 import { blockingStore } from '../../../desk/blocking/blockingStore';
-import { actionSpan } from '../../../desk/blocking/clock';
+import { actionSpan, drawnUntil } from '../../../desk/blocking/clock';
 import { isIn } from '../../../desk/blocking/things';
 import { useLive, useLivePlan, usePlanState, useSession } from '../../../desk/hooks';
 import { useElementSize } from '../../parts/useElementSize';
 import { addBeatHere } from './doing';
 import { type Drawn, DrawnContext } from './drawing';
 import { Foot } from './Foot';
-import { lastMoment } from './lanes';
 import { BlockingPanel } from './panel/BlockingPanel';
 import { fitted, widthOf, withinReach } from './scale';
 import { Timeline } from './Timeline';
@@ -80,8 +79,8 @@ export function BlockingSheet() {
   const names = touch ? NAMES.touch : NAMES.fine;
   const seen = Math.max(120, outerWidth - names);
   // Under a hand the scale stays as it was, whatever the hand does to the length of the action.
-  const settled = lastMoment(committed);
-  const until = Math.max(settled, lastMoment(plan));
+  const settled = drawnUntil(committed);
+  const until = Math.max(settled, drawnUntil(plan));
   const pixelsPerSecond = asked === null ? fitted(settled, seen) : withinReach(asked, settled, seen);
   const drawn = useMemo((): Drawn => {
     const scale = { pixelsPerSecond, until };

@@ -3,7 +3,7 @@ import { useStore } from 'zustand';
 import type { Plan } from '../../../core/plan/schema/plan';
 import { blockingStore } from '../../../desk/blocking/blockingStore';
 import { chooseThing, editBlocking, visitThing } from '../../../desk/blocking/choosing';
-import { momentOf, type Nudge, nudgedTo, retime, roomOf } from '../../../desk/blocking/retime';
+import { momentOf, type Nudge, nudgedTo, retime } from '../../../desk/blocking/retime';
 import { isSame, keyOf, type Timed } from '../../../desk/blocking/things';
 import { livePlan, liveStore } from '../../../desk/liveStore';
 import { planStore } from '../../../desk/planStore';
@@ -85,7 +85,6 @@ export function Handle(props: Props) {
   const hold = useRef<Hold | null>(null);
   const { pixelsPerSecond } = scale;
   const seconds = momentOf(plan, thing);
-  const [low, high] = roomOf(plan, thing, false);
 
   const move = (clientX: number, free: boolean, shift: boolean): void => {
     const held = hold.current;
@@ -131,8 +130,8 @@ export function Handle(props: Props) {
       tabIndex={0}
       aria-label={spokenOf(plan, thing, lengths)}
       aria-orientation="horizontal"
-      aria-valuemin={Math.min(low, seconds)}
-      aria-valuemax={Math.max(high, seconds)}
+      aria-valuemin={0}
+      aria-valuemax={Math.max(scale.until, seconds)}
       aria-valuenow={seconds}
       aria-valuetext={momentText(seconds)}
       data-thing={keyOf(thing)}
@@ -163,9 +162,6 @@ export function Handle(props: Props) {
           event.preventDefault();
           visitThing(thing);
           enterThing(thing);
-        } else if (event.key === ' ') {
-          event.preventDefault();
-          visitThing(thing);
         } else if (event.key === 'Delete' || event.key === 'Backspace') {
           event.preventDefault();
           removeThing(livePlan(), thing);

@@ -111,14 +111,6 @@ export function lanesOf(plan: Plan, allLamps: boolean): readonly Lane[] {
   ];
 }
 
-/** The last moment of all that is in the plan's blocking, seconds; 8 where there is nothing. */
-export function lastMoment(plan: Plan): number {
-  const beats = plan.beats.map(({ atSeconds }) => atSeconds);
-  const keys = plan.setups.flatMap((setup) => keysOf(plan, setup).map(({ atSeconds }) => atSeconds));
-  const last = Math.max(0, ...beats, ...keys);
-  return last > 0 ? last : 8;
-}
-
 /** More changes of level than this along a lane run together. */
 const MOST_LEVELS = 2000;
 

@@ -1,7 +1,7 @@
 /** Clear of the first and the last moment, pixels. */
 export const PAD = 12;
 /** Right of the last moment, for the lettering that begins there. */
-export const PAD_AFTER = 56;
+export const PAD_AFTER = 32;
 /** How near the scale goes: a frame is ten pixels. */
 const NEAREST = 240;
 /** However long the action is, the drawing grows no wider, pixels. */

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
+import { drawnUntil } from '../../../../src/desk/blocking/clock';
 import { cutTo, placeAlong, reaches } from '../../../../src/screens/sheet/blocking/labels';
-import { lanesOf, lastMoment, levelsOf } from '../../../../src/screens/sheet/blocking/lanes';
+import { lanesOf, levelsOf } from '../../../../src/screens/sheet/blocking/lanes';
 import { cornersOfRoof } from '../../../../src/screens/sheet/blocking/panel/corners';
 import {
   fitted,
@@ -22,11 +23,11 @@ const width = (text: string): number => text.length * 10;
 
 test('the scale is from all of the action to a frame of ten pixels, and a moment stays under the pixel', () => {
   expect(xOf(scale, secondsAt(scale, 123))).toBeCloseTo(123, 9);
-  expect(withinReach(0, 40, 668)).toBe(fitted(40, 668));
-  expect(fitted(40, 668)).toBe(15);
-  expect(withinReach(1e6, 40, 668)).toBe(240);
+  expect(withinReach(0, 40, 644)).toBe(fitted(40, 644));
+  expect(fitted(40, 644)).toBe(15);
+  expect(withinReach(1e6, 40, 644)).toBe(240);
   // An hour at 240 pixels a second would be wider than a page can be.
-  expect(withinReach(1e6, 3600, 668)).toBeLessThan(70);
+  expect(withinReach(1e6, 3600, 644)).toBeLessThan(70);
   const nearer = { ...scale, pixelsPerSecond: 40 };
   expect(xOf(nearer, 20) - scrollFor(nearer, 20, 150)).toBe(150);
 });
@@ -102,8 +103,9 @@ test('the demo has lanes for its cast, the bird, its cameras and the sign that f
   // From V3 to V4 there is no way to go: she stays until the next mark.
   expect(vera.stays[2]).toMatchObject({ leaveSeconds: null, untilSeconds: 22 });
   expect(lanesOf(demo, true).length).toBeGreaterThan(lanes.length);
-  expect(lastMoment(demo)).toBe(40);
-  expect(lastMoment({ ...demo, beats: [], setups: [] })).toBe(8);
+  // A little beyond the last beat at 40 s, so that another can be put there.
+  expect(drawnUntil(demo)).toBe(43);
+  expect(drawnUntil({ ...demo, beats: [], setups: [] })).toBe(8);
 });
 
 test('a flickering lamp falls below its level and never rises over it; a steady one has one level', () => {
