@@ -1,4 +1,6 @@
 import { useMemo, useState } from 'react';
+import { played } from '../../core/plan/played';
+import { useOnlyIn } from '../../desk/blocking/onlyIn';
 import { setupOf } from '../../desk/choose';
 import { useLive, useLivePlan, usePlanState, useSession } from '../../desk/hooks';
 import { useElementSize } from '../parts/useElementSize';
@@ -37,6 +39,10 @@ function Board({ width, height }: { readonly width: number; readonly height: num
   const chosenSetup = useSession((state) => state.setupId);
   const dragging = useLive((state) => state.gesture !== null);
   const setup = setupOf(plan, chosenSetup);
+  // The cast as one setup plays it, while marks are cheated for it; what a hand does goes to the plan itself.
+  const [onlyIn, onlyInNow] = [useOnlyIn(committed), useOnlyIn(plan)];
+  const seen = onlyIn ? played(committed, onlyIn) : committed;
+  const seenNow = onlyInNow ? played(plan, onlyInNow) : plan;
   const { report } = useSetupReport(setup?.id ?? null);
   const seconds = useSettledSeconds();
   const pane = useMemo(() => ({ width, height }), [width, height]);
@@ -46,8 +52,10 @@ function Board({ width, height }: { readonly width: number; readonly height: num
   return (
     <>
       <Sheet
-        committed={committed}
-        plan={plan}
+        committed={seen}
+        plan={seenNow}
+        master={committed}
+        masterNow={plan}
         drawn={bounds}
         sheet={sheet}
         seconds={seconds}

@@ -10,18 +10,23 @@ import { useStore } from 'zustand';
 import type { Plan } from '../../core/plan/schema/plan';
 import type { SetupReport } from '../../core/report/types';
 import type { LengthSystem } from '../../core/units/lengths';
+import { chooseThing } from '../../desk/blocking/choosing';
 import { chooseSetup } from '../../desk/choose';
 import { useSession } from '../../desk/hooks';
 import { type Choosing, chooseItem } from '../../desk/selecting';
 import { sessionStore } from '../../desk/sessionStore';
 import { toolStore } from '../../desk/tools/toolStore';
+import { useBlocking } from './blocking/useBlocking';
+import { blockingKeyOf } from './blocking/wishes';
 import { type HitShape, hitAt } from './geometry/hits';
 import { grown } from './geometry/notes';
 import { decksOf, roofBounds } from './geometry/roof';
 import type { Bounds, Ring, Spot } from './geometry/spots';
 import { groundOf } from './ground';
+import { buttonsOnRoof } from './handles/blockingHandles';
 import { HandlesLayer } from './handles/HandlesLayer';
 import { hitShapesOf } from './hitShapes';
+import { BlockingLayer } from './layers/BlockingLayer';
 import { Dimensions, dimensionFigures, dimensionLines, OFF_DRAWING } from './layers/Dimensions';
 import { Drawing } from './layers/Drawing';
 import { Findings, RING } from './layers/Findings';
@@ -50,6 +55,9 @@ interface Props {
   readonly committed: Plan;
   /** The plan as it is seen now. */
   readonly plan: Plan;
+  /** Both without what a setup cheats. */
+  readonly master: Plan;
+  readonly masterNow: Plan;
   readonly drawn: Bounds;
   readonly sheet: SheetView;
   readonly seconds: number;
@@ -60,7 +68,9 @@ interface Props {
 }
 
 /** The drawing itself under the hand. */
-export function Sheet({ committed, plan, drawn, sheet, seconds, setupId, report, lengths, dragging }: Props) {
+export function Sheet(props: Props) {
+  const { committed, plan, master, masterNow, drawn, sheet, seconds, setupId, report, lengths, dragging } =
+    props;
   const [svg, setSvg] = useState<SVGSVGElement | null>(null);
   const [touch, setTouch] = useState(() => matchMedia('(pointer: coarse)').matches);
   const [dragged, setDragged] = useState<Dragged | null>(null);
@@ -71,6 +81,7 @@ export function Sheet({ committed, plan, drawn, sheet, seconds, setupId, report,
   const chosenIds = useSession((state) => state.selectedIds);
   const chosenId = chosenIds.length === 1 ? (chosenIds[0] ?? null) : null;
   const open = useSession((state) => state.sheet);
+  const blocking = useBlocking(master, chosenId);
   const tooled = useStore(toolStore, ({ tool }) => tool.type !== 'hand');
   const { width, height } = sheet.pane;
   const { at, zoom, fitAll } = sheet;
@@ -102,9 +113,13 @@ export function Sheet({ committed, plan, drawn, sheet, seconds, setupId, report,
   });
   // Names rest while something is dragged, though what is found changes with every step.
   const found = useResting(findings, dragging);
+  const buttons = useMemo(
+    () => buttonsOnRoof({ plan: committed, master, blocking, chosenId, touch, at }),
+    [committed, master, blocking, chosenId, touch, at],
+  );
   const blocked = useMemo(
-    () => [...furniture, ...figures, ...found.flatMap(({ note }) => (note ? [note.bounds] : []))],
-    [furniture, figures, found],
+    () => [...furniture, ...figures, ...buttons, ...found.flatMap(({ note }) => (note ? [note.bounds] : []))],
+    [furniture, figures, buttons, found],
   );
   const crossed = useMemo(
     () => [
@@ -134,14 +149,17 @@ export function Sheet({ committed, plan, drawn, sheet, seconds, setupId, report,
     blocked,
     crossed,
     rings,
+    blocking: blocking.lettering,
   });
 
   // A name does not stay behind where its thing is dragged away: the readout stands for it.
   const resting = useMemo(() => {
-    if (!dragging || !dragged) return labels;
-    const moving = movingKeys(committed, dragged);
-    return labels.filter(({ id }) => !moving.has(id));
-  }, [labels, dragging, dragged, committed]);
+    if (!dragging) return labels;
+    const moving = dragged ? movingKeys(committed, dragged) : NO_KEYS;
+    const unchanged = new Set<object>(committed.cast);
+    const changed = new Set(plan.cast.flatMap((each) => (unchanged.has(each) ? [] : [each.id])));
+    return labels.filter(({ id }) => !moving.has(id) && !changed.has(blockingKeyOf(id) ?? ''));
+  }, [labels, dragging, dragged, committed, plan]);
 
   const shapes = useMemo(
     () => hitShapesOf(committed, seconds, setupId, at),
@@ -155,13 +173,16 @@ export function Sheet({ committed, plan, drawn, sheet, seconds, setupId, report,
   const choose = useCallback(
     (target: Target | null, how: Choosing): void => {
       const id = itemIdOf(target);
+      const isCast = open === 'blocking' && master.cast.some((performer) => performer.id === id);
       if (target?.type === 'camera') chooseSetup(target.setupId);
+      else if (target?.type === 'mark' && how === 'alone') chooseThing(target);
+      else if (id !== null && isCast && how === 'alone') chooseThing({ type: 'performer', performerId: id });
       else if (id === null) sessionStore.getState().setSelectedIds([]);
       else chooseItem(id, how);
       const element = target ? svg?.querySelector<SVGElement>(`[data-target="${focusKeyOf(target)}"]`) : svg;
       element?.focus({ preventScroll: true });
     },
-    [svg],
+    [svg, open, master],
   );
   // In the column of a phone the whole roof lets the page scroll; once it is zoomed, the finger pans it.
   const scrolls = sheet.fitted && width < WIDE_PANE;
@@ -233,6 +254,8 @@ export function Sheet({ committed, plan, drawn, sheet, seconds, setupId, report,
         sheet={sheet}
         setupId={setupId}
         chosenIds={chosenIds}
+        markId={blocking.markId}
+        over={blocking.lines.over}
         report={report}
         dragged={dragging ? dragged : null}
       />
@@ -243,6 +266,19 @@ export function Sheet({ committed, plan, drawn, sheet, seconds, setupId, report,
         at={at}
         chosen={decksOf(plan).length > 0 && chosenId ? placeOf(plan, chosenId, seconds) : null}
       />
+      {open === 'blocking' && (
+        <BlockingLayer
+          plan={plan}
+          master={masterNow}
+          sheet={sheet}
+          chosenIds={chosenIds}
+          lines={blocking.lines}
+          bounds={drawn}
+          lengths={lengths}
+          setup={masterNow.setups.find(({ id }) => id === setupId) ?? null}
+          onlyIn={blocking.onlyIn !== null}
+        />
+      )}
       <Findings findings={findings} />
       <ProposedPlace sheet={sheet} lengths={lengths} />
       <LetteringLayer labels={resting} seconds={seconds} perMetre={sheet.perMetre} />
@@ -263,11 +299,23 @@ export function Sheet({ committed, plan, drawn, sheet, seconds, setupId, report,
         lettered={labels}
       />
       {!tooled && (
-        <HandlesLayer plan={plan} sheet={sheet} svg={svg} seconds={seconds} setupId={setupId} touch={touch} />
+        <HandlesLayer
+          plan={plan}
+          master={masterNow}
+          sheet={sheet}
+          svg={svg}
+          seconds={seconds}
+          setupId={setupId}
+          touch={touch}
+          markId={blocking.markId}
+          onlyIn={blocking.onlyIn?.id ?? null}
+        />
       )}
     </svg>
   );
 }
+
+const NO_KEYS: ReadonlySet<string> = new Set();
 
 /** Words keep a little off the edge of the pane. */
 const grownPane = (pane: Bounds): Bounds => grown(pane, -8);

@@ -2,6 +2,7 @@ import { whereabouts } from '../../core/form/figure/whereabouts';
 import { stateAt } from '../../core/optics/camera';
 import { itemNow } from '../../core/optics/riding';
 import type { Plan } from '../../core/plan/schema/plan';
+import { markNow } from '../../desk/blocking/tape';
 import { footprintOf } from './footprints';
 import type { HitShape } from './geometry/hits';
 import { type Spot, standing } from './geometry/spots';
@@ -23,7 +24,9 @@ export function hitShapesOf(
     const target: Target = { type: 'item', id: item.record.id };
     if (item.section === 'cast') {
       const place = whereabouts(item.record, plan, seconds);
-      for (const mark of item.record.marks) {
+      // Of marks in one place the one at the clock lies on top.
+      const now = markNow(plan, item.record, seconds);
+      for (const mark of [...item.record.marks.filter((each) => each !== now), ...(now ? [now] : [])]) {
         add({ type: 'mark', performerId: item.record.id, markId: mark.id }, [mark.at], false);
       }
       if (place) add(target, [[place.at[0], place.at[2]]], false);

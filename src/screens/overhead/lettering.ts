@@ -4,34 +4,15 @@ import { itemNow } from '../../core/optics/riding';
 import { standUnder } from '../../core/plan/edits/anchorOf';
 import type { Item } from '../../core/plan/items';
 import type { Mark, Performer } from '../../core/plan/schema/cast';
-import type { Plan } from '../../core/plan/schema/plan';
-import { formatLength, type LengthSystem } from '../../core/units/lengths';
+import { formatLength } from '../../core/units/lengths';
 import { letterOf } from '../../desk/choose';
+import { blockingWishes } from './blocking/wishes';
 import { boundsAt, footprintOf } from './footprints';
-import type { LabelWish } from './geometry/labels';
 import { type Bounds, distance, type Spot } from './geometry/spots';
-import { type Lettering, letteringPixels, textWidth } from './measureText';
+import { aroundSpot, type LetteredWish, type LetteringInput, lettered } from './letteredWish';
 import { shownItems } from './shown';
 import { keyOf } from './targets';
 import { markNames, nameInText } from './words';
-
-/** A name to be placed, with how it is written. */
-export interface LetteredWish extends LabelWish {
-  readonly style: Lettering;
-  readonly quiet: boolean;
-}
-
-export interface LetteringInput {
-  readonly plan: Plan;
-  readonly seconds: number;
-  readonly setupId: string | null;
-  readonly chosenIds: readonly string[];
-  readonly lengths: LengthSystem;
-  readonly touch: boolean;
-  /** From metres on the roof to pixels in the pane. */
-  readonly at: (spot: Spot) => Spot;
-  readonly perMetre: number;
-}
 
 /** Places worth this much are found in nearly any crowd. */
 const MUST = 30;
@@ -89,23 +70,7 @@ export function wishesOf(input: LetteringInput): LetteredWish[] {
       if (wish) wishes.push(wish);
     }
   }
-  return [...wishes, ...cameraWishes(input)];
-}
-
-function lettered(
-  input: LetteringInput,
-  wish: Omit<LetteredWish, 'width' | 'height' | 'inside' | 'quiet'> & {
-    readonly inside?: boolean;
-    readonly quiet?: boolean;
-  },
-): LetteredWish {
-  return {
-    inside: false,
-    quiet: false,
-    ...wish,
-    width: textWidth(wish.text, wish.style, input.touch) + 2,
-    height: letteringPixels(wish.style, input.touch) + (wish.style === 'letter' ? 0 : 2),
-  };
+  return [...wishes, ...cameraWishes(input), ...blockingWishes(input)];
 }
 
 function thingWish(
@@ -154,8 +119,6 @@ function atLeast([left, top, right, bottom]: Bounds, half: number): Bounds {
     Math.max(bottom, y + half),
   ];
 }
-
-const aroundSpot = ([x, y]: Spot, half: number): Bounds => [x - half, y - half, x + half, y + half];
 
 function castWishes(id: string, input: LetteringInput): LetteredWish[] {
   const { plan } = input;

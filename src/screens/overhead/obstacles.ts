@@ -1,13 +1,16 @@
+import { walksOf } from '../../core/form/figure/walks';
 import { whereabouts } from '../../core/form/figure/whereabouts';
 import { stateAt } from '../../core/optics/camera';
 import { itemNow } from '../../core/optics/riding';
+import { endsOfPair, throughBoth } from './blocking/lines';
 import { boundsAt, footprintOf } from './footprints';
 import type { Obstacles } from './geometry/labels';
+import { roofBounds } from './geometry/roof';
 import { bandOf, segmentsOf } from './geometry/runs';
 import { type Bounds, boundsOf, type Spot } from './geometry/spots';
 import { flightOf } from './geometry/stairHouse';
 import { frameOnPlan } from './layers/frameOnPlan';
-import type { LetteringInput } from './lettering';
+import type { LetteringInput } from './letteredWish';
 import { shownItems } from './shown';
 import { keyOf } from './targets';
 
@@ -29,12 +32,11 @@ export function obstaclesOf(input: LetteringInput, blocked: readonly Bounds[]): 
     if (item.section === 'cast') {
       const place = whereabouts(item.record, plan, seconds);
       if (place) boxes.push(square(item.record.id, at([place.at[0], place.at[2]]), 0.27 * perMetre, 4));
-      item.record.marks.forEach((mark, index) => {
+      for (const mark of item.record.marks) {
         const owner = keyOf({ type: 'mark', performerId: item.record.id, markId: mark.id });
-        boxes.push(square(owner, at(mark.at), 0.16 * perMetre, 2));
-        const next = item.record.marks[index + 1];
-        if (next) lines.push({ from: at(mark.at), to: at(next.at), cost: 1 });
-      });
+        boxes.push(square(owner, at(mark.at), 0.18 * perMetre, 2));
+      }
+      for (const walk of walksOf(item.record, plan)) path(walk.path, false, 1);
       continue;
     }
     const { record } = item;
@@ -59,6 +61,12 @@ export function obstaclesOf(input: LetteringInput, blocked: readonly Bounds[]): 
     const area = (bounds[2] - bounds[0]) * (bounds[3] - bounds[1]);
     if (area > LARGE) path(footprint.outline, true, 1.5);
     boxes.push({ owner: record.id, bounds, cost: area > LARGE ? 0.8 : 1.6 });
+  }
+  const bounds = roofBounds(plan);
+  for (const pair of input.blocking?.lines.pairs ?? []) {
+    const ends = endsOfPair(plan, pair, seconds);
+    const line = ends && throughBoth(ends, bounds);
+    if (line) path(line, false, 0.7);
   }
   for (const setup of plan.setups) {
     const [x, , z] = stateAt(plan, setup, seconds).position;

@@ -1,7 +1,7 @@
 import type { Plan } from '../../core/plan/schema/plan';
 import { formatLength, type LengthSystem } from '../../core/units/lengths';
 import type { Bounds, Spot } from './geometry/spots';
-import type { LetteredWish } from './lettering';
+import type { LetteredWish } from './letteredWish';
 import { letteringPixels, textWidth } from './measureText';
 
 /** The id under which the skyline's words are placed. */
@@ -45,6 +45,7 @@ export function skylineWish({ plan, drawn, drawing, lengths, touch }: Options): 
     worth: 1,
     style: 'mark',
     quiet: true,
+    fault: false,
   };
 }
 

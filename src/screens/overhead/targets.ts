@@ -3,10 +3,12 @@ import { keysOf } from '../../core/optics/cameraKey';
 import { moveCamera } from '../../core/optics/onTrack';
 import { anchorOf, carrierOf, standUnder } from '../../core/plan/edits/anchorOf';
 import { moveItem } from '../../core/plan/edits/moveItem';
-import { moveMark } from '../../core/plan/edits/moveMark';
 import { itemOf } from '../../core/plan/items';
 import type { Plan } from '../../core/plan/schema/plan';
 import type { SnapReason } from '../../core/plan/snap/types';
+import { onlyInSetup } from '../../desk/blocking/onlyIn';
+import { markNow, moveTape, tapeOf } from '../../desk/blocking/tape';
+import { letterOf } from '../../desk/choose';
 import { isMovable } from '../../desk/selecting';
 import type { Spot } from './geometry/spots';
 import { nameInText } from './words';
@@ -64,9 +66,17 @@ export function movedTo(plan: Plan, target: Target, [x, z]: Spot): Plan {
   const to: [number, number] = [x, z];
   if (target.type === 'camera') return moveCamera(plan, { setupId: target.setupId, to });
   if (target.type === 'mark') {
-    return moveMark(plan, { performerId: target.performerId, markId: target.markId, to });
+    return moveTape(plan, target, to, onlyInSetup(plan));
   }
   return moveItem(plan, { id: target.id, to });
+}
+
+/** What a hand takes hold of: while marks are cheated for a setup, a performer stands for the mark that they are at. */
+export function takenHold(plan: Plan, target: Target, seconds: number): Target {
+  if (target.type !== 'item' || onlyInSetup(plan) === null) return target;
+  const performer = plan.cast.find(({ id }) => id === target.id);
+  const mark = performer ? markNow(plan, performer, seconds) : null;
+  return performer && mark ? { type: 'mark', performerId: performer.id, markId: mark.id } : target;
 }
 
 /** The item that a target belongs to; null for a camera. */
@@ -75,6 +85,11 @@ export const itemIdOf = (target: Target | null): string | null =>
 
 /** Keys of all that goes along when something is dragged: what carries it and what is carried with it. */
 export function movingKeys(plan: Plan, { target, ids }: Omit<Dragged, 'why'>): ReadonlySet<string> {
+  if (target.type === 'mark') {
+    const performer = plan.cast.find(({ id }) => id === target.performerId);
+    const tape = performer ? tapeOf(plan, performer, target.markId) : [];
+    return new Set(tape.map(({ id }) => keyOf({ ...target, markId: id })));
+  }
   if (target.type !== 'item') return new Set([keyOf(target)]);
   return new Set(ids.flatMap((id) => keysWith(plan, carrierOf(plan, id) ?? id)));
 }
@@ -97,5 +112,7 @@ export function moveName(plan: Plan, target: Target, ids: readonly string[]): st
   if (ids.length > 1) return `move ${ids.length} things`;
   const id = target.type === 'mark' ? target.performerId : target.id;
   const name = itemOf(plan, id)?.record.label ?? '';
-  return target.type === 'mark' ? `move a mark of ${name}` : `move ${nameInText(name)}`;
+  if (target.type !== 'mark') return `move ${nameInText(name)}`;
+  const setup = onlyInSetup(plan);
+  return setup ? `cheat a mark of ${name} in ${letterOf(plan, setup.id)}` : `move a mark of ${name}`;
 }

@@ -2,7 +2,8 @@ import { useEffect, useMemo, useState } from 'react';
 import { placeLabels } from './geometry/labels';
 import { type Bounds, distance, middleOf, type Ring, type Spot } from './geometry/spots';
 import type { WrittenLabel } from './layers/LetteringLayer';
-import { type LetteringInput, wishesOf } from './lettering';
+import type { LetteringInput } from './letteredWish';
+import { wishesOf } from './lettering';
 import { forgetWidths } from './measureText';
 import { obstaclesOf } from './obstacles';
 import { skylineWish } from './skyline';
@@ -38,6 +39,7 @@ export function useLettering(options: Options): readonly WrittenLabel[] {
     rings,
     drawn,
     drawing,
+    blocking,
   } = options;
   return useMemo(() => {
     // The widths belong to the typeface: the parameter says when they have to be taken anew.
@@ -51,6 +53,7 @@ export function useLettering(options: Options): readonly WrittenLabel[] {
       touch,
       at: sheet.at,
       perMetre: sheet.perMetre,
+      blocking,
     };
     const skyline = skylineWish({ plan, drawn, drawing, lengths, touch });
     const named = skyline ? [...wishesOf(input), skyline] : wishesOf(input);
@@ -65,6 +68,7 @@ export function useLettering(options: Options): readonly WrittenLabel[] {
         ...label,
         style: wish?.style ?? 'mark',
         quiet: wish?.quiet ?? false,
+        fault: wish?.fault ?? false,
         chosen: chosenKeys.has(label.id),
       };
     });
@@ -83,6 +87,7 @@ export function useLettering(options: Options): readonly WrittenLabel[] {
     rings,
     drawn,
     drawing,
+    blocking,
   ]);
 }
 

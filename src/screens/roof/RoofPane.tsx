@@ -9,6 +9,7 @@ import { OverWalk } from '../overhead/strokes/OverWalk';
 import { SnapWords } from '../overhead/strokes/SnapWords';
 import { PaneBoundary } from '../parts/PaneBoundary';
 import { Segmented } from '../parts/Segmented';
+import { OnlyIn } from './OnlyIn';
 import { Standpoints } from './Standpoints';
 import './walk.css';
 
@@ -61,6 +62,7 @@ export function RoofPane() {
           chosen={view}
           onChoose={change}
         />
+        {view === 'overhead' && <OnlyIn />}
         <SnapWords />
         {view === 'walk round' && <Standpoints />}
       </div>

@@ -1,5 +1,5 @@
 import { polyline } from '../geometry/paths';
-import type { Spot } from '../geometry/spots';
+import type { Bounds, Spot } from '../geometry/spots';
 import { textWidth } from '../measureText';
 import type { Handle } from './types';
 
@@ -15,6 +15,9 @@ const DRAWN: Readonly<Record<Handle['kind'], string>> = {
   arm: 'M-5 0a5 5 0 1 0 10 0a5 5 0 1 0 -10 0Z',
   length: 'M-4 -6V6M4 -6V6M-4 0H4',
   row: 'M-6 0a6 6 0 1 0 12 0a6 6 0 1 0 -12 0Z',
+  mark: '',
+  bend: 'M-8 4C-8 -6 8 -6 8 4',
+  press: '',
 };
 
 /** A handle as it is drawn: the line that leads to it, its own sign with an ink point, the area that takes the press. */
@@ -51,10 +54,13 @@ export function Figure({
   words,
   at,
   touch,
+  button,
 }: {
   readonly words: string;
   readonly at: Spot;
   readonly touch: boolean;
+  /** Whether the words are what is pressed. */
+  readonly button: boolean;
 }) {
   const [x, y] = figureAt(at);
   const width = textWidth(words, 'strong', touch) + 8;
@@ -68,9 +74,16 @@ export function Figure({
         width={Math.max(width, height)}
         height={height}
       />
+      {button && <rect className="button-box" x={x - 5} y={y - 14} width={width + 2} height={20} />}
       <text x={x} y={y}>
         {words}
       </text>
     </g>
   );
+}
+
+/** What the words of a handle that is pressed cover, pixels. */
+export function buttonBounds(words: string, handle: Spot, touch: boolean): Bounds {
+  const [x, y] = figureAt(handle);
+  return [x - 6, y - 15, x + textWidth(words, 'strong', touch) + 6, y + 7];
 }

@@ -52,10 +52,14 @@ interface Props {
   readonly seconds: number;
   readonly setupId: string | null;
   readonly touch: boolean;
+  readonly master: Plan;
+  readonly markId: string | null;
+  readonly onlyIn: string | null;
 }
 
 /** Ring, lead, corners and what else of the chosen things can be pulled, typed or moved by keys. */
-export function HandlesLayer({ plan, sheet, svg, seconds, setupId, touch }: Props) {
+export function HandlesLayer(props: Props) {
+  const { plan, sheet, svg, seconds, setupId, touch, master, markId, onlyIn } = props;
   const ids = useSession((state) => state.selectedIds);
   const lengths = useSession((state) => state.lengths);
   const gestureId = useLive((state) => state.gesture?.itemId ?? null);
@@ -64,8 +68,21 @@ export function HandlesLayer({ plan, sheet, svg, seconds, setupId, touch }: Prop
   const held = useRef<Held | null>(null);
   const { at, perMetre, roofAt } = sheet;
   const handles = useMemo(
-    () => handlesOf({ plan, ids, setupId, seconds, lengths, perMetre, at }),
-    [plan, ids, setupId, seconds, lengths, perMetre, at],
+    () =>
+      handlesOf({
+        plan,
+        ids,
+        setupId,
+        seconds,
+        lengths,
+        perMetre,
+        at,
+        markId,
+        onlyIn,
+        master,
+        pulling: gestureId === PULL,
+      }),
+    [plan, ids, setupId, seconds, lengths, perMetre, at, markId, onlyIn, master, gestureId],
   );
   const placeOf = (handle: Handle): Spot => plus(at(handle.at), handle.off ?? [0, 0]);
 
@@ -174,7 +191,10 @@ export function HandlesLayer({ plan, sheet, svg, seconds, setupId, touch }: Prop
     onPointerMove: move,
     onPointerUp: up,
     onPointerCancel: () => end(false),
-    onDoubleClick: (event: MouseEvent) => event.stopPropagation(),
+    onDoubleClick: (event: MouseEvent) => {
+      event.stopPropagation();
+      if (handle.doubled && handle.remove) change(`take out ${historyName(handle)}`, handle.remove);
+    },
     onKeyDown: (event: KeyboardEvent<SVGGElement>) => key(handle, event),
     onKeyUp: (event: KeyboardEvent<SVGGElement>) => keyUp(handle, event),
     onFocus: () => setActive(handle.key),
@@ -193,7 +213,7 @@ export function HandlesLayer({ plan, sheet, svg, seconds, setupId, touch }: Prop
     <g className="handles">
       {handles.map((handle) => {
         const place = placeOf(handle);
-        const shows = handle.kind === 'raise' || active === handle.key;
+        const shows = handle.kind === 'raise' || handle.kind === 'press' || active === handle.key;
         return (
           <g
             key={handle.key}
@@ -209,7 +229,9 @@ export function HandlesLayer({ plan, sheet, svg, seconds, setupId, touch }: Prop
               lead={handle.lead ? at(handle.lead) : null}
               reach={touch ? REACH.touch : REACH.mouse}
             />
-            {shows && handle.figure && <Figure words={handle.figure} at={place} touch={touch} />}
+            {shows && handle.figure && (
+              <Figure words={handle.figure} at={place} touch={touch} button={handle.kind === 'press'} />
+            )}
           </g>
         );
       })}

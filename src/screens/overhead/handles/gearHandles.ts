@@ -1,5 +1,4 @@
 import { headPlace } from '../../../core/form/gear/headPlace';
-import { trackMiddleLine } from '../../../core/plan/trackLine';
 import { reshapeItem } from '../../../core/plan/edits/reshapeItem';
 import { setAim } from '../../../core/plan/edits/setAim';
 import { setArm } from '../../../core/plan/edits/setArm';
@@ -8,6 +7,7 @@ import { bearingOf } from '../../../core/plan/runs';
 import type { Gear } from '../../../core/plan/schema/gear';
 import type { Plan } from '../../../core/plan/schema/plan';
 import { standEnd } from '../../../core/plan/standEnd';
+import { trackMiddleLine } from '../../../core/plan/trackLine';
 import { formatLength } from '../../../core/units/lengths';
 import { distance, type Spot } from '../geometry/spots';
 import { readMetres, stepped } from './reading';

@@ -3,6 +3,7 @@ import type { Plan } from '../../../core/plan/schema/plan';
 import { isMovable } from '../../../desk/selecting';
 import { isBuiltIn } from '../targets';
 import { nameInText } from '../words';
+import { blockingHandles } from './blockingHandles';
 import { cameraHandle } from './cameraHandle';
 import { cornerHandles } from './cornering';
 import { gearHandles } from './gearHandles';
@@ -26,6 +27,12 @@ export function handlesOf(input: HandleInput): readonly Handle[] {
   // What the building is made of is drawn anew by its corners, not turned as a whole.
   const whole = free.filter((id) => !isBuiltIn(plan, id) && isMovable(plan, id));
   const together: HandleInput = { ...input, ids: whole };
+  // Somebody is turned at a mark, not round the middle of all of them.
+  if (item?.section === 'cast')
+    return [
+      ...blockingHandles(input, item.record),
+      ...[raiseHandle(together, called)].filter((each) => each !== null),
+    ];
   // A lamp is turned by its aim.
   const isHead = item?.section === 'gear' && item.record.kind === 'head';
   const turned =

@@ -30,7 +30,10 @@ export interface Handle {
     | 'aim'
     | 'arm'
     | 'length'
-    | 'row';
+    | 'row'
+    | 'mark'
+    | 'bend'
+    | 'press';
   /** What it does to what, for a screen reader: `Turn lamp stand 2`. */
   readonly name: string;
   /** Where it is, metres. */
@@ -48,7 +51,9 @@ export interface Handle {
   readonly typed?: (plan: Plan, text: string, lengths: LengthSystem) => Plan | string;
   /** What a press does that does not pull. */
   readonly press?: (plan: Plan) => Plan;
+  /** What Delete does, and where `doubled` says so a double press, too. */
   readonly remove?: (plan: Plan) => Plan;
+  readonly doubled?: boolean;
 }
 
 /** What handles are made from: the plan as it is seen, and how it is read. */
@@ -61,6 +66,13 @@ export interface HandleInput {
   /** Pixels to the metre. */
   readonly perMetre: number;
   readonly at: (spot: Spot) => Spot;
+  /** The one mark that is chosen. */
+  readonly markId?: string | null;
+  /** The setup that marks are cheated for: then `plan` is as it plays them, and `master` is not. */
+  readonly onlyIn?: string | null;
+  readonly master?: Plan;
+  /** Whether a handle is being pulled: what was there when it was taken stays. */
+  readonly pulling?: boolean;
 }
 
 /** One press of a key, metres. */

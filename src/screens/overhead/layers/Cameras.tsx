@@ -13,16 +13,39 @@ import { useDriver } from '../useDriver';
 import { Choice } from './ItemGroup';
 
 /** Every setup's camera at the instant of the clock; the chosen one last, so that it lies on top. */
-export function Cameras({ plan, setupId }: { readonly plan: Plan; readonly setupId: string | null }) {
+export function Cameras({
+  plan,
+  setupId,
+  over,
+}: {
+  readonly plan: Plan;
+  readonly setupId: string | null;
+  /** Those that stand over the line. */
+  readonly over: ReadonlySet<string>;
+}) {
   const others = plan.setups.filter(({ id }) => id !== setupId);
   const chosen = plan.setups.find(({ id }) => id === setupId);
   return (
     <g className="cameras">
       {others.map((setup) => (
-        <Camera key={setup.id} setup={setup} letter={letterOf(plan, setup.id)} chosen={false} />
+        <Camera
+          key={setup.id}
+          setup={setup}
+          letter={letterOf(plan, setup.id)}
+          chosen={false}
+          over={over.has(setup.id)}
+        />
       ))}
       {chosen && <Travel plan={plan} setup={chosen} />}
-      {chosen && <Camera key={chosen.id} setup={chosen} letter={letterOf(plan, chosen.id)} chosen />}
+      {chosen && (
+        <Camera
+          key={chosen.id}
+          setup={chosen}
+          letter={letterOf(plan, chosen.id)}
+          chosen
+          over={over.has(chosen.id)}
+        />
+      )}
     </g>
   );
 }
@@ -31,9 +54,10 @@ interface CameraProps {
   readonly setup: Setup;
   readonly letter: string;
   readonly chosen: boolean;
+  readonly over: boolean;
 }
 
-function Camera({ setup, letter, chosen }: CameraProps) {
+function Camera({ setup, letter, chosen, over }: CameraProps) {
   const group = useRef<SVGGElement>(null);
   useDriver(() => {
     const plan = livePlan();
@@ -49,9 +73,9 @@ function Camera({ setup, letter, chosen }: CameraProps) {
   return (
     <Choice
       target={keyOf({ type: 'camera', setupId: setup.id })}
-      spoken={`Camera of setup ${letter}, ${setup.label}`}
+      spoken={`Camera of setup ${letter}, ${setup.label}${over ? ', over the line' : ''}`}
       chosen={chosen}
-      kind="camera"
+      kind={over ? 'camera over' : 'camera'}
     >
       <g ref={group}>
         <CameraSymbol />

@@ -1,48 +1,69 @@
 import { memo, useRef } from 'react';
+import { walksOf } from '../../../core/form/figure/walks';
 import { whereabouts } from '../../../core/form/figure/whereabouts';
 import type { Performer } from '../../../core/plan/schema/cast';
-import { livePlan, liveStore } from '../../../desk/liveStore';
+import type { Plan } from '../../../core/plan/schema/plan';
+import { seenPlan } from '../../../desk/blocking/onlyIn';
+import { nextMark } from '../../../desk/blocking/tape';
+import { liveStore } from '../../../desk/liveStore';
+import { headingAt } from '../blocking/cheats';
+import { walkDrawing } from '../geometry/along';
 import { polygon, polyline } from '../geometry/paths';
-import { distance, headingOf, minus, type Spot, standing } from '../geometry/spots';
 import { Mark } from '../symbols/Mark';
 import { PerformerSymbol } from '../symbols/PerformerSymbol';
 import { useDriver } from '../useDriver';
 import { Choice } from './ItemGroup';
 
-/** How far a walk's line stays off the marks, and the size of its arrow, metres. */
-const OFF_MARK = 0.28;
-const ARROW = { length: 0.26, half: 0.085 };
-
-/** Marks and walks of a performer; drawn anew only when the record changes. */
-export const Walks = memo(function Walks({ performer }: { readonly performer: Performer }) {
-  const { marks } = performer;
-  const walks = marks.slice(1).map((mark, index) => walkBetween(marks[index].at, mark.at));
-  return (
-    <g className="walks">
-      <path className="walk" d={walks.map(({ line }) => line).join('')} />
-      <path className="arrow" d={walks.map(({ arrow }) => arrow).join('')} />
-      {marks.map((mark) => (
-        <Mark key={mark.id} mark={mark} />
-      ))}
-    </g>
-  );
-});
-
-function walkBetween(from: Spot, to: Spot): { readonly line: string; readonly arrow: string } {
-  const length = distance(from, to);
-  if (length < 3 * OFF_MARK) return { line: '', arrow: '' };
-  const heading = headingOf(minus(to, from));
-  const along = (metres: number, across = 0): Spot => standing(from, heading, [across, -metres]);
-  const tip = length - OFF_MARK;
-  return {
-    line: polyline([along(OFF_MARK), along(tip - ARROW.length)]),
-    arrow: polygon([
-      along(tip),
-      along(tip - ARROW.length, -ARROW.half),
-      along(tip - ARROW.length, ARROW.half),
-    ]),
-  };
+interface WalksProps {
+  readonly performer: Performer;
+  readonly plan: Plan;
+  readonly chosen: boolean;
+  /** The one mark that is chosen, if it is of this performer. */
+  readonly markId: string | null;
 }
+
+const facing = (performer: Performer): boolean => performer.marks.some(({ faces }) => faces !== undefined);
+
+/** Marks and walks of a performer; drawn anew only when they change. */
+export const Walks = memo(
+  function Walks({ performer, plan, chosen, markId }: WalksProps) {
+    const group = useRef<SVGGElement>(null);
+    useDriver(() => {
+      const now = seenPlan();
+      const own = now.cast.find(({ id }) => id === performer.id);
+      const next = own ? nextMark(now, own, liveStore.getState().seconds) : null;
+      for (const tape of group.current?.querySelectorAll('[data-mark]') ?? [])
+        tape.classList.toggle('next', tape.getAttribute('data-mark') === next?.id);
+    });
+    const walks = walksOf(performer, plan);
+    const drawn = walks.flatMap((walk) => walkDrawing(walk.path) ?? []);
+    const fast = walks.flatMap((walk) => (walk.tooFast ? (walkDrawing(walk.path) ?? []) : []));
+    return (
+      <g className={`walks${chosen ? ' chosen' : ''}`} ref={group}>
+        <path className="walk" d={drawn.map(({ line }) => polyline(line)).join('')} />
+        <path className="arrow" d={drawn.map(({ arrow }) => polygon(arrow)).join('')} />
+        {fast.length > 0 && (
+          <path className="walk too-fast" d={fast.map(({ line }) => polyline(line)).join('')} />
+        )}
+        {performer.marks.map((mark) => (
+          <Mark
+            key={mark.id}
+            id={mark.id}
+            at={mark.at}
+            headingDegrees={headingAt(plan, performer, mark)}
+            kind={mark.id === markId ? ' picked' : ''}
+          />
+        ))}
+      </g>
+    );
+  },
+  (before, after) =>
+    before.performer === after.performer &&
+    before.chosen === after.chosen &&
+    before.markId === after.markId &&
+    walksOf(before.performer, before.plan) === walksOf(after.performer, after.plan) &&
+    (before.plan.cast === after.plan.cast || !facing(after.performer)),
+);
 
 interface FigureProps {
   readonly performer: Performer;
@@ -54,7 +75,7 @@ interface FigureProps {
 export function Figure({ performer, spoken, chosen }: FigureProps) {
   const group = useRef<SVGGElement>(null);
   useDriver(() => {
-    const plan = livePlan();
+    const plan = seenPlan();
     const now = plan.cast.find(({ id }) => id === performer.id) ?? performer;
     const place = whereabouts(now, plan, liveStore.getState().seconds);
     if (!place) return;

@@ -25,6 +25,10 @@ interface Props {
   readonly sheet: SheetView;
   readonly setupId: string | null;
   readonly chosenIds: readonly string[];
+  /** The one mark that is chosen. */
+  readonly markId: string | null;
+  /** Setups whose camera stands over the line. */
+  readonly over: ReadonlySet<string>;
   readonly report: SetupReport | null;
   readonly dragged: Dragged | null;
 }
@@ -35,7 +39,8 @@ const ON_THE_DECK = new Set(['cable', 'track']);
 const OVER_THE_DECK = new Set(['line']);
 
 /** All that is drawn to scale, from the ground up. What did not change is not drawn again. */
-export function Drawing({ plan, committed, sheet, setupId, chosenIds, report, dragged }: Props) {
+export function Drawing(props: Props) {
+  const { plan, committed, sheet, setupId, chosenIds, markId, over, report, dragged } = props;
   const [x, y] = sheet.at([0, 0]);
   const world = `translate(${x} ${y}) scale(${sheet.perMetre})`;
   const decks = shown(decksOf(plan));
@@ -105,7 +110,13 @@ export function Drawing({ plan, committed, sheet, setupId, chosenIds, report, dr
         </g>
         <g className="cast-layer">
           {shown(plan.cast).map((performer) => (
-            <Walks key={performer.id} performer={performer} />
+            <Walks
+              key={performer.id}
+              performer={performer}
+              plan={plan}
+              chosen={chosen.has(performer.id)}
+              markId={chosen.has(performer.id) ? markId : null}
+            />
           ))}
           {shown(plan.cast).map((performer) => (
             <Figure
@@ -116,7 +127,7 @@ export function Drawing({ plan, committed, sheet, setupId, chosenIds, report, dr
             />
           ))}
         </g>
-        <Cameras plan={plan} setupId={setupId} />
+        <Cameras plan={plan} setupId={setupId} over={over} />
       </g>
     </DraftIds>
   );

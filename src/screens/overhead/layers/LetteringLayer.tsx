@@ -1,9 +1,12 @@
 import { memo, useRef } from 'react';
 import { whereabouts } from '../../../core/form/figure/whereabouts';
 import { stateAt } from '../../../core/optics/camera';
-import { livePlan, liveStore } from '../../../desk/liveStore';
+import { seenPlan } from '../../../desk/blocking/onlyIn';
+import { liveStore } from '../../../desk/liveStore';
+import { endsOfPair } from '../blocking/lines';
 import type { PlacedLabel } from '../geometry/labels';
-import type { Spot } from '../geometry/spots';
+import { between, type Spot } from '../geometry/spots';
+import { SIGN } from '../letteredWish';
 import type { Lettering } from '../measureText';
 import { SKYLINE } from '../skyline';
 import { useDriver } from '../useDriver';
@@ -11,6 +14,7 @@ import { useDriver } from '../useDriver';
 export interface WrittenLabel extends PlacedLabel {
   readonly style: Lettering;
   readonly quiet: boolean;
+  readonly fault: boolean;
   readonly chosen: boolean;
 }
 
@@ -52,12 +56,13 @@ const Name = memo(
     return (
       <g
         ref={group}
-        className={`name ${label.style}${label.quiet ? ' quiet' : ''}${label.chosen ? ' plate' : ''}${label.id === SKYLINE ? ' beyond' : ''}`}
+        className={`name ${label.style}${label.quiet ? ' quiet' : ''}${label.chosen ? ' plate' : ''}${label.id === SKYLINE ? ' beyond' : ''}${label.fault ? ' fault' : ''}`}
       >
         {label.chosen && label.style !== 'letter' && (
           <rect x={left - 3} y={top - 1} width={right - left + 6} height={bottom - top + 2} />
         )}
-        <text x={(left + right) / 2} y={baseline} textAnchor="middle">
+        {label.fault && <FaultSign at={[left + SIGN / 2 - 1, (top + bottom) / 2]} />}
+        <text x={(left + right + (label.fault ? SIGN : 0)) / 2} y={baseline} textAnchor="middle">
           {label.text}
         </text>
       </g>
@@ -69,14 +74,31 @@ const Name = memo(
     a.label.text === b.label.text &&
     a.label.style === b.label.style &&
     a.label.chosen === b.label.chosen &&
+    a.label.fault === b.label.fault &&
+    a.label.quiet === b.label.quiet &&
     a.label.bounds.every((value, side) => value === b.label.bounds[side]),
 );
 
-/** Where a performer or a camera is at an instant; null for what stands still. */
+/** A triangle on its side of a fault's words: what is wrong has a form, too. */
+export function FaultSign({ at: [x, y] }: { readonly at: Spot }) {
+  return (
+    <g className="fault-sign" transform={`translate(${x} ${y})`}>
+      <path d="M0 -5.5L5.5 4.5H-5.5Z" />
+      <path className="bar" d="M0 -2V1.2M0 2.6V3.2" />
+    </g>
+  );
+}
+
+/** Where a performer, a camera or the middle of a line is at an instant; null for what stands still. */
 function movingSpot(id: string, seconds: number): Spot | null {
-  const plan = livePlan();
-  if (id.startsWith('camera:')) {
-    const setup = plan.setups.find((each) => `camera:${each.id}` === id);
+  const plan = seenPlan();
+  const [kind, one, other] = id.split(':');
+  if (kind === 'line' && one !== undefined && other !== undefined) {
+    const ends = endsOfPair(plan, [one, other], seconds);
+    return ends && between(ends[0], ends[1], 0.5);
+  }
+  if (kind === 'camera' || kind === 'over') {
+    const setup = plan.setups.find((each) => each.id === one);
     if (!setup) return null;
     const { position } = stateAt(plan, setup, seconds);
     return [position[0], position[2]];

@@ -1,5 +1,6 @@
 import { useRef } from 'react';
-import { livePlan, liveStore } from '../../../desk/liveStore';
+import { seenPlan } from '../../../desk/blocking/onlyIn';
+import { liveStore } from '../../../desk/liveStore';
 import { polygonWithin, segmentWithin } from '../geometry/clipping';
 import { polygon, polyline } from '../geometry/paths';
 import { type Pane, toPane, type View } from '../geometry/sheet';
@@ -20,7 +21,7 @@ export function Pyramid({ setupId, view, pane }: PyramidProps) {
   const around = useRef<SVGPathElement>(null);
   const axis = useRef<SVGPathElement>(null);
   useDriver(() => {
-    const plan = livePlan();
+    const plan = seenPlan();
     const setup = plan.setups.find(({ id }) => id === setupId);
     if (!setup) return;
     const frame = frameOnPlan(plan, setup, liveStore.getState().seconds);

@@ -1,14 +1,17 @@
 import { moveItems } from '../../../core/plan/edits/moveItems';
 import { itemOf } from '../../../core/plan/items';
 import type { SnapReason } from '../../../core/plan/snap/types';
+import { onlyInSetup, seenOf } from '../../../desk/blocking/onlyIn';
 import { contextStore } from '../../../desk/contextStore';
 import { liveStore } from '../../../desk/liveStore';
 import { planStore } from '../../../desk/planStore';
 import { chooseItems, movableOf } from '../../../desk/selecting';
 import { sessionStore } from '../../../desk/sessionStore';
+import { toastStore } from '../../../desk/toastStore';
 import { snapDrag } from '../../../desk/tools/snapDrag';
+import { crowdingSentence } from '../blocking/crowding';
 import { type Bounds, distance, minus, type Spot } from '../geometry/spots';
-import { anchorOfTarget, itemIdOf, keyOf, movedTo, moveName, type Target } from '../targets';
+import { anchorOfTarget, itemIdOf, keyOf, movedTo, moveName, type Target, takenHold } from '../targets';
 import { longPress } from './longPress';
 import { type PointerOptions, type PointerUse, type SheetPointer, slackOf } from './types';
 import type { ViewUse } from './view';
@@ -76,8 +79,11 @@ export function handUse(now: () => PointerOptions, view: ViewUse): HandUse {
     now().tell(null);
     if (before?.type !== 'hold' || !before.moved || !before.anchor) return;
     const { gesture, commitGesture, dropGesture } = liveStore.getState();
-    if (commit && gesture) commitGesture(moveName(planStore.getState().plan, before.target, before.ids));
-    else dropGesture();
+    if (commit && gesture) {
+      commitGesture(moveName(planStore.getState().plan, before.target, before.ids));
+      const sentence = crowdingSentence(seenOf(planStore.getState().plan), before.target);
+      if (sentence !== null) toastStore.getState().say(sentence, { tone: 'warn' });
+    } else dropGesture();
     now().drag(null);
   };
 
@@ -86,12 +92,18 @@ export function handUse(now: () => PointerOptions, view: ViewUse): HandUse {
     const { plan } = planStore.getState();
     const { anchor, ids, pressed } = hold;
     const by = minus(now().sheet.roofAt(hold.last), pressed.spot);
-    const snapped = snapDrag(plan, ids, [anchor[0], anchor[1]], [anchor[0] + by[0], anchor[1] + by[1]], {
-      reachMetres: (pressed.touch ? CATCH.touch : CATCH.mouse) / now().sheet.perMetre,
-      free,
-      straight: shift,
-      held: hold.why.map(({ key }) => key),
-    });
+    const snapped = snapDrag(
+      seenOf(plan),
+      ids,
+      [anchor[0], anchor[1]],
+      [anchor[0] + by[0], anchor[1] + by[1]],
+      {
+        reachMetres: (pressed.touch ? CATCH.touch : CATCH.mouse) / now().sheet.perMetre,
+        free,
+        straight: shift,
+        held: hold.why.map(({ key }) => key),
+      },
+    );
     hold.why = snapped.why;
     const draft =
       ids.length > 0
@@ -106,7 +118,9 @@ export function handUse(now: () => PointerOptions, view: ViewUse): HandUse {
     const { selectedIds } = sessionStore.getState();
     if (id !== null && hold.target.type === 'item') {
       if (!selectedIds.includes(id)) now().choose(hold.target, howOf(hold.pressed));
-      hold.ids = movableOf(planStore.getState().plan, sessionStore.getState().selectedIds);
+      const { plan } = planStore.getState();
+      const cast = onlyInSetup(plan) ? new Set(plan.cast.map((performer) => performer.id)) : null;
+      hold.ids = movableOf(plan, sessionStore.getState().selectedIds).filter((each) => !cast?.has(each));
     }
     liveStore.getState().beginGesture(keyOf(hold.target));
   };
@@ -132,8 +146,9 @@ export function handUse(now: () => PointerOptions, view: ViewUse): HandUse {
       held = { type: 'ground', pressed: pointer, use: pointer.shift ? 'frame' : 'pan', moved: false };
       return;
     }
-    const { target } = found;
-    const anchor = anchorOfTarget(planStore.getState().plan, target);
+    const plan = seenOf(planStore.getState().plan);
+    const target = takenHold(plan, found.target, liveStore.getState().seconds);
+    const anchor = anchorOfTarget(plan, target);
     held = { type: 'hold', target, anchor, pressed: pointer, ids: [], last: at, why: [], moved: false };
     // What stays where it is may have been pressed to pan, and what is chosen with others to drag them all: those are
     // chosen when they are let go.

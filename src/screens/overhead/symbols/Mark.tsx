@@ -1,18 +1,24 @@
-import type { Mark as MarkRecord } from '../../../core/plan/schema/cast';
+import { polygon } from '../geometry/paths';
+import type { Spot } from '../geometry/spots';
+import { TAPE_OUTLINE } from '../geometry/tape';
 
-/** Tape of two inches laid in a T of a foot: common practice, no source. Metres. */
-const TAPE = 0.05;
-const ARM = 0.3;
-const STEM = 0.22;
+const OUTLINE = polygon(TAPE_OUTLINE);
 
-/** A taped T on the deck, its stem towards the back of who stands on it. */
-export function Mark({ mark }: { readonly mark: MarkRecord }) {
-  const [half, tape] = [ARM / 2, TAPE / 2];
+interface Props {
+  readonly id: string;
+  readonly at: Spot;
+  readonly headingDegrees: number;
+  readonly kind: string;
+}
+
+/** A taped T on the deck, its bar under the toes of who stands on it. */
+export function Mark({ id, at, headingDegrees, kind }: Props) {
   return (
     <path
-      className="tape"
-      transform={`translate(${mark.at[0]} ${mark.at[1]}) rotate(${mark.headingDegrees})`}
-      d={`M${-half} ${-tape}H${half}V${tape}H${tape}V${STEM}H${-tape}V${tape}H${-half}Z`}
+      className={`tape${kind}`}
+      data-mark={id}
+      transform={`translate(${at[0]} ${at[1]}) rotate(${headingDegrees})`}
+      d={OUTLINE}
     />
   );
 }

@@ -1,6 +1,7 @@
 import type { Piece } from '../../../core/plan/schema/pieces';
 import type { Ground } from '../../../core/plan/schema/plan';
 import { Box } from './Box';
+import { ChartSymbol } from './ChartSymbol';
 import { Chimney } from './Chimney';
 import { Fence } from './Fence';
 import { Line } from './Line';
@@ -41,6 +42,8 @@ export function PieceSymbol({ piece, ground }: { readonly piece: Piece; readonly
       return <ModelSymbol piece={piece} />;
     case 'pane':
       return <PaneSymbol piece={piece} />;
+    case 'chart':
+      return <ChartSymbol piece={piece} />;
     case 'deck':
     case 'skyline block':
       return null;
