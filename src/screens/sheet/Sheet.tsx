@@ -5,7 +5,8 @@ import { PaneBoundary } from '../parts/PaneBoundary';
 import { tallyOf } from '../report/concerns';
 import { useChosenSetup } from '../report/useChosenSetup';
 import { useSetupReport } from '../report/useSetupReports';
-import { BlockingHead, BlockingSheet } from './blocking/BlockingSheet';
+import { BlockingHead } from './blocking/BlockingSheet';
+import { BlockingViews } from './blocking/BlockingViews';
 import { FramesSheet } from './FramesSheet';
 import { Reading } from './Reading';
 import { SetSheet } from './SetSheet';
@@ -71,7 +72,7 @@ export function Sheet() {
       </div>
       <div className="sheet-panel" id="sheet-panel" role="tabpanel" aria-labelledby={`tab-${sheet}`}>
         <PaneBoundary key={sheet} name="The sheet">
-          {sheet === 'set' ? <SetSheet /> : sheet === 'blocking' ? <BlockingSheet /> : <FramesSheet />}
+          {sheet === 'set' ? <SetSheet /> : sheet === 'blocking' ? <BlockingViews /> : <FramesSheet />}
         </PaneBoundary>
       </div>
     </section>

@@ -6,6 +6,8 @@ import { actionSpan, drawnUntil } from '../../../desk/blocking/clock';
 import { isIn } from '../../../desk/blocking/things';
 import { useLive, useLivePlan, usePlanState, useSession } from '../../../desk/hooks';
 import { useElementSize } from '../../parts/useElementSize';
+import { BlockingSwitch } from './coverage/CoverageView';
+import { blockingViewStore } from './coverage/view';
 import { addBeatHere } from './doing';
 import { type Drawn, DrawnContext } from './drawing';
 import { Foot } from './Foot';
@@ -30,13 +32,17 @@ export function BlockingHead() {
   const plan = useLivePlan();
   const count = plan.beats.length;
   const [from, to] = actionSpan(plan);
+  const { view } = useStore(blockingViewStore);
   const words = count === 1 ? 'one beat' : `${count} beats, ${momentText(to - from)}`;
   return (
     <div className="blocking-head">
       <span className="q">{count === 0 ? 'no beats' : words}</span>
-      <button type="button" className="try" onClick={addBeatHere}>
-        Add a beat
-      </button>
+      <BlockingSwitch />
+      {view === 'timeline' ? (
+        <button type="button" className="try" onClick={addBeatHere}>
+          Add a beat
+        </button>
+      ) : null}
     </div>
   );
 }
