@@ -14,6 +14,7 @@ import { standOf } from '../walk/standpoints';
 import { WalkRound } from '../walk/walkRound';
 import { paneOf } from './panes';
 import { QUALITIES } from './quality';
+import { Rhythm } from './rhythm';
 import { StageDriver } from './stageDriver';
 import { watchStage } from './watchStage';
 
@@ -23,6 +24,7 @@ const THUMB_PATIENCE = 220;
 const REST_PATIENCE = 150;
 
 interface Works {
+  readonly rhythm: Rhythm;
   readonly driver: StageDriver;
   readonly walk: WalkRound;
   readonly hand: WalkHand;
@@ -39,12 +41,16 @@ export function RenderDriver() {
   const works = useRef<Works | null>(null);
   const thumbsAt = useRef(0);
   const frames = useRef(0);
+  const moved = useRef<{ readonly plan: Plan | null; readonly isTurning: boolean }>({
+    plan: null,
+    isTurning: false,
+  });
 
   useEffect(() => {
     const driver = new StageDriver(gl, scene);
     const walk = new WalkRound(invalidate);
     const hand = new WalkHand(walk);
-    works.current = { driver, walk, hand };
+    works.current = { driver, walk, hand, rhythm: new Rhythm() };
     const stop = watchStage(gl.domElement, {
       changed: () => {
         thumbsAt.current = performance.now() + THUMB_PATIENCE;
@@ -70,13 +76,17 @@ export function RenderDriver() {
 
   useFrame(() => {
     if (!works.current || gl.getContext().isContextLost()) return;
-    const { driver, walk, hand } = works.current;
+    const { driver, walk, hand, rhythm } = works.current;
     const { frameElement, walkElement, thumbElements, pictureReady, setPictureReady } = viewStore.getState();
     const { setupId, selectedIds, pictureQuality, pictureShows: shows, roofView } = sessionStore.getState();
     const { seconds, playing, gesture } = liveStore.getState();
     const plan = livePlan();
     const quality = QUALITIES[pictureQuality];
-    const pixelRatio = Math.min(quality.mostPixelRatio, window.devicePixelRatio);
+    const isMoving = playing || moved.current.isTurning || (gesture !== null && plan !== moved.current.plan);
+    // What moves is drawn as fine as keeps the display's rate, and in full once it rests; the light picture has its own.
+    const fineness = pictureQuality === 'full' ? rhythm.frame(performance.now(), isMoving) : 1;
+    if (fineness < 1 && !playing) wakeLater(invalidate, performance.now() + REST_PATIENCE);
+    const pixelRatio = Math.min(quality.mostPixelRatio, window.devicePixelRatio) * fineness;
     const moment = { plan, seconds, quality, shows, pixelRatio };
     const setup = plan.setups.find(({ id }) => id === setupId) ?? plan.setups[0] ?? null;
     const canvas = gl.domElement.getBoundingClientRect();
@@ -98,14 +108,18 @@ export function RenderDriver() {
       standAsAsked(walk, plan, seconds, setup);
       const isDear = pictureQuality === 'light';
       walk.setDamped(!isDear);
-      const isMoving = walk.settle();
+      const isTurning = walk.settle();
+      moved.current = { plan, isTurning };
       // Where pictures are dear, one in motion is drawn coarse, and fine once it rests.
-      if (isMoving && isDear) wakeLater(invalidate, performance.now() + REST_PATIENCE);
-      else if (isMoving) invalidate();
-      const ratio = isMoving && isDear ? pixelRatio / 2 : pixelRatio;
+      if (isTurning && isDear) wakeLater(invalidate, performance.now() + REST_PATIENCE);
+      else if (isTurning) invalidate();
+      const ratio = isTurning && isDear ? pixelRatio / 2 : pixelRatio;
       driver.showWalk({ ...moment, pixelRatio: ratio }, setup, walk, walkPane, selectedIds);
       hand.draw();
-    } else driver.forgetWalk();
+    } else {
+      moved.current = { plan, isTurning: false };
+      driver.forgetWalk();
+    }
 
     // Thumbnails and stills come one by one, once the hand rests; the end of a move or a drag calls for them again.
     // A still is of a plan of its own, so what is only tried out does not hold it up.
