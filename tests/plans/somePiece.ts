@@ -21,6 +21,7 @@ export const PIECE_KINDS = [
   'box',
   'riser',
   'pane',
+  'chart',
   'skyline block',
 ] as const satisfies readonly Piece['kind'][];
 export type PieceKind = (typeof PIECE_KINDS)[number];
@@ -204,6 +205,19 @@ export function somePiece(id: string, kind: PieceKind, roof: Roof, draw: Draw): 
         widthMetres: draw.between(0.5, 2),
         heightMetres: draw.between(0.5, 2.2),
         finish: draw.pick(['glass', 'mirror'] as const),
+      };
+    case 'chart':
+      return {
+        ...common,
+        ...standing,
+        kind,
+        widthMetres: draw.between(0.3, 1.6),
+        heightMetres: draw.between(0.2, 1.2),
+        middleMetres: draw.between(0, 2),
+        tiltDegrees: draw.between(-60, 60),
+        face: draw.chance(0.7)
+          ? { kind: 'squares', columns: draw.whole(2, 12), rows: draw.whole(2, 9) }
+          : { kind: 'grey card' },
       };
     case 'skyline block': {
       const bearing = draw.between(0, 2 * Math.PI);

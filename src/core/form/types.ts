@@ -18,6 +18,7 @@ export type Substance =
   | 'rubber'
   | 'black cloth'
   | 'white cloth'
+  | 'card'
   | 'diffusion'
   | 'silver'
   | 'glass'

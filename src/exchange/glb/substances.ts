@@ -36,6 +36,7 @@ export const SUBSTANCE_LOOKS: Readonly<Record<Substance, SubstanceLook>> = {
   rubber: matt('#1b1c1d'),
   'black cloth': sheet('#0e0e10', 1),
   'white cloth': sheet('#e9e7e1', 1),
+  card: matt('#ededed', 1),
   diffusion: sheet('#f3f2ee', 0.8),
   silver: { ...metal('#d5d8da', 0.3), sheet: true },
   glass: sheet('#9fb2b8', 0.05),

@@ -50,6 +50,7 @@ export const LOOKS: Readonly<Record<Substance, Look>> = {
   rubber: look('#1b1b1c', 0.75, 'plain'),
   'black cloth': look('#0e0e10', 0.95, 'weave'),
   'white cloth': look('#dcdad4', 0.9, 'weave'),
+  card: look('#ededed', 0.96, 'plain'),
   diffusion: look('#e4e4e0', 0.85, 'plain', { lets: 0.9 }),
   silver: look('#c9ccd0', 0.3, 'spangle', { metalness: 0.95 }),
   glass: look('#0b0e10', 0.06, 'plain', { clear: 0.92 }),

@@ -7,7 +7,7 @@ const nested = '['.repeat(DEEP) + ']'.repeat(DEEP);
 
 const NO_OBJECT = 'expected an object that starts with {"standclear": 1.';
 const ANY_KIND =
-  'a kind of set piece: deck, parapet, wall, fence, stair house, shed, tank, post, line, chimney, box, riser, pane, skyline block or model';
+  'a kind of set piece: deck, parapet, wall, fence, stair house, shed, tank, post, line, chimney, box, riser, pane, chart, skyline block or model';
 
 type Row = readonly [what: string, text: string, ...sentences: string[]];
 

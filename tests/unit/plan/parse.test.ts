@@ -18,7 +18,7 @@ function swapped(passage: string, by: string): string {
 
 const POST = 'pieces[13].heightMetres of "Post behind the fence"';
 const KINDS =
-  'a kind of set piece: deck, parapet, wall, fence, stair house, shed, tank, post, line, chimney, box, riser, pane, skyline block or model';
+  'a kind of set piece: deck, parapet, wall, fence, stair house, shed, tank, post, line, chimney, box, riser, pane, chart, skyline block or model';
 
 describe('a field', () => {
   test.each([

@@ -2,6 +2,7 @@ import type { Piece } from '../../plan/schema/pieces';
 import type { Ground } from '../../plan/schema/plan';
 import type { PlacedPart } from '../types';
 import { boxParts } from './box';
+import { chartParts } from './chart';
 import { chimneyParts } from './chimney';
 import { deckParts } from './deck';
 import { fenceParts } from './fence';
@@ -52,6 +53,8 @@ export function pieceParts(piece: Piece, ground: Ground): readonly PlacedPart[] 
       return modelParts(piece);
     case 'pane':
       return paneParts(piece);
+    case 'chart':
+      return chartParts(piece);
     case 'skyline block':
       return skylineBlockParts(piece);
   }

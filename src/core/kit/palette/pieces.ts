@@ -2,7 +2,7 @@ import { addHole } from '../../plan/edits/addHole';
 import { kept, tidyCoordinate, tidyHeading, tidyMetres, tidyPoint } from '../../plan/edits/tidy';
 import { bearingOf, metresBetween } from '../../plan/runs';
 import type { Spot } from '../../plan/schema/numbers';
-import type { Piece } from '../../plan/schema/pieces';
+import type { ChartFace, Piece } from '../../plan/schema/pieces';
 import type { Plan } from '../../plan/schema/plan';
 import { surfaceUnder } from '../../plan/surfaces';
 import type { Making, MakingEntry, NewItem } from './entry';
@@ -100,6 +100,16 @@ function pane(
     },
   };
 }
+
+/** A board upright at a camera's height. Source: common practice, no source */
+const chart = (widthMetres: number, heightMetres: number, face: ChartFace): Standing => ({
+  kind: 'chart',
+  widthMetres,
+  heightMetres,
+  middleMetres: 1.5,
+  tiltDegrees: 0,
+  face,
+});
 
 interface Strung {
   readonly cloths: number;
@@ -275,6 +285,19 @@ export const PIECE_ENTRIES: readonly MakingEntry[] = [
     { id: 'mirror', word: 'Mirror', icon: 'mirror', also: ['reflection', 'looking glass'] },
     'mirror',
     [0.8, 1.8],
+  ),
+  standing(
+    {
+      id: 'chart',
+      word: 'Lens chart',
+      icon: 'chart',
+      also: ['test', 'board', 'squares', 'checkerboard', 'focus'],
+    },
+    chart(1.1, 0.8, { kind: 'squares', columns: 10, rows: 7 }),
+  ),
+  standing(
+    { id: 'grey-card', word: 'Grey card', icon: 'chart', also: ['exposure', 'meter', '18 %', 'test'] },
+    chart(0.3, 0.24, { kind: 'grey card' }),
   ),
   standing(
     {

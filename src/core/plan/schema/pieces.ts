@@ -9,6 +9,7 @@ import {
   share,
   sizeMetres,
   spot,
+  tiltDegrees,
   wholeCount,
   within,
 } from './numbers';
@@ -183,6 +184,27 @@ const pane = v.strictObject({
   heightMetres: sizeMetres,
   finish: v.picklist(['glass', 'mirror'], 'glass or mirror'),
 });
+/** A flat matt board to try lenses and exposure by, held on a pole whose foot stands on `at`; it faces its heading. */
+const chart = v.strictObject({
+  ...common,
+  ...standing,
+  kind: v.literal('chart'),
+  /** Of the board, its white margin included. */
+  widthMetres: sizeMetres,
+  heightMetres: sizeMetres,
+  /** From the foot up to the middle of the board, about which it tilts. */
+  middleMetres: lengthMetres,
+  tiltDegrees,
+  face: v.variant(
+    'kind',
+    [
+      /** Black and white squares by turns, as large as leave half of one of white all around. */
+      v.strictObject({ kind: v.literal('squares'), columns: wholeCount(2, 24), rows: wholeCount(2, 24) }),
+      v.strictObject({ kind: v.literal('grey card') }),
+    ],
+    'a face: {"kind": "squares", "columns": …, "rows": …} or {"kind": "grey card"}',
+  ),
+});
 const skylineBlock = v.strictObject({
   ...common,
   ...standing,
@@ -207,13 +229,15 @@ export const piece = v.variant(
     box,
     riser,
     pane,
+    chart,
     skylineBlock,
     model,
   ],
-  'a kind of set piece: deck, parapet, wall, fence, stair house, shed, tank, post, line, chimney, box, riser, pane, skyline block or model',
+  'a kind of set piece: deck, parapet, wall, fence, stair house, shed, tank, post, line, chimney, box, riser, pane, chart, skyline block or model',
 );
 
 export type Piece = v.InferOutput<typeof piece>;
 export type Material = v.InferOutput<typeof material>;
+export type ChartFace = v.InferOutput<typeof chart>['face'];
 export type Mesh = v.InferOutput<typeof mesh>;
 export type Opening = v.InferOutput<typeof opening>;

@@ -148,6 +148,7 @@ function ofPiece(piece: Piece): Caught {
     }
     case 'tank':
     case 'post':
+    case 'chart':
       return { edges: [], points: [middlePoint(piece.id, flat(piece.at), name)] };
     case 'skyline block':
       return NOTHING;

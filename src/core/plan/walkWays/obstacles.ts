@@ -17,6 +17,8 @@ const ROUND_CORNERS = 16;
 /** Walls of a stair house and a closed fence's mesh are at least so thick on the floor, metres. */
 const THINNEST_METRES = 0.02;
 const HOUSE_WALL_METRES = 0.2;
+/** Around the foot of a chart nobody walks, metres. Source: common practice, no source */
+const CHART_FOOT_METRES = 0.25;
 
 type Sized = Extract<Piece, { readonly size: unknown }>;
 type Run = Extract<Piece, { readonly kind: 'wall' | 'parapet' | 'fence' }>;
@@ -171,6 +173,17 @@ function solidsOf(piece: Piece, floor: Floor): readonly Solid[] {
       const half = piece.widthMetres / 2;
       const outline = lying(piece, [-half, half], [-THINNEST_METRES / 2, THINNEST_METRES / 2]);
       return [{ outline, bottom: piece.at[1], top: piece.at[1] + piece.heightMetres }];
+    }
+    case 'chart': {
+      const half = piece.widthMetres / 2;
+      const tilt = (piece.tiltDegrees * Math.PI) / 180;
+      const deep = Math.max(THINNEST_METRES, piece.heightMetres * Math.abs(sin(tilt))) / 2;
+      const high = (piece.heightMetres / 2) * cos(tilt);
+      const middle = piece.at[1] + piece.middleMetres;
+      return [
+        { outline: lying(piece, [-half, half], [-deep, deep]), bottom: middle - high, top: middle + high },
+        { outline: round([piece.at[0], piece.at[2]], CHART_FOOT_METRES), bottom: piece.at[1], top: middle },
+      ];
     }
     case 'model':
       return [modelSolid(piece)];

@@ -34,6 +34,7 @@ const OF_KIND: Readonly<Record<string, IconName>> = {
   box: 'box',
   riser: 'riser',
   pane: 'pane',
+  chart: 'chart',
   'skyline block': 'block',
   model: 'model',
 };

@@ -73,3 +73,13 @@ export function countOf(id: string, key: string, label: string, value: number): 
     change: (plan, typed) => reshaped(plan, id, { [key]: typed }),
   };
 }
+
+/** The tilt of what faces somewhere, up-positive. */
+export const tiltField = (id: string, tiltDegrees: number): FieldSpec => ({
+  form: 'number',
+  label: 'tilt',
+  value: tiltDegrees,
+  unit: '°',
+  decimals: 1,
+  change: (plan, value) => reshaped(plan, id, { tiltDegrees: value }),
+});

@@ -2,7 +2,7 @@ import { runLength } from '../../../core/plan/runs';
 import type { Gear } from '../../../core/plan/schema/gear';
 import type { Plan } from '../../../core/plan/schema/plan';
 import { formatLength, type LengthSystem } from '../../../core/units/lengths';
-import { choice, countOf, lengthOf, named, reshaped, sizeFields } from './build';
+import { choice, countOf, lengthOf, named, reshaped, sizeFields, tiltField } from './build';
 import { CLOTH_SIZES, clothSizeWord } from './clothSizes';
 import { ridesField } from './dollyFields';
 import { dimFields, lampFacts, lampFields } from './lampFields';
@@ -68,15 +68,6 @@ function clothFields(cloth: Cloth): FieldSpec[] {
     ...light,
   ];
 }
-
-const tiltField = (id: string, tiltDegrees: number): FieldSpec => ({
-  form: 'number',
-  label: 'tilt',
-  value: tiltDegrees,
-  unit: '°',
-  decimals: 1,
-  change: (plan, value) => reshaped(plan, id, { tiltDegrees: value }),
-});
 
 /** A cable goes round corners and up to what it feeds: a tenth more than it measures. Source: common practice, no source */
 const SLACK = 1.1;

@@ -1,8 +1,8 @@
 import { areaOf } from '../../../core/plan/areas';
-import type { Material, Mesh, Piece } from '../../../core/plan/schema/pieces';
+import type { ChartFace, Material, Mesh, Piece } from '../../../core/plan/schema/pieces';
 import type { LengthSystem } from '../../../core/units/lengths';
 import { areaText } from './areaText';
-import { choice, countOf, lengthOf, named, reshaped, sizeFields } from './build';
+import { choice, countOf, lengthOf, named, reshaped, sizeFields, tiltField } from './build';
 import type { FieldGroup, FieldSpec } from './types';
 
 const MATERIALS = named<Material>(['brick', 'render', 'timber', 'metal', 'concrete']);
@@ -42,6 +42,29 @@ function fenceFields(fence: Extract<Piece, { kind: 'fence' }>): FieldSpec[] {
     choice('filled with', mesh ? 'wire mesh' : 'nothing', named(['wire mesh', 'nothing']), (plan, value) =>
       reshaped(plan, id, { mesh: value === 'nothing' ? null : (mesh ?? NEW_MESH) }),
     ),
+  ];
+}
+
+/** What a chart gets when its squares are put back. Source: common practice, no source */
+const NEW_SQUARES: Extract<ChartFace, { kind: 'squares' }> = { kind: 'squares', columns: 10, rows: 7 };
+
+function chartFields(chart: Extract<Piece, { kind: 'chart' }>): FieldSpec[] {
+  const { id, face } = chart;
+  const count = (key: 'columns' | 'rows', squares: typeof NEW_SQUARES): FieldSpec => ({
+    form: 'number',
+    label: key,
+    value: squares[key],
+    change: (plan, value) => reshaped(plan, id, { face: { ...squares, [key]: value } }),
+  });
+  return [
+    lengthOf(id, 'widthMetres', 'width', chart.widthMetres),
+    lengthOf(id, 'heightMetres', 'height', chart.heightMetres),
+    lengthOf(id, 'middleMetres', 'middle at', chart.middleMetres),
+    tiltField(id, chart.tiltDegrees),
+    choice('face', face.kind, named(['squares', 'grey card']), (plan, kind) =>
+      kind === face.kind ? plan : reshaped(plan, id, { face: kind === 'squares' ? NEW_SQUARES : { kind } }),
+    ),
+    ...(face.kind === 'squares' ? [count('columns', face), count('rows', face)] : []),
   ];
 }
 
@@ -126,6 +149,8 @@ function ownFields(piece: Piece, lengths: LengthSystem): FieldSpec[] {
           reshaped(plan, id, { finish }),
         ),
       ];
+    case 'chart':
+      return chartFields(piece);
     case 'skyline block':
       return [
         ...sizeFields(id, piece.size),
