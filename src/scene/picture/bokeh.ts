@@ -57,7 +57,9 @@ const VERTEX = /* glsl */ `
     vec2 perTexel = size / vec2(halfSize);
     ivec2 first = cell * ivec2(gl_VertexID % across, gl_VertexID / across);
     vec3 light = vec3(0.0);
-    vec3 place = vec3(0.0);
+    vec2 middle = vec2(0.0);
+    float dioptres = 0.0;
+    float brightest = 0.0;
     float weights = 0.0;
     for (int k = 0; k < cell * cell; k++) {
       ivec2 texel = first + ivec2(k % cell, k / cell);
@@ -72,21 +74,25 @@ const VERTEX = /* glsl */ `
       for (int n = 0; n < 4; n++) {
         vec2 pixel = (vec2(texel) + 0.5) * perTexel + vec2(float(n & 1), float(n >> 1)) - 0.5;
         float over = max(1e-4, dot(textureLod(view, pixel / size, 0.0).rgb - left, LUMINANCE));
-        place += over * vec3(pixel, dioptresAt(pixel, size));
+        middle += over * pixel;
         weights += over;
+        /* At its edge a small light shares pixels with what is far behind it: the brightest is all its own. */
+        if (over <= brightest) continue;
+        brightest = over;
+        dioptres = dioptresAt(pixel, size);
       }
     }
     if (weights == 0.0) return;
-    place /= weights;
-    vSide = place.z < 1.0 / focus ? 1.0 : -1.0;
-    float radius = min(largest, max(0.8, radiusPerDioptre * abs(place.z - 1.0 / focus)));
+    middle /= weights;
+    vSide = dioptres < 1.0 / focus ? 1.0 : -1.0;
+    float radius = min(largest, max(0.8, radiusPerDioptre * abs(dioptres - 1.0 / focus)));
     vRadii = vec2(max(0.6, radius / narrower), radius);
-    vMiddle = place.xy;
-    vDioptres = place.z;
-    vCircle = (place.xy / size * 2.0 - 1.0 + circle.zw) * circle.xy;
+    vMiddle = middle;
+    vDioptres = dioptres;
+    vCircle = (middle / size * 2.0 - 1.0 + circle.zw) * circle.xy;
     vLight = min(light * perTexel.x * perTexel.y / (3.14159265 * vRadii.x * vRadii.y), vec3(30000.0));
     vSpan = 2.0 * max(vRadii.x, vRadii.y) + 2.0;
-    gl_Position = vec4(place.xy / size * 2.0 - 1.0, 0.0, 1.0);
+    gl_Position = vec4(middle / size * 2.0 - 1.0, 0.0, 1.0);
     gl_PointSize = vSpan;
   }`;
 
