@@ -167,6 +167,12 @@ export const SOURCES = {
     where: 'github.com/echowuzangye/CU-calculations-based-on-IES-file, ies/7.IES',
     seen: 'read',
   },
+  'lm-63': {
+    title:
+      'IES LM-63-1986 to 2019, standard file format for photometric data: order of the numbers, types A, B and C, symmetries, factors',
+    where: 'order of the numbers as in I. Ashdown: Parsing the IESNA LM-63 Photometric Data File, 1998',
+    seen: 'memory',
+  },
   'beam-angle': {
     title:
       'Beam angle between half the largest intensity, field angle between a tenth (IES definition, quoted)',

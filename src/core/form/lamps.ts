@@ -10,6 +10,7 @@ import { FORWARD } from './gear/housings/types';
 import { lampFace } from './gear/lampFace';
 import { type Practical, practicalPlacement } from './gear/practical';
 import { type GearOf, headClassOf } from './gear/references';
+import type { LampBeam } from './photometry/ownBeam';
 import type { LampForm } from './types';
 
 /**
@@ -44,6 +45,7 @@ function headLamp(head: GearOf<'head'>, plan: Plan): LampForm {
     peakCandela: beam.peakCandela * head.dim,
     beamDegrees: beam.beamDegrees,
     fieldDegrees: beam.fieldDegrees,
+    distribution: beam.distribution,
     kelvin: headClass.kelvin,
     tint: null,
     sizeMetres: glowMetres,
@@ -52,13 +54,13 @@ function headLamp(head: GearOf<'head'>, plan: Plan): LampForm {
 
 function practicalLamp(practical: Practical, headClass: HeadClass, seconds: number): LampForm {
   const placement = practicalPlacement(practical, headClass);
-  const { faceMetres, glowMetres } = lampFace(headClass, null);
+  const { faceMetres, glowMetres, beam } = lampFace(headClass, null);
   const { flicker } = practical;
   return {
-    ...lampOf(practical.id, headClass),
+    ...lampOf(practical.id, headClass, beam),
     position: moved(placement, scale(FORWARD, faceMetres)),
     direction: headClass.form === 'bulb' ? DOWN : turned(placement, FORWARD),
-    peakCandela: headClass.peakCandela * practical.dim * (flicker ? flickerShare(flicker, seconds) : 1),
+    peakCandela: beam.peakCandela * practical.dim * (flicker ? flickerShare(flicker, seconds) : 1),
     tint: practical.tint ?? null,
     sizeMetres: glowMetres,
   };
@@ -66,25 +68,31 @@ function practicalLamp(practical: Practical, headClass: HeadClass, seconds: numb
 
 const DOWN: Vec3 = [0, -1, 0];
 
-/** A bulb on a string shines all round, whatever its class says of a beam. */
+/** A bulb on a string shines all round, whatever its class says of a beam, unless its light was measured. */
 function bulbLamps(string: BulbString, headClass: HeadClass): LampForm[] {
   const { size } = headClass;
+  const { beam } = lampFace(headClass, null);
   return bulbPlaces(string, size).map((position) => ({
-    ...lampOf(string.id, headClass),
+    ...lampOf(string.id, headClass, beam.distribution ? beam : { ...beam, ...ALL_ROUND }),
     position,
     direction: DOWN,
-    peakCandela: headClass.peakCandela * string.dim,
-    beamDegrees: 360,
-    fieldDegrees: 360,
+    peakCandela: beam.peakCandela * string.dim,
     sizeMetres: [size[0], glassMetres(size), size[0]],
   }));
 }
 
-const lampOf = (itemId: string, { id, beamDegrees, fieldDegrees, kelvin }: HeadClass) => ({
+const ALL_ROUND = { beamDegrees: 360, fieldDegrees: 360 };
+
+const lampOf = (
+  itemId: string,
+  { id, kelvin }: HeadClass,
+  { beamDegrees, fieldDegrees, distribution }: LampBeam,
+) => ({
   itemId,
   headClassId: id,
   beamDegrees,
   fieldDegrees,
+  distribution,
   kelvin,
   tint: null,
 });

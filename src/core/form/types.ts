@@ -1,4 +1,5 @@
 import type { Section } from '../plan/items';
+import type { Distribution } from '../plan/schema/distribution';
 import type { Wish } from '../plan/schema/texts';
 import type { ModelSkin } from './models/heldModel';
 
@@ -99,6 +100,8 @@ export interface LampForm {
   readonly peakCandela: number;
   readonly beamDegrees: number;
   readonly fieldDegrees: number;
+  /** The measured table that its light goes by, with the peak as above; null where beam and field are all there is. */
+  readonly distribution: Distribution | null;
   readonly kelvin: number;
   readonly tint: string | null;
   readonly sizeMetres: readonly [number, number, number];

@@ -2,6 +2,8 @@ import type { HeadClass } from '../plan/schema/kit';
 
 /** Full angles of half and a tenth of the peak of an evenly glowing area, whose intensity goes with the cosine. */
 const EVEN = { beamDegrees: 120, fieldDegrees: 168.5 };
+/** Of a flat emitter behind nothing but its glass and a shallow rim. */
+const BARE = { beamDegrees: 110, fieldDegrees: 150 };
 /** All round. */
 const ALL_ROUND = { beamDegrees: 360, fieldDegrees: 360 };
 const LED = { powerFactor: 0.95 };
@@ -19,6 +21,18 @@ export const HEADS: readonly HeadClass[] = [
     peakCandela: 45000,
     beamDegrees: 40,
     fieldDegrees: 62,
+    ...DAYLIGHT,
+    source: 'head-classes',
+  },
+  {
+    id: 'led-bare-300',
+    label: 'LED spot, 300\u00a0W, bare',
+    form: 'spot',
+    size: [0.13, 0.13, 0.26],
+    watts: 350,
+    ...LED,
+    peakCandela: 10500,
+    ...BARE,
     ...DAYLIGHT,
     source: 'head-classes',
   },
@@ -45,6 +59,18 @@ export const HEADS: readonly HeadClass[] = [
     peakCandela: 90000,
     beamDegrees: 40,
     fieldDegrees: 62,
+    ...DAYLIGHT,
+    source: 'head-classes',
+  },
+  {
+    id: 'led-bare-600',
+    label: 'LED spot, 600\u00a0W, bare',
+    form: 'spot',
+    size: [0.16, 0.16, 0.32],
+    watts: 720,
+    ...LED,
+    peakCandela: 21000,
+    ...BARE,
     ...DAYLIGHT,
     source: 'head-classes',
   },

@@ -1,4 +1,5 @@
 import { add, length, scale, subtract, unit, type Vec3 } from '../form/build/vector';
+import { lampFrame } from '../form/photometry/lampFrame';
 import type { LampForm } from '../form/types';
 import type { HeadClass } from '../plan/schema/kit';
 import { cos, sin } from '../units/steadyMath';
@@ -16,23 +17,11 @@ export interface GlowFace {
 
 const ROUND_FORMS: readonly HeadClass['form'][] = ['spot', 'fresnel', 'bulkhead'];
 
-/** Two level and upright directions square to a way; straight up or down, as for what faces −z. */
-function frameOf(way: Vec3): readonly [Vec3, Vec3] {
-  const level = length([way[0], 0, way[2]]);
-  const right: Vec3 = level < 1e-9 ? [1, 0, 0] : [-way[2] / level, 0, way[0] / level];
-  const up: Vec3 = [
-    right[1] * way[2] - right[2] * way[1],
-    right[2] * way[0] - right[0] * way[2],
-    right[0] * way[1] - right[1] * way[0],
-  ];
-  return [right, up];
-}
-
 /** The face of a lamp; `isSquare` for a softbox, whatever lamp is in it. */
 export function glowFaceOf(lamp: LampForm, form: HeadClass['form'], isSquare: boolean): GlowFace {
   const [width, height, depth] = lamp.sizeMetres;
   const isBall = lamp.beamDegrees >= 360;
-  const [right, up] = frameOf(lamp.direction);
+  const { right, up } = lampFrame(lamp.direction);
   return {
     outline: isBall ? 'ball' : ROUND_FORMS.includes(form) && !isSquare ? 'round' : 'square',
     middle: lamp.position,
@@ -98,7 +87,7 @@ export function placesOn(face: GlowFace, point: Vec3, one = false): readonly Vec
   const share = (2 * reachOf(face)) / Math.max(metres, 1e-6);
   const rank = one || share < TINY ? 0 : share < WIDE ? 1 : 2;
   if (rank === 0) return [face.middle];
-  const [right, up] = face.outline === 'ball' ? frameOf(unit(towards)) : [face.right, face.up];
+  const { right, up } = face.outline === 'ball' ? lampFrame(unit(towards)) : face;
   return (face.outline === 'square' ? SQUARES : DISCS)[rank].map(([x, y]) =>
     add(face.middle, add(scale(right, x * face.halfWidth), scale(up, y * face.halfHeight))),
   );

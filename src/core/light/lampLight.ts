@@ -45,13 +45,13 @@ export function lampLight(
   question: LightQuestion,
   one = false,
 ): SourceLight | null {
-  const { form, face, reachMetres, curve } = lamp;
+  const { form, face, reachMetres, share } = lamp;
   if (question.facing && isBehind(lamp, point, question.facing)) return null;
   const way = subtract(point, face.middle);
   const metres = Math.max(length(way), NEAREST_METRES);
   const cosine = cosineTo(way, metres, form.direction);
   const isBroad = (2 * reachMetres) / metres > BROAD && !one;
-  const candela = form.peakCandela * curve(cosine);
+  const candela = form.peakCandela * share(way, cosine);
   if (!isBroad && candela / (metres * metres) < LEAST_LUX) return null;
   const { stage } = scene.blockers;
   const along = partsAlong(
@@ -70,7 +70,9 @@ export function lampLight(
   for (const place of places) {
     const back = subtract(place, point);
     const away = Math.max(length(back), NEAREST_METRES);
-    const strength = isBroad ? form.peakCandela * curve(-cosineTo(back, away, form.direction)) : candela;
+    const strength = isBroad
+      ? form.peakCandela * share(scale(back, -1), -cosineTo(back, away, form.direction))
+      : candela;
     const lux = strength / (places.length * away * away);
     if (lux === 0) continue;
     full += lux;

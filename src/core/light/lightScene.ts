@@ -1,6 +1,6 @@
-import { type BeamCurve, beamCurve } from '../form/beam';
 import { headClassOf } from '../form/gear/references';
 import { lampsAt } from '../form/lamps';
+import { type LampShare, lampShare } from '../form/photometry/lampShare';
 import type { LampForm } from '../form/types';
 import { formsThrough } from '../optics/riding';
 import type { Gear } from '../plan/schema/gear';
@@ -13,7 +13,7 @@ import { type GlowFace, glowFaceOf, reachOf } from './glowFace';
 /** A lamp that is on, and what of the scene is its own. */
 export interface SceneLamp {
   readonly form: LampForm;
-  readonly curve: BeamCurve;
+  readonly share: LampShare;
   readonly face: GlowFace;
   readonly reachMetres: number;
   /** Numbers of its own item and of the stand that carries it; −1 for no stand. */
@@ -52,7 +52,7 @@ function sceneLamp(
   const face = glowFaceOf(form, headClassOf(gear, plan).form, modifier === 'softbox');
   return {
     form,
-    curve: beamCurve(form),
+    share: lampShare(form),
     face,
     reachMetres: reachOf(face),
     item: items.get(form.itemId) ?? -1,

@@ -1,6 +1,7 @@
 import { castFaults } from './castChecks';
 import { type PlanFault, quoteFound } from './faults';
 import { itemsOf } from './items';
+import { lightFaults } from './lightChecks';
 import { doubles, unknown, unnamed } from './references';
 import type { Plan } from './schema/plan';
 import { setupFaults } from './setupChecks';
@@ -28,6 +29,7 @@ export function crossCheck(plan: Plan): PlanFault[] {
     ...doubles('Lens', kit.lenses),
     ...doubles('Head class', kit.heads),
     ...doubles('Stand class', kit.stands),
+    ...lightFaults(kit.heads),
     ...doubles('Tape', unnamed(plan.tapes ?? [])),
     ...doubles('Frame line', plan.frameLines ?? []),
     ...doubles('Pass', unnamed(plan.passes ?? [])),

@@ -51,6 +51,7 @@ import { setClass } from '../../../src/core/plan/edits/setClass';
 import { setCorner } from '../../../src/core/plan/edits/setCorner';
 import { setFrameLine } from '../../../src/core/plan/edits/setFrameLine';
 import { setGround } from '../../../src/core/plan/edits/setGround';
+import { type HeadLight, setHeadLight } from '../../../src/core/plan/edits/setHeadLight';
 import { setKeyPosition } from '../../../src/core/plan/edits/setKeyPosition';
 import { setKitBody } from '../../../src/core/plan/edits/setKitBody';
 import { setKitLens } from '../../../src/core/plan/edits/setKitLens';
@@ -492,6 +493,31 @@ export const EDITS: Readonly<Record<string, Make>> = {
   setGround: (hat) => {
     const patch = hat.draw.pick([{}, { wetness: 'dry' }, { surface: 'tile', wetness: 'puddled' }] as const);
     return (plan) => setGround(plan, { patch });
+  },
+  setHeadLight: (hat) => {
+    const { draw } = hat;
+    const table = {
+      verticalDegrees: [0, draw.between(0, 60), 90],
+      horizontalDegrees: draw.pick([[0], [0, 90], [0, 91], [90, 0]]),
+      candela: draw.pick([
+        [[9, 5, 0]],
+        [
+          [9, 5, 0],
+          [9, 4, 0],
+        ],
+        [[0, 0, 0]],
+        [[-1, 0, 0]],
+        [[1]],
+      ]),
+      source: 'lamp.ies',
+    };
+    const lights: readonly (HeadLight | null)[] = [
+      null,
+      { distribution: table },
+      { reading: { lux: draw.pick([0, 1850, 1e6]), metres: draw.pick([3, 0, 150]) } },
+    ];
+    const args = { headId: hat.headClass(), light: draw.pick(lights) };
+    return (plan) => setHeadLight(plan, args);
   },
   setKeyPosition: (hat) => {
     const args = { setupId: hat.setup(), keyIndex: hat.index(), position: hat.point() };

@@ -70,6 +70,11 @@ export class Hat {
     );
   body = (): Body => this.oneOf(this.plan.kit.bodies, BUILT_IN_KIT.bodies[0]);
   lens = (): Lens => this.oneOf(this.plan.kit.lenses, BUILT_IN_KIT.lenses[0]);
+  headClass = (): string =>
+    this.oneOf(
+      this.plan.kit.heads.map(({ id }) => id),
+      'none',
+    );
   performer = (): string =>
     this.oneOf(
       this.plan.cast.map(({ id }) => id),

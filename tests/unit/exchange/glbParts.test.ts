@@ -110,6 +110,7 @@ describe('lightOf', () => {
     peakCandela: 5000,
     beamDegrees: 20,
     fieldDegrees: 40,
+    distribution: null,
     kelvin: 3200,
     tint: null,
     sizeMetres: [0.3, 0.3, 0.3],

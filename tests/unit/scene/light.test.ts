@@ -14,6 +14,7 @@ const lamp = (more: Partial<LampForm>): LampForm => ({
   peakCandela: 100,
   beamDegrees: 30,
   fieldDegrees: 50,
+  distribution: null,
   kelvin: 3200,
   tint: null,
   sizeMetres: [0.1, 0.1, 0.1],

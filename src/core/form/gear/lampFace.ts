@@ -1,6 +1,6 @@
 import type { HeadClass } from '../../plan/schema/kit';
-import type { Beam } from '../beam';
 import type { Vec3 } from '../build/vector';
+import type { LampBeam } from '../photometry/ownBeam';
 import { housingOf } from './housings';
 import { modifiedBeam } from './modifiedBeam';
 import { fitModifier, type Modifier } from './modifier';
@@ -11,7 +11,7 @@ export interface LampFace {
   readonly faceMetres: number;
   /** [width, height, depth] of what glows; metres. */
   readonly glowMetres: Vec3;
-  readonly beam: Beam;
+  readonly beam: LampBeam;
 }
 
 /** Lamps are asked for at every frame, and their faces only change with their class. */

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { distribution, reading } from './distribution';
 import { boxSize, sizeMetres, within } from './numbers';
 import { id, label, longText } from './texts';
 
@@ -85,7 +86,7 @@ export const lens = v.strictObject({
   source: v.optional(longText),
 });
 
-/** A class of head: what is published of such a lamp; everything else is derived. */
+/** A class of head: what is published of such a lamp, or was measured; everything else is derived. */
 const headClass = v.strictObject({
   id,
   label,
@@ -102,6 +103,10 @@ const headClass = v.strictObject({
   /** Full angle between the directions of a tenth of the peak intensity. */
   fieldDegrees: within(1, 360, 'degrees'),
   kelvin: within(1000, 20000, 'kelvin'),
+  /** Measured light, which takes the place of the candela and the angles above. */
+  distribution: v.optional(distribution),
+  /** A meter's word for the candela above, where there is no table. */
+  reading: v.optional(reading),
   source: v.optional(longText),
 });
 
