@@ -1,5 +1,6 @@
 import { startAssets } from './assets/holding';
 import { keepChoicesInPlan } from './choose';
+import { keepCompared } from './compare/compareStore';
 import { DEMO_FILE, fetchDemo } from './demo';
 import { EMPTY_PLAN } from './emptyPlan';
 import { startKeeping } from './keeping';
@@ -14,6 +15,7 @@ export async function startDesk(): Promise<void> {
   startKeeping();
   startPlayback();
   keepChoicesInPlan();
+  keepCompared();
   startReports();
   startAssets();
   const { startWith } = planStore.getState();

@@ -16,6 +16,7 @@ import { paneOf } from './panes';
 import { QUALITIES } from './quality';
 import { Rhythm } from './rhythm';
 import { StageDriver } from './stageDriver';
+import { ThumbTurns } from './thumbTurns';
 import { watchStage } from './watchStage';
 
 /** Thumbnails wait this long for the hand to rest, milliseconds. */
@@ -25,6 +26,7 @@ const REST_PATIENCE = 150;
 
 interface Works {
   readonly rhythm: Rhythm;
+  readonly turns: ThumbTurns;
   readonly driver: StageDriver;
   readonly walk: WalkRound;
   readonly hand: WalkHand;
@@ -50,7 +52,7 @@ export function RenderDriver() {
     const driver = new StageDriver(gl, scene);
     const walk = new WalkRound(invalidate);
     const hand = new WalkHand(walk);
-    works.current = { driver, walk, hand, rhythm: new Rhythm() };
+    works.current = { driver, walk, hand, rhythm: new Rhythm(), turns: new ThumbTurns() };
     const stop = watchStage(gl.domElement, {
       changed: () => {
         thumbsAt.current = performance.now() + THUMB_PATIENCE;
@@ -76,15 +78,16 @@ export function RenderDriver() {
 
   useFrame(() => {
     if (!works.current || gl.getContext().isContextLost()) return;
-    const { driver, walk, hand, rhythm } = works.current;
-    const { frameElement, walkElement, thumbElements, pictureReady, setPictureReady } = viewStore.getState();
+    const { driver, walk, hand, rhythm, turns } = works.current;
+    const beganAt = performance.now();
+    const { frameElements, walkElement, thumbElements, pictureReady, setPictureReady } = viewStore.getState();
     const { setupId, selectedIds, pictureQuality, pictureShows: shows, roofView } = sessionStore.getState();
     const { seconds, playing, gesture } = liveStore.getState();
     const plan = livePlan();
     const quality = QUALITIES[pictureQuality];
     const isMoving = playing || moved.current.isTurning || (gesture !== null && plan !== moved.current.plan);
     // What moves is drawn as fine as keeps the display's rate, and in full once it rests; the light picture has its own.
-    const fineness = pictureQuality === 'full' ? rhythm.frame(performance.now(), isMoving) : 1;
+    const fineness = pictureQuality === 'full' ? rhythm.frame(beganAt, isMoving) : 1;
     if (fineness < 1 && !playing) wakeLater(invalidate, performance.now() + REST_PATIENCE);
     const pixelRatio = Math.min(quality.mostPixelRatio, window.devicePixelRatio) * fineness;
     const moment = { plan, seconds, quality, shows, pixelRatio };
@@ -95,8 +98,19 @@ export function RenderDriver() {
     gl.setClearColor(0x000000, 0);
     gl.clear();
 
-    const framePane = frameElement && paneOf(frameElement, canvas);
-    if (setup && framePane) driver.showFrame(moment, setup, framePane);
+    const seen = plan.setups.flatMap((each) => {
+      const element = frameElements.get(each.id);
+      const pane = element ? paneOf(element, canvas) : null;
+      return pane ? [{ setup: each, pane }] : [];
+    });
+    driver.forgetFrames(seen.map(({ setup: { id } }) => id));
+    // Where pictures are dear, those beside what is looked through take turns while a move plays.
+    const others = seen.filter((each) => each.setup !== setup);
+    const late = others.filter((_, k) => k !== frames.current % others.length);
+    for (const each of seen) {
+      const mayBeLate = playing && pictureQuality === 'light' && late.includes(each);
+      driver.showFrame(moment, each.setup, each.pane, mayBeLate);
+    }
 
     // The hand hears the pointers first, and leaves to the turning what it does not take.
     hand.bind(walkElement);
@@ -124,6 +138,12 @@ export function RenderDriver() {
     // Thumbnails and stills come one by one, once the hand rests; the end of a move or a drag calls for them again.
     // A still is of a plan of its own, so what is only tried out does not hold it up.
     const wantsThumbs = thumbElements.size > 0 && gesture === null;
+    if (!playing) turns.rest();
+    else if (wantsThumbs && turns.frame(beganAt, performance.now() - beganAt)) {
+      // The strip plays along, a thumbnail at a time, as far as the move keeps its rate.
+      const from = performance.now();
+      if (driver.printNextThumb(moment, thumbElements)) turns.printed(performance.now() - from);
+    }
     if ((wantsThumbs || stillsStore.getState().waiting.length > 0) && !playing) {
       const isBusy = driver.paintings !== before || performance.now() < thumbsAt.current;
       if (isBusy) wakeLater(invalidate, thumbsAt.current);

@@ -44,7 +44,7 @@ interface Painted {
   readonly development: Development;
 }
 
-/** Paints the views of the stage: the chosen setup's frame, the walk-round and the setups' thumbnails. */
+/** Paints the views of the stage: the frames of the setups that are seen, the walk-round and the setups' thumbnails. */
 export class StageDriver {
   private readonly world: World;
   private readonly painter: Painter;
@@ -54,6 +54,7 @@ export class StageDriver {
   private readonly stills: StillPrinter;
   private readonly painted = new Map<string, Painted>();
   private readonly printed = new Map<string, readonly unknown[]>();
+  private lastPrinted: string | null = null;
   /** How many views have been painted: it stands still while nothing changes. */
   paintings = 0;
 
@@ -67,13 +68,23 @@ export class StageDriver {
     this.stills = new StillPrinter(renderer, this.painter);
   }
 
-  /** The chosen setup's frame with its look-around, into a pane of the canvas. */
-  showFrame(moment: Moment, setup: Setup, pane: Pane): void {
+  /**
+   * A setup's frame with its look-around, into a pane of the canvas. What `mayBeLate` is shown as it was last painted,
+   * where it was.
+   */
+  showFrame(moment: Moment, setup: Setup, pane: Pane, mayBeLate = false): void {
     const { plan, quality, shows, pixelRatio } = moment;
     const seconds = secondsIn(plan, setup, moment.seconds);
+    const name = frameName(setup.id);
+    const sizes = sizesOf(pane, pixelRatio, quality);
+    const before = this.painted.get(name);
+    if (mayBeLate && before?.targets.fits(sizes)) {
+      this.painter.show(pane, before.development);
+      return;
+    }
     const painted = this.painting(
-      'frame',
-      sizesOf(pane, pixelRatio, quality),
+      name,
+      sizes,
       [plan, seconds, setup, quality, shows, ...drawnWith()],
       (targets) => this.paintSetup(targets, moment, setup, seconds, LOOK_AROUND),
     );
@@ -116,15 +127,21 @@ export class StageDriver {
 
   /** Gives back what the walk-round's picture holds on the card, while it is not shown. */
   forgetWalk(): void {
-    this.painted.get('walk')?.targets.dispose();
-    this.painted.delete('walk');
+    this.forget('walk');
   }
 
-  /** Copies the first thumbnail that is out of date onto its canvas; false when all are up to date. */
+  /** Gives back what the frames of all other setups hold on the card. */
+  forgetFrames(shown: readonly string[]): void {
+    const names = new Set(shown.map(frameName));
+    for (const name of this.painted.keys()) if (isFrame(name) && !names.has(name)) this.forget(name);
+  }
+
+  /** Copies the next thumbnail that is out of date onto its canvas, in turn; false when all are up to date. */
   printNextThumb(moment: Moment, canvases: ReadonlyMap<string, HTMLCanvasElement>): boolean {
     const { plan, quality, shows } = moment;
     for (const setupId of this.printed.keys()) if (!canvases.has(setupId)) this.printed.delete(setupId);
-    for (const setup of plan.setups) {
+    const first = plan.setups.findIndex(({ id }) => id === this.lastPrinted) + 1;
+    for (const setup of [...plan.setups.slice(first), ...plan.setups.slice(0, first)]) {
       const canvas = canvases.get(setup.id);
       if (!canvas) continue;
       const size = thumbSize(canvas);
@@ -132,6 +149,7 @@ export class StageDriver {
       const inputs = [plan, seconds, setup, quality, shows, canvas, size.width, size.height, ...drawnWith()];
       if (!differs(this.printed.get(setup.id) ?? [], inputs)) continue;
       this.printed.set(setup.id, inputs);
+      this.lastPrinted = setup.id;
       const sizes = { ...size, samples: quality.samples, mirrorDivisor: quality.mirrorDivisor };
       const painted = this.painting('thumb', sizes, inputs, (targets) =>
         this.paintSetup(targets, moment, setup, seconds, 1),
@@ -225,6 +243,11 @@ export class StageDriver {
     };
   }
 
+  private forget(name: string): void {
+    this.painted.get(name)?.targets.dispose();
+    this.painted.delete(name);
+  }
+
   private painting(
     name: string,
     sizes: TargetSizes,
@@ -242,6 +265,10 @@ export class StageDriver {
     return painted;
   }
 }
+
+const FRAME = 'frame ';
+const frameName = (setupId: string): string => FRAME + setupId;
+const isFrame = (name: string): boolean => name.startsWith(FRAME);
 
 function sizesOf(pane: Pane, pixelRatio: number, { samples, mirrorDivisor }: Quality): TargetSizes {
   return {

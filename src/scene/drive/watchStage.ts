@@ -21,10 +21,9 @@ export function watchStage(canvas: HTMLCanvasElement, watcher: StageWatcher): ()
   const sizes = new ResizeObserver(watcher.invalidate);
   const observe = () => {
     sizes.disconnect();
-    const { frameElement, walkElement, thumbElements } = viewStore.getState();
-    for (const element of [document.body, frameElement, walkElement, ...thumbElements.values()]) {
-      if (element) sizes.observe(element);
-    }
+    const { frameElements, walkElement, thumbElements } = viewStore.getState();
+    const views = [walkElement, ...frameElements.values(), ...thumbElements.values()];
+    for (const element of [document.body, ...views]) if (element) sizes.observe(element);
   };
   const stops = [
     planStore.subscribe((now, before) => {

@@ -1,7 +1,9 @@
 import { loopSpan } from '../../desk/blocking/clock';
 import { goToSeconds, setupOf, stepFrames, stepSetup } from '../../desk/choose';
+import { setPaneCount } from '../../desk/compare/compareStore';
 import { livePlan, liveStore } from '../../desk/liveStore';
 import { sessionStore } from '../../desk/sessionStore';
+import { blockingViewStore } from '../sheet/blocking/coverage/view';
 import { isKey, plain } from './keys';
 import type { Action } from './types';
 
@@ -15,6 +17,14 @@ function dropOrClear(): void {
   const { gesture, dropGesture } = liveStore.getState();
   if (gesture) dropGesture();
   else sessionStore.getState().setSelectedIds([]);
+}
+
+/** The chart of coverage; from there back to the timeline. */
+function turnToCoverage(): void {
+  const { sheet, setSheet } = sessionStore.getState();
+  const isThere = sheet === 'blocking' && blockingViewStore.getState().view === 'coverage';
+  blockingViewStore.setState({ view: isThere ? 'timeline' : 'coverage' });
+  setSheet('blocking');
 }
 
 const view = (
@@ -107,6 +117,22 @@ export const VIEW_ACTIONS: readonly Action[] = [
     'the sheet Frames',
     (event) => isKey(event, '3', 'Digit3') && !event.shiftKey,
     () => sessionStore.getState().setSheet('frames'),
+  ),
+  view(
+    'coverage',
+    ['C'],
+    'coverage, beat by beat, or the timeline',
+    (event) => isKey(event, 'c', 'KeyC') && !event.shiftKey,
+    turnToCoverage,
+  ),
+  ...([1, 2, 4] as const).map((count) =>
+    view(
+      `compare-${count}`,
+      [`Shift ${count}`],
+      count === 1 ? 'one setup in the frame' : `${count} setups side by side`,
+      (event) => event.code === `Digit${count}` && event.shiftKey,
+      () => setPaneCount(count),
+    ),
   ),
   view('drop', ['Esc'], 'drop a move, or choose nothing', ({ key }) => key === 'Escape', dropOrClear),
 ];

@@ -10,9 +10,10 @@ import { letterOf } from '../../desk/choose';
 import { useLive, useLivePlan, useSession } from '../../desk/hooks';
 import { PaneBoundary } from '../parts/PaneBoundary';
 import { useChosenSetup } from '../report/useChosenSetup';
+import { CompareSwitch } from './compare/CompareSwitch';
+import { Panes } from './compare/Panes';
 import { GuideMenu } from './GuideMenu';
 import { NoSetup } from './NoSetup';
-import { Picture } from './Picture';
 import { Scrub } from './Scrub';
 
 const plainNumber = (value: number): string => String(Math.round(value * 100) / 100);
@@ -45,13 +46,14 @@ function FrameOf({ setup }: { readonly setup: Setup }) {
         </h2>
         <span className="q glass">{glassWords(plan, setup, heightMetres, lengths)}</span>
         <span className="gap" />
+        <CompareSwitch />
         <GuideMenu plan={plan} setup={setup} />
-        <span className="q">
+        <span className="q delivery-word">
           delivery {deliveryWord(setup.delivery)}
           {setup.secondDelivery === undefined ? '' : `, ${deliveryWord(setup.secondDelivery)} inside`}
         </span>
       </div>
-      <Picture setup={setup} />
+      <Panes plan={plan} setup={setup} />
       <Scrub setup={setup} />
     </>
   );

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useCallback, useState } from 'react';
 import { glassOf } from '../../core/optics/camera';
 import { circleOf } from '../../core/optics/circleOf';
 import type { Setup } from '../../core/plan/schema/setup';
@@ -22,11 +22,18 @@ const lowerPart = (box: Box): Box => ({
 });
 
 /**
- * The area of the picture: transparent, so that what the stage draws under the page shows through, with the
- * frame line, the guides and the findings over it. Its aspect is the delivery's, and the delivered frame takes the
- * middle 1 / LOOK_AROUND of both sides. As on the sensor, all of it is narrower by the squeeze; its room stays the same.
+ * The area of a setup's picture: transparent, so that what the stage draws under the page shows through, with the
+ * frame line, the guides and, of the setup that is looked through, the findings over it. Its aspect is the delivery's,
+ * and the delivered frame takes the middle 1 / LOOK_AROUND of both sides. As on the sensor, all of it is narrower by the
+ * squeeze; its room stays the same, as high as `--pane-height` has it.
  */
-export function Picture({ setup }: { readonly setup: Setup }) {
+export function Picture({
+  setup,
+  lookedThrough,
+}: {
+  readonly setup: Setup;
+  readonly lookedThrough: boolean;
+}) {
   const plan = useLivePlan();
   const guides = useSession((state) => state.guides);
   const squeezed = useSession((state) => state.squeezed);
@@ -43,60 +50,60 @@ export function Picture({ setup }: { readonly setup: Setup }) {
   const circle = guides.circle ? circleOf(plan, setup) : null;
   const unlit = refused !== null || !ready;
 
-  const register = (found: HTMLElement | null): (() => void) => {
-    setElement(found);
-    viewStore.getState().setFrameElement(found);
-    return () => viewStore.getState().setFrameElement(null);
-  };
-  const [keptRegister] = useState(() => register);
+  const register = useCallback(
+    (found: HTMLElement | null): (() => void) => {
+      setElement(found);
+      viewStore.getState().setFrameElement(setup.id, found);
+      return () => viewStore.getState().setFrameElement(setup.id, null);
+    },
+    [setup.id],
+  );
 
   return (
-    <div className="picture-area">
-      <div
-        className="picture-room"
-        style={{
-          aspectRatio: setup.delivery,
-          width: `min(100%, calc(var(--picture-height) * ${setup.delivery}))`,
-        }}
+    <div
+      className="picture-room"
+      style={{
+        aspectRatio: setup.delivery,
+        width: `min(100%, calc(var(--pane-height, var(--picture-height)) * ${setup.delivery}))`,
+      }}
+    >
+      <figure
+        className={unlit ? 'picture unlit' : 'picture'}
+        ref={register}
+        style={{ width: `${100 / narrowing}%` }}
       >
-        <figure
-          className={unlit ? 'picture unlit' : 'picture'}
-          ref={keptRegister}
-          style={{ width: `${100 / narrowing}%` }}
-        >
-          {refused === null ? null : <p className="no-picture">{refused}</p>}
-          {refused === null && !ready ? <p className="no-picture">Drawing the first picture</p> : null}
-          {width > 0 ? (
-            <svg
-              viewBox={`0 0 ${width} ${height}`}
-              role="img"
-              aria-label={`What setup ${letterOf(plan, setup.id)} sees, ${setup.label}, with its frame line${narrowing === 1 ? '' : ', as on the sensor'}`}
-            >
-              {circle ? <ImageCircle circle={circle} width={width} height={height} box={box} /> : null}
-              <FrameLines
-                width={width}
-                height={height}
+        {refused === null ? null : <p className="no-picture">{refused}</p>}
+        {refused === null && !ready ? <p className="no-picture">Drawing the first picture</p> : null}
+        {width > 0 ? (
+          <svg
+            viewBox={`0 0 ${width} ${height}`}
+            role="img"
+            aria-label={`What setup ${letterOf(plan, setup.id)} sees, ${setup.label}, with its frame line${narrowing === 1 ? '' : ', as on the sensor'}`}
+          >
+            {circle ? <ImageCircle circle={circle} width={width} height={height} box={box} /> : null}
+            <FrameLines
+              width={width}
+              height={height}
+              box={box}
+              aspect={setup.delivery}
+              second={setup.secondDelivery ?? null}
+              guides={guides}
+            />
+            {guides.own && plan.frameLines ? <OwnLines lines={plan.frameLines} box={box} /> : null}
+            {report && lookedThrough ? (
+              <Marks
+                plan={plan}
+                setup={setup}
+                report={report}
                 box={box}
-                aspect={setup.delivery}
-                second={setup.secondDelivery ?? null}
-                guides={guides}
+                selectedIds={selectedIds}
+                kept={unlit ? [lowerPart(box)] : []}
               />
-              {guides.own && plan.frameLines ? <OwnLines lines={plan.frameLines} box={box} /> : null}
-              {report ? (
-                <Marks
-                  plan={plan}
-                  setup={setup}
-                  report={report}
-                  box={box}
-                  selectedIds={selectedIds}
-                  kept={unlit ? [lowerPart(box)] : []}
-                />
-              ) : null}
-            </svg>
-          ) : null}
-          {width > 0 ? <HoldCross plan={plan} setup={setup} box={box} /> : null}
-        </figure>
-      </div>
+            ) : null}
+          </svg>
+        ) : null}
+        {width > 0 && lookedThrough ? <HoldCross plan={plan} setup={setup} box={box} /> : null}
+      </figure>
     </div>
   );
 }

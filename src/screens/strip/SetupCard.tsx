@@ -1,13 +1,16 @@
-import { useCallback, useEffect, useRef } from 'react';
-import { glassOf } from '../../core/optics/camera';
+import { type MouseEvent, useCallback, useEffect, useRef } from 'react';
+import { glassOf, spanOf } from '../../core/optics/camera';
 import { circleOf, type SetupCircle } from '../../core/optics/circleOf';
 import type { Setup } from '../../core/plan/schema/setup';
 import type { SetupReport } from '../../core/report/types';
 import { NBSP } from '../../core/units/numbers';
 import { formatShare } from '../../core/units/shares';
 import { chooseSetup, letterOf } from '../../desk/choose';
-import { usePlanState, useReports, useSession } from '../../desk/hooks';
+import { seeBeside } from '../../desk/compare/compareStore';
+import { useContinuityTally } from '../../desk/continuityStore';
+import { useLive, usePlanState, useReports, useSession } from '../../desk/hooks';
 import { viewStore } from '../../desk/viewStore';
+import { ContinuityGlyph } from '../parts/ContinuityGlyph';
 import { Glyph, TONE_OF_VERDICT } from '../parts/Glyph';
 import { concernOf, findingsOf } from '../report/concerns';
 import { summaryOf } from '../report/summary';
@@ -53,6 +56,25 @@ function DarkCorners({ circle }: { readonly circle: SetupCircle }) {
   );
 }
 
+/** How many of its findings of continuity break, where any does. */
+function Breaks({ setupId }: { readonly setupId: string }) {
+  const { breaks } = useContinuityTally(setupId);
+  if (breaks === 0) return null;
+  return (
+    <span className="breaks verm">
+      <ContinuityGlyph standing="breaks" />
+      {breaks === 1 ? 'one breaks' : `${breaks} break`}
+    </span>
+  );
+}
+
+/** While a move plays, whether the clock is outside what a setup covers. */
+function useIsIdle(setup: Setup): boolean {
+  const plan = usePlanState((state) => state.plan);
+  const [from, to] = spanOf(plan, setup);
+  return useLive(({ playing, seconds }) => playing && (seconds < from || seconds > to));
+}
+
 /** One setup: its picture, letter, name, focal length, and its verdict in a few words. */
 export function SetupCard({ setup }: { readonly setup: Setup }) {
   const plan = usePlanState((state) => state.plan);
@@ -65,6 +87,11 @@ export function SetupCard({ setup }: { readonly setup: Setup }) {
   const letter = letterOf(plan, setup.id);
   const circle = circleOf(plan, setup);
   const reading = useReports((state) => state.reading !== null);
+  const idle = useIsIdle(setup);
+  const choose = ({ shiftKey, ctrlKey, metaKey }: MouseEvent): void => {
+    if (shiftKey || ctrlKey || metaKey) seeBeside(setup.id);
+    else chooseSetup(setup.id);
+  };
   const card = useRef<HTMLLIElement>(null);
   const register = useCallback(
     (canvas: HTMLCanvasElement | null) => viewStore.getState().setThumbElement(setup.id, canvas),
@@ -78,14 +105,20 @@ export function SetupCard({ setup }: { readonly setup: Setup }) {
       <button
         type="button"
         className="card"
-        title={setup.label}
+        title={`${setup.label}; with Shift, beside the one that is looked through`}
         aria-current={chosen ? 'true' : undefined}
-        onClick={() => chooseSetup(setup.id)}
+        onClick={choose}
+        onContextMenu={(event) => {
+          // A long press of a finger, or the other button of a mouse.
+          event.preventDefault();
+          seeBeside(setup.id);
+        }}
       >
-        <span className="shot" style={{ aspectRatio: setup.delivery }}>
+        <span className={idle ? 'shot idle' : 'shot'} style={{ aspectRatio: setup.delivery }}>
           <canvas ref={register} />
           {report ? <ShowingBars report={report} /> : null}
           {circle && !circle.delivery.covers ? <DarkCorners circle={circle} /> : null}
+          {idle ? <span className="not-now">not in this beat</span> : null}
         </span>
         <span className="cap">
           <b>{letter}</b>
@@ -99,6 +132,7 @@ export function SetupCard({ setup }: { readonly setup: Setup }) {
           <span className={`say ${TONE_OF_VERDICT[summary.verdict]}`}>
             <Glyph verdict={summary.verdict} />
             <span className="name">{summary.words}</span>
+            <Breaks setupId={setup.id} />
           </span>
         ) : (
           <span className="say q">{reading ? 'being read' : 'not read'}</span>

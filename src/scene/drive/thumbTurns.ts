@@ -1,0 +1,54 @@
+/** How much longer frames may get, on average, for the sake of thumbnails: this share, where frames come late anyway. */
+const MOST_SHARE = 0.1;
+/** Fewer frames than this a second are no play, milliseconds. */
+const LONGEST_GAP = 100;
+/** A display's period, milliseconds, and what still counts as keeping to it. */
+const PERIOD = 1000 / 60;
+const IN_TIME = 1.06;
+/** Of a period that is kept to, thumbnails leave this much alone. */
+const SPARE_SHARE = 0.2;
+/** Where a thumbnail does not fit into a period, one in so many frames. */
+const SELDOM = 30;
+/** Older measurements count for so much against a new one. */
+const MEMORY = 0.8;
+
+const blended = (before: number | null, now: number): number =>
+  before === null ? now : before * MEMORY + now * (1 - MEMORY);
+
+/** When, while a move plays, there is time for one of the thumbnails. All times are milliseconds. */
+export class ThumbTurns {
+  private last: number | null = null;
+  /** From frame to frame where no thumbnail was printed; and what one takes. */
+  private gap: number | null = null;
+  private cost: number | null = null;
+  private waited = 0;
+
+  /** Tells of a frame that began at a time and has taken so long until now; says whether a thumbnail may be printed in it. */
+  frame(atMilliseconds: number, takenMilliseconds: number): boolean {
+    if (this.last !== null && this.waited > 0) this.gap = blended(this.gap, atMilliseconds - this.last);
+    this.last = atMilliseconds;
+    this.waited += 1;
+    if (this.gap === null) return false;
+    return this.cost === null || this.waited >= framesBetween(this.gap, this.cost, takenMilliseconds);
+  }
+
+  /** Tells how long a thumbnail took. */
+  printed(milliseconds: number): void {
+    this.cost = blended(this.cost, milliseconds);
+    this.waited = 0;
+  }
+
+  /** What plays has stopped: the next frame follows on nothing. */
+  rest(): void {
+    this.last = null;
+    this.waited = 0;
+  }
+}
+
+/** One thumbnail in how many frames keeps the display's rate, or the rate that there is. */
+export function framesBetween(gap: number, cost: number, taken: number): number {
+  if (gap <= PERIOD * IN_TIME) return taken + cost <= PERIOD * (1 - SPARE_SHARE) ? 1 : SELDOM;
+  const bySlowing = cost / (MOST_SHARE * gap);
+  const byRate = gap < LONGEST_GAP ? cost / (LONGEST_GAP - gap) : 0;
+  return Math.max(1, Math.ceil(Math.max(bySlowing, byRate)));
+}
