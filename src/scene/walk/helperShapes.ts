@@ -2,14 +2,10 @@ import { BoxGeometry, BufferAttribute, BufferGeometry, CylinderGeometry } from '
 import { mergeGeometries } from 'three/addons/utils/BufferGeometryUtils.js';
 import type { Vec3 } from '../../core/form/build/vector';
 import type { FrameShape } from '../../core/optics/types';
-import type { Plan } from '../../core/plan/schema/plan';
 
 /** How far the pyramid's edges are drawn, and where frames are drawn across it, metres. */
 const PYRAMID_METRES = 14;
 const FRAMES_METRES = [0.9, 5, PYRAMID_METRES];
-/** A mark of tape: length of its bar and of its stem, and how high above the floor it is drawn, metres. */
-const TAPE_METRES = 0.34;
-const LIFT_METRES = 0.012;
 
 /** A camera in its own frame: the entrance pupil at the origin, looking along −z. */
 export function cameraBody(): BufferGeometry {
@@ -39,24 +35,6 @@ export function pyramidLines({ tanHalfWidth, tanHalfHeight }: FrameShape): Buffe
       const [nextX, nextY] = corners[(k + 1) % 4];
       points.push(...at(metres, x, y), ...at(metres, nextX, nextY));
     });
-  }
-  return linesThrough(points);
-}
-
-/** The cast's marks as taped Ts on the floor; the stem points the way that the performer faces. */
-export function tapeMarks({ cast }: Plan): BufferGeometry {
-  const points: number[] = [];
-  for (const performer of cast) {
-    if (performer.hidden) continue;
-    for (const mark of performer.marks) {
-      const heading = (mark.headingDegrees * Math.PI) / 180;
-      const [forwardX, forwardZ] = [Math.sin(heading), -Math.cos(heading)];
-      const y = (mark.floorMetres ?? 0) + LIFT_METRES;
-      const [x, z] = mark.at;
-      const half = TAPE_METRES / 2;
-      points.push(x - forwardZ * half, y, z + forwardX * half, x + forwardZ * half, y, z - forwardX * half);
-      points.push(x, y, z, x + forwardX * TAPE_METRES, y, z + forwardZ * TAPE_METRES);
-    }
   }
   return linesThrough(points);
 }

@@ -1,5 +1,6 @@
 import {
   BufferGeometry,
+  DoubleSide,
   EdgesGeometry,
   Group,
   LineBasicMaterial,
@@ -13,12 +14,15 @@ import { cameraAt } from '../../core/optics/camera';
 import type { CameraPose } from '../../core/optics/types';
 import type { Plan } from '../../core/plan/schema/plan';
 import type { Setup } from '../../core/plan/schema/setup';
+import { linesOnRoof } from '../../desk/blocking/lines';
+import { continuityStore } from '../../desk/continuityStore';
 import { FrameCamera } from '../cameras/frameCamera';
 import { differs } from '../drive/differs';
 import { colourOfHex } from '../light/kelvin';
 import type { Exposure } from '../picture/exposure';
 import type { Chosen } from './chosenRounds';
-import { cameraBody, linesThrough, pyramidLines, roundPoints, tapeMarks } from './helperShapes';
+import { pairLines, tapeMarks, walkLines } from './floorBlocking';
+import { cameraBody, linesThrough, pyramidLines, roundPoints } from './helperShapes';
 import { HELPER_LAYER } from './layer';
 
 /** The sheet's paper; what is drawn to help is never the colour of light. */
@@ -44,18 +48,22 @@ export class WalkHelpers {
   private readonly bodyShape = cameraBody();
   private readonly body = new Mesh(this.bodyShape, this.solid);
   private readonly pyramid = new LineSegments(undefined, this.faint);
-  private readonly marks = new LineSegments(undefined, this.line);
+  private readonly tape = new MeshBasicMaterial({ fog: false, side: DoubleSide });
+  private readonly marks = new Mesh(undefined, this.tape);
+  private readonly walks = new LineSegments(undefined, this.line);
+  private readonly lines = new LineSegments(undefined, this.faint);
   private readonly rings = new LineSegments(undefined, this.line);
   private readonly bodyEdges = edgesOf(this.bodyShape);
   private readonly others = new LineSegments(undefined, this.faint);
   private readonly pose = new FrameCamera();
-  private drawnMarks: Plan['cast'] | null = null;
+  private drawnMarks: readonly unknown[] = [];
+  private drawnLines: readonly unknown[] = [];
   private drawnShape = '';
   private drawnOthers: readonly unknown[] = [];
   private drawnChosen: readonly unknown[] = [];
 
   constructor() {
-    for (const part of [this.body, this.pyramid, this.marks, this.rings, this.others]) this.add(part);
+    for (const part of this.parts()) this.add(part);
     for (const part of [this.body, this.pyramid]) part.matrixAutoUpdate = false;
   }
 
@@ -68,19 +76,36 @@ export class WalkHelpers {
     this.showOthers(
       plan.setups.filter(({ id }) => id !== setup?.id).map((each) => cameraAt(plan, each, seconds).pose),
     );
-    if (this.drawnMarks !== plan.cast) {
-      this.drawnMarks = plan.cast;
-      this.marks.geometry.dispose();
-      this.marks.geometry = tapeMarks(plan);
-    }
+    this.showBlocking(plan, seconds);
     this.showChosen(chosen);
     this.group.updateMatrixWorld();
   }
 
   dispose(): void {
-    for (const part of [this.body, this.pyramid, this.marks, this.rings, this.others])
-      part.geometry.dispose();
-    for (const material of [this.solid, this.line, this.faint]) material.dispose();
+    for (const part of this.parts()) part.geometry.dispose();
+    for (const material of [this.solid, this.line, this.faint, this.tape]) material.dispose();
+  }
+
+  private parts() {
+    return [this.body, this.pyramid, this.marks, this.walks, this.lines, this.rings, this.others];
+  }
+
+  /** Marks, walks and the lines of pairs, on the floor. */
+  private showBlocking(plan: Plan, seconds: number): void {
+    const now = [plan.cast, plan.beats];
+    if (differs(this.drawnMarks, now)) {
+      this.drawnMarks = now;
+      this.marks.geometry.dispose();
+      this.marks.geometry = tapeMarks(plan);
+      this.walks.geometry.dispose();
+      this.walks.geometry = walkLines(plan);
+    }
+    const { pairs } = linesOnRoof(plan, continuityStore.getState().setups);
+    const points = pairLines(plan, pairs, seconds);
+    if (!differs(this.drawnLines, points)) return;
+    this.drawnLines = points;
+    this.lines.geometry.dispose();
+    this.lines.geometry = points.length > 0 ? linesThrough(points) : new BufferGeometry();
   }
 
   private add(part: Object3D): void {
@@ -145,7 +170,7 @@ export class WalkHelpers {
   /** As bright as comes out as paper at this exposure and balance. */
   private ink({ perCandela, gains }: Exposure): void {
     const [red, green, blue] = [0, 1, 2].map((k) => PAPER[k] / (perCandela * gains[k]));
-    for (const material of [this.line, this.faint]) material.color.setRGB(red, green, blue);
+    for (const material of [this.line, this.faint, this.tape]) material.color.setRGB(red, green, blue);
     this.solid.color.setRGB(red * 0.5, green * 0.5, blue * 0.5);
   }
 }

@@ -2,6 +2,7 @@ import { livePlan } from '../../desk/liveStore';
 import { sessionStore } from '../../desk/sessionStore';
 import type { Spot } from '../overhead/geometry/spots';
 import { ARRANGE_ACTIONS } from './arrangeActions';
+import { BLOCKING_ACTIONS } from './blockingActions';
 import { GROUND_ACTIONS } from './groundActions';
 import { PLAN_ACTIONS } from './planActions';
 import { SHAPE_ACTIONS } from './shapeActions';
@@ -11,6 +12,7 @@ import { VIEW_ACTIONS } from './viewActions';
 /** Everything that can be done by a word or a key; menus, panels, keys and the key sheet take it from here. */
 export const ACTIONS: readonly Action[] = [
   ...SHAPE_ACTIONS,
+  ...BLOCKING_ACTIONS,
   ...ARRANGE_ACTIONS,
   ...GROUND_ACTIONS,
   ...VIEW_ACTIONS,

@@ -1,4 +1,5 @@
 import { moveItems } from '../../core/plan/edits/moveItems';
+import { onlyInSetup } from '../../desk/blocking/onlyIn';
 import { livePlan, liveStore } from '../../desk/liveStore';
 import { planStore } from '../../desk/planStore';
 import { movableOf } from '../../desk/selecting';
@@ -35,7 +36,10 @@ export function nudge(event: KeyboardEvent): boolean {
   const live = liveStore.getState();
   if (!nudging) {
     const ids = movableOf(livePlan(), selectedIds);
-    if (ids.length === 0 || live.gesture) return false;
+    // While marks are cheated for a setup the master's stay: those have keys of their own on the drawing.
+    const { cast } = livePlan();
+    const isCast = ids.some((id) => cast.some((performer) => performer.id === id));
+    if (ids.length === 0 || live.gesture || (isCast && onlyInSetup(livePlan()))) return false;
     live.beginGesture(selectedId);
     nudging = { ids, by: [0, 0] };
   }

@@ -2,12 +2,12 @@ import type { Vec3 } from '../../../core/form/build/vector';
 import { moveCamera } from '../../../core/optics/onTrack';
 import { carrierOf } from '../../../core/plan/edits/anchorOf';
 import { moveItems } from '../../../core/plan/edits/moveItems';
-import { moveMark } from '../../../core/plan/edits/moveMark';
 import { raiseItems } from '../../../core/plan/edits/raiseItems';
 import type { Spot } from '../../../core/plan/schema/numbers';
 import type { Plan } from '../../../core/plan/schema/plan';
 import { footOf } from '../../../core/plan/surfaces';
 import { formatLength } from '../../../core/units/lengths';
+import { moveTape } from '../../../desk/blocking/tape';
 import { sessionStore } from '../../../desk/sessionStore';
 import { type Carrying, carriersAlong } from '../carrying';
 import { onLevel } from '../closeness';
@@ -85,7 +85,7 @@ function step(
     target.type === 'item'
       ? landed(moveItems(plan, { ids, by }), target.id, on)
       : target.type === 'mark'
-        ? moveMark(plan, { performerId: target.performerId, markId: target.markId, to })
+        ? moveTape(plan, target, to, null)
         : moveCamera(plan, { setupId: target.setupId, to });
   const metres = formatLength(Math.hypot(by[0], by[1]), sessionStore.getState().lengths);
   const words = on.id === null ? metres : `${metres}, on ${surfaceInText(plan, on.id)}`;

@@ -1,20 +1,14 @@
-import { whereabouts } from '../../../core/form/figure/whereabouts';
 import { spanOf, stateAt } from '../../../core/optics/camera';
 import { played } from '../../../core/plan/played';
-import type { Mark, Performer } from '../../../core/plan/schema/cast';
 import type { Plan } from '../../../core/plan/schema/plan';
 import type { Setup } from '../../../core/plan/schema/setup';
 import type { LengthSystem } from '../../../core/units/lengths';
 import { tapesOf } from '../../../desk/blocking/tape';
+import { headingAt } from '../../../desk/blocking/tapeShape';
 import { secondsOfBeat } from '../../../desk/blocking/things';
 import { letterOf } from '../../../desk/choose';
 import { distance, type Spot } from '../geometry/spots';
 import { cameraWise, cheatWords } from './words';
-
-/** Which way somebody faces at a mark, degrees: the mark's heading, or to whom or what they turn there. */
-export const headingAt = (plan: Plan, performer: Performer, mark: Mark): number =>
-  (mark.faces ? whereabouts(performer, plan, secondsOfBeat(plan, mark.beat))?.headingDegrees : undefined) ??
-  mark.headingDegrees;
 
 /** A mark that a setup plays elsewhere, and where the master has it. */
 export interface DrawnCheat {

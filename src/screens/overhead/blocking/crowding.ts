@@ -1,11 +1,13 @@
+import { walksOf } from '../../../core/form/figure/walks';
 import { whereabouts } from '../../../core/form/figure/whereabouts';
 import type { Mark, Performer } from '../../../core/plan/schema/cast';
 import type { Plan } from '../../../core/plan/schema/plan';
-import { formatLength } from '../../../core/units/lengths';
+import { formatLength, type LengthSystem } from '../../../core/units/lengths';
 import { tapeOf } from '../../../desk/blocking/tape';
 import { secondsOfBeat } from '../../../desk/blocking/things';
 import { sessionStore } from '../../../desk/sessionStore';
 import type { Target } from '../targets';
+import { walkWords } from './words';
 
 /** Two who stand nearer than this are in one another, metres. Source: common practice, no source */
 const BODIES_METRES = 0.3;
@@ -41,4 +43,18 @@ export function crowdingSentence(plan: Plan, target: Target): string | null {
   const { performer, other } = found;
   const least = formatLength(BODIES_METRES, sessionStore.getState().lengths);
   return `${performer.label} stands in ${other.label} there. Bodies need ${least}.`;
+}
+
+/** What is said of a mark while it is dragged: whom it stands in, and the walks to it and from it. */
+export function draggedWords(plan: Plan, target: Target, lengths: LengthSystem): readonly string[] {
+  const performer =
+    target.type === 'mark' ? plan.cast.find(({ id }) => id === target.performerId) : undefined;
+  if (target.type !== 'mark' || !performer) return [];
+  const crowded = crowdedBy(plan, target);
+  const tape = new Set(tapeOf(plan, performer, target.markId).map(({ id }) => id));
+  const to = walksOf(performer, plan).find(({ toMark, fromMark }) => tape.has(toMark) && !tape.has(fromMark));
+  return [
+    ...(crowded ? [`in the place of ${crowded.other.label}`] : []),
+    ...(to ? [`walk ${walkWords(to, lengths)}`] : []),
+  ];
 }

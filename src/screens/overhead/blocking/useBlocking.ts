@@ -4,10 +4,11 @@ import { played } from '../../../core/plan/played';
 import type { Plan } from '../../../core/plan/schema/plan';
 import type { Setup } from '../../../core/plan/schema/setup';
 import { blockingStore } from '../../../desk/blocking/blockingStore';
+import { type Lines, linesOnRoof } from '../../../desk/blocking/lines';
 import { useOnlyIn } from '../../../desk/blocking/onlyIn';
 import { useContinuity } from '../../../desk/continuityStore';
 import { useSession } from '../../../desk/hooks';
-import { type BlockingLettering, type Lines, linesOnRoof } from './lines';
+import type { BlockingLettering } from './lines';
 
 /** What the overhead draws of the blocking besides the cast. */
 export interface RoofBlocking {

@@ -1,9 +1,10 @@
 import { stateAt } from '../../../core/optics/camera';
+import { endsOfPair, keyOfPair, type Lines } from '../../../desk/blocking/lines';
 import { roofBounds } from '../geometry/roof';
 import { between, halfWay, type Spot, towards } from '../geometry/spots';
 import { aroundSpot, type LetteredWish, type LetteringInput, lettered } from '../letteredWish';
 import { cheatsOn, goes } from './cheats';
-import { type BlockingLettering, endsOfPair, keyOfPair, type Lines, throughBoth } from './lines';
+import { type BlockingLettering, throughBoth } from './lines';
 import { roofWalks } from './walks';
 import { hitWords, walkWords } from './words';
 

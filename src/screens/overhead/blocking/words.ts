@@ -69,13 +69,18 @@ export function cheatWords(
   const [across, along] = [Math.abs(rightMetres), Math.abs(towardsMetres)];
   const said = (metres: number, other: number): boolean =>
     metres >= LEAST_METRES && (metres >= SMALL_METRES || metres * 4 >= other);
-  const words: string[] = [];
-  if (said(across, along))
-    words.push(`${formatLength(across, lengths)} to the ${rightMetres > 0 ? 'right' : 'left'}`);
-  if (said(along, across))
-    words.push(
-      `${formatLength(along, lengths)} ${towardsMetres > 0 ? 'towards the camera' : 'away from it'}`,
-    );
+  const [aside, ahead] = [said(across, along), said(along, across)];
+  const moves: { readonly metres: number; readonly words: string }[] = [];
+  if (aside)
+    moves.push({
+      metres: across,
+      words: `${formatLength(across, lengths)} to the ${rightMetres > 0 ? 'right' : 'left'}`,
+    });
+  if (ahead) {
+    const way = towardsMetres > 0 ? ['towards', ' the camera'] : ['away', ' from the camera'];
+    moves.push({ metres: along, words: `${formatLength(along, lengths)} ${way[0]}${aside ? '' : way[1]}` });
+  }
+  const words = moves.toSorted((a, b) => b.metres - a.metres).map((move) => move.words);
   if (Math.abs(turnDegrees) >= LEAST_DEGREES)
     words.push(
       `turned ${Math.round(Math.abs(turnDegrees))}° ${turnDegrees > 0 ? 'clockwise' : 'anticlockwise'}`,

@@ -27,12 +27,8 @@ export function handlesOf(input: HandleInput): readonly Handle[] {
   // What the building is made of is drawn anew by its corners, not turned as a whole.
   const whole = free.filter((id) => !isBuiltIn(plan, id) && isMovable(plan, id));
   const together: HandleInput = { ...input, ids: whole };
-  // Somebody is turned at a mark, not round the middle of all of them.
-  if (item?.section === 'cast')
-    return [
-      ...blockingHandles(input, item.record),
-      ...[raiseHandle(together, called)].filter((each) => each !== null),
-    ];
+  // Somebody is turned at a mark, not round the middle of all of them, and stands on what is under it.
+  if (item?.section === 'cast') return blockingHandles(input, item.record);
   // A lamp is turned by its aim.
   const isHead = item?.section === 'gear' && item.record.kind === 'head';
   const turned =

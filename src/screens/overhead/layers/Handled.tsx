@@ -38,6 +38,8 @@ interface ReadoutProps {
   readonly plan: Plan;
   /** What it catches on. */
   readonly why: readonly SnapReason[];
+  /** What else there is to say of it. */
+  readonly more: readonly string[];
   readonly from: Spot;
   readonly to: Spot;
   readonly lengths: LengthSystem;
@@ -47,14 +49,16 @@ interface ReadoutProps {
 }
 
 /** While something is dragged: how far from its old place, and how far from the nearest parapet. */
-export function Readout({ plan, why, from, to, lengths, at, pane, touch }: ReadoutProps) {
+export function Readout({ plan, why, more, from, to, lengths, at, pane, touch }: ReadoutProps) {
   const [old, now] = [at(from), at(to)];
   const moved = Math.hypot(to[0] - from[0], to[1] - from[1]);
   const edge = nearestEdge(plan, to);
   const { line, ticks } = slantDimension(old, now);
   const away = edge ? `${formatLength(edge.metres, lengths)} from ${edge.of}` : '';
   const caught = why.filter(({ kind }) => kind !== 'grid' && kind !== 'straight').map(({ word }) => word);
-  const words = [formatLength(moved, lengths), away, ...caught].filter((word) => word !== '').join(', ');
+  const words = [formatLength(moved, lengths), ...more, away, ...caught]
+    .filter((word) => word !== '')
+    .join(', ');
   return (
     <g className="readout">
       {edge && <path className="dim-line" d={polyline([now, at(edge.at)])} />}

@@ -1,6 +1,7 @@
 import { itemOf } from '../../../core/plan/items';
 import type { Plan } from '../../../core/plan/schema/plan';
 import type { LengthSystem } from '../../../core/units/lengths';
+import { draggedWords } from '../blocking/crowding';
 import type { Footprint } from '../footprints';
 import type { PlacedLabel } from '../geometry/labels';
 import type { Bounds, Spot } from '../geometry/spots';
@@ -78,6 +79,7 @@ export function Hands(props: Props) {
         <Readout
           plan={plan}
           why={dragged?.why ?? []}
+          more={dragged ? draggedWords(plan, dragged.target, lengths) : []}
           from={from}
           to={to}
           lengths={lengths}

@@ -1,9 +1,9 @@
 import { memo, useRef } from 'react';
 import { whereabouts } from '../../../core/form/figure/whereabouts';
 import { stateAt } from '../../../core/optics/camera';
+import { endsOfPair } from '../../../desk/blocking/lines';
 import { seenPlan } from '../../../desk/blocking/onlyIn';
 import { liveStore } from '../../../desk/liveStore';
-import { endsOfPair } from '../blocking/lines';
 import type { PlacedLabel } from '../geometry/labels';
 import { between, type Spot } from '../geometry/spots';
 import { SIGN } from '../letteredWish';

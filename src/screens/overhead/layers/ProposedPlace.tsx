@@ -9,14 +9,43 @@ import '../styles/proposed.css';
 /** Off the line, pixels. */
 const WORDS_OFF = 8;
 
-/** Where a camera would stand for the same framing on another lens: dashed, with how far it goes. In pixels. */
-export function ProposedPlace({
-  sheet,
-  lengths,
-}: {
+/** Round the place of what would stand there, pixels. */
+const RING = 9;
+
+interface Props {
   readonly sheet: SheetView;
   readonly lengths: LengthSystem;
-}) {
+}
+
+/** Where a camera or a stand would go: dashed, with how far that is. In pixels. */
+export function ProposedPlace(props: Props) {
+  return (
+    <>
+      <ProposedCamera {...props} />
+      <ProposedStands {...props} />
+    </>
+  );
+}
+
+function ProposedStands({ sheet, lengths }: Props) {
+  const stands = useStore(proposalStore, (state) => state.stands);
+  return stands.map(({ from, to, label }) => {
+    const [ax, ay] = sheet.at([from[0], from[1]]);
+    const [bx, by] = sheet.at([to[0], to[1]]);
+    const metres = Math.hypot(to[0] - from[0], to[1] - from[1]);
+    return (
+      <g key={label} className="proposed-place">
+        <path className="proposed-way" d={`M${ax} ${ay}L${bx} ${by}`} />
+        <circle className="proposed-way" cx={bx} cy={by} r={RING} />
+        <text className="name strong" x={bx + RING + WORDS_OFF} y={by + WORDS_OFF / 2}>
+          {`${label}, ${formatLength(metres, lengths)}`}
+        </text>
+      </g>
+    );
+  });
+}
+
+function ProposedCamera({ sheet, lengths }: Props) {
   const place = useStore(proposalStore, (state) => state.place);
   if (!place) return null;
   const [ax, ay] = sheet.at([place.from[0], place.from[1]]);

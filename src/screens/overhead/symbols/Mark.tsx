@@ -1,6 +1,6 @@
+import { TAPE_OUTLINE } from '../../../desk/blocking/tapeShape';
 import { polygon } from '../geometry/paths';
 import type { Spot } from '../geometry/spots';
-import { TAPE_OUTLINE } from '../geometry/tape';
 
 const OUTLINE = polygon(TAPE_OUTLINE);
 
