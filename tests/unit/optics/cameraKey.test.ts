@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import { whereabouts } from '../../../src/core/form/figure/whereabouts';
-import { alongTrack, trackPointAt } from '../../../src/core/plan/trackLine';
 import { cameraAt, frameShapeOf, stateAt, swayingCameraAt } from '../../../src/core/optics/camera';
 import { focusAt } from '../../../src/core/optics/focusAt';
 import { panTiltToHold } from '../../../src/core/optics/operator';
@@ -10,6 +9,7 @@ import { swayAt, swayReach } from '../../../src/core/optics/sway';
 import type { FrameShape } from '../../../src/core/optics/types';
 import { parsePlan } from '../../../src/core/plan/parse';
 import type { Plan } from '../../../src/core/plan/schema/plan';
+import { alongTrack, trackPointAt } from '../../../src/core/plan/trackLine';
 import { dice } from '../../plans/draw';
 import { DEMO, readPlan } from '../../plans/readPlan';
 

@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { trackPointAt } from '../../../src/core/plan/trackLine';
 import { stateAt } from '../../../src/core/optics/camera';
 import { alongAt, keysOf, trackOf } from '../../../src/core/optics/cameraKey';
 import { heldKey } from '../../../src/core/optics/heldKey';
@@ -18,6 +17,7 @@ import { addKey } from '../../../src/core/plan/edits/changeKeys';
 import { parsePlan } from '../../../src/core/plan/parse';
 import type { Plan } from '../../../src/core/plan/schema/plan';
 import type { CameraKey, Setup } from '../../../src/core/plan/schema/setup';
+import { trackPointAt } from '../../../src/core/plan/trackLine';
 import { DEMO, readPlan } from '../../plans/readPlan';
 
 const demo = readPlan(DEMO);

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { gearParts } from '../../../../src/core/form/gear';
-import { trackMiddleLine, trackPointAt } from '../../../../src/core/plan/trackLine';
 import type { Gear } from '../../../../src/core/plan/schema/gear';
+import { trackMiddleLine, trackPointAt } from '../../../../src/core/plan/trackLine';
 import { boundsOf } from '../solids';
 import { planOf } from './plans';
 import { partsNamed } from './solids';
