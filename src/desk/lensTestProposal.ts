@@ -9,5 +9,15 @@ export interface ProposedPlace {
   readonly letter: string;
 }
 
-/** What the distance test proposes, for the drawing; null while nothing is. */
-export const proposalStore = createStore<{ readonly place: ProposedPlace | null }>()(() => ({ place: null }));
+/** Where a piece of gear might stand, and from where it would go there. */
+export interface ProposedStand {
+  readonly from: Readonly<Spot>;
+  readonly to: Readonly<Spot>;
+  readonly label: string;
+}
+
+/** What is proposed, for the drawing: a camera's place, null while none is, and places of gear. */
+export const proposalStore = createStore<{
+  readonly place: ProposedPlace | null;
+  readonly stands: readonly ProposedStand[];
+}>()(() => ({ place: null, stands: [] }));

@@ -10,7 +10,7 @@ import { concernOf, findingsOf, restOf, toneOf } from '../report/concerns';
 import { useChosenSetup } from '../report/useChosenSetup';
 import { useSetupReport } from '../report/useSetupReports';
 import { ChoosableRow } from './ChoosableRow';
-import { ContinuityFindings } from './ContinuityFindings';
+import { ContinuityFindings } from './continuity/ContinuityFindings';
 import { Sentence } from './Sentence';
 
 /** Chooses the item, and takes the clock to where it is worst. */

@@ -13,7 +13,7 @@ import { liveStore } from '../../../desk/liveStore';
 import { SelectField } from '../../parts/Field';
 import { LengthField } from '../../parts/LengthField';
 import { useReportOverSpan } from '../../report/useSetupReports';
-import { endPreview, make, preview } from './previewing';
+import { endPreview, make, preview } from '../previewing';
 import { findingsWords, reframingWords } from './words';
 
 /** Farther than this the background is the sky, metres. */

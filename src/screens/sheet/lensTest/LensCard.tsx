@@ -7,7 +7,7 @@ import { heldAt, type LensTry } from '../../../core/report/lensTries';
 import type { Span } from '../../../core/report/types';
 import { letterOf } from '../../../desk/choose';
 import { Glyph } from '../../parts/Glyph';
-import { endPreview, make, preview } from './previewing';
+import { endPreview, make, preview } from '../previewing';
 import { StillCanvas } from './StillCanvas';
 import { heldWords, lensName, placeWords, showingOf, sizeWords, zoomWords } from './words';
 

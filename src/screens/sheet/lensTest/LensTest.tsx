@@ -14,11 +14,11 @@ import { planStore } from '../../../desk/planStore';
 import { useSettledSeconds } from '../../overhead/useSettledSeconds';
 import { Column } from '../../parts/Column';
 import { Segmented } from '../../parts/Segmented';
+import { endPreviews } from '../previewing';
 import { DistanceTest } from './DistanceTest';
 import { FramesSwitch } from './FramesSwitch';
 import { HoldChips } from './HoldChips';
 import { LensCard } from './LensCard';
-import { endPreviews } from './previewing';
 import './lensTest.css';
 
 /** Whom the setup frames now, at its start, in its middle or at its end; everybody, where that is nobody. */

@@ -1,10 +1,10 @@
-import type { Plan } from '../../../core/plan/schema/plan';
-import { liveStore } from '../../../desk/liveStore';
-import { planStore } from '../../../desk/planStore';
-import { toastStore } from '../../../desk/toastStore';
+import type { Plan } from '../../core/plan/schema/plan';
+import { liveStore } from '../../desk/liveStore';
+import { planStore } from '../../desk/planStore';
+import { toastStore } from '../../desk/toastStore';
 
 /** Who previews, as a gesture is called. */
-export type Previewer = 'lens test' | 'distance test';
+export type Previewer = 'lens test' | 'distance test' | `continuity ${string}`;
 
 /** Shows the plan with a change that is not made yet; not while something else is in the hand. */
 export function preview(by: Previewer, change: (plan: Plan) => Plan): void {
@@ -21,8 +21,8 @@ export function endPreview(by: Previewer): void {
 }
 
 export function endPreviews(): void {
-  endPreview('lens test');
-  endPreview('distance test');
+  const { gesture, dropGesture } = liveStore.getState();
+  if (gesture && /^(lens test|distance test|continuity .*)$/.test(gesture.itemId)) dropGesture();
 }
 
 /** Makes the change, as one step, and says so. */
@@ -31,7 +31,7 @@ export function make(name: string, change: (plan: Plan) => Plan, sentence: strin
   const { plan, edit, undo } = planStore.getState();
   const [fault] = edit(name, change);
   const { say } = toastStore.getState();
-  if (fault) say(fault.sentence, { tone: 'warn', about: 'lens test' });
+  if (fault) say(fault.sentence, { tone: 'warn', about: 'proposal' });
   else if (planStore.getState().plan !== plan)
-    say(sentence, { about: 'lens test', action: { word: 'Undo', act: undo } });
+    say(sentence, { about: 'proposal', action: { word: 'Undo', act: undo } });
 }
