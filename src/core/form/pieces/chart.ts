@@ -32,16 +32,7 @@ export function chartParts(chart: PieceOf<'chart'>): readonly PlacedPart[] {
     const card = new ShapeBuilder().box([0, 0, thick / 2], [width, height, thick]);
     return [fixed('card', card.finish({ substance: 'card', colour: GREY }, board)), ...pole];
   }
-  const [xs, ys] = linesOf(chart, face);
-  const [white, black] = [new ShapeBuilder(), new ShapeBuilder()];
-  for (let row = 0; row + 1 < ys.length; row += 1) {
-    for (let column = 0; column + 1 < xs.length; column += 1) {
-      const isMargin = row === 0 || column === 0 || row > face.rows || column > face.columns;
-      const cell = isMargin || (row + column) % 2 === 1 ? white : black;
-      const [left, right, top, bottom] = [xs[column], xs[column + 1], ys[row], ys[row + 1]];
-      cell.box([-(left + right) / 2, -(top + bottom) / 2, thick / 2], [right - left, bottom - top, thick]);
-    }
-  }
+  const [white, black] = cellsOf(chart, face, thick);
   return [
     fixed('white', white.finish({ substance: 'card', colour: WHITE }, board)),
     fixed('black', black.finish({ substance: 'card', colour: BLACK }, board)),
@@ -72,6 +63,54 @@ function linesOf(chart: PieceOf<'chart'>, squares: Squares): readonly [readonly 
 export function poleBackMetres(chart: Pick<PieceOf<'chart'>, 'heightMetres' | 'tiltDegrees'>): number {
   const tilt = radians(chart.tiltDegrees);
   return ARM_METRES + Math.max(0, -sin(tilt)) * (chart.heightMetres / 2);
+}
+
+/**
+ * White and black cells, each colour one or more closed solids. Where cells of a colour meet there is nothing between
+ * them: walls inside would shimmer through in a picture.
+ */
+function cellsOf(
+  chart: PieceOf<'chart'>,
+  squares: Squares,
+  thick: number,
+): readonly [white: ShapeBuilder, black: ShapeBuilder] {
+  const [xs, ys] = linesOf(chart, squares);
+  const builders = [new ShapeBuilder(), new ShapeBuilder()] as const;
+  const [columns, rows] = [xs.length - 1, ys.length - 1];
+  /** 0 white, 1 black, −1 beyond the board. */
+  const colourAt = (column: number, row: number): number => {
+    if (column < 0 || row < 0 || column >= columns || row >= rows) return -1;
+    const isMargin = column === 0 || row === 0 || column > squares.columns || row > squares.rows;
+    return !isMargin && (column + row) % 2 === 0 ? 1 : 0;
+  };
+  for (let row = 0; row < rows; row += 1) {
+    for (let column = 0; column < columns; column += 1) {
+      const colour = colourAt(column, row);
+      const cell = builders[colour];
+      const corner = (right: number, down: number, z: number): Vec3 => [
+        -xs[column + right],
+        -ys[row + down],
+        z,
+      ];
+      const [leftBottom, rightBottom, rightTop, leftTop] = (
+        [
+          [0, 1],
+          [1, 1],
+          [1, 0],
+          [0, 0],
+        ] as const
+      ).map(([right, down]) => ({ front: corner(right, down, 0), back: corner(right, down, thick) }));
+      const wall = (from: typeof leftTop, to: typeof leftTop) =>
+        cell.quad(from.back, from.front, to.front, to.back);
+      cell.quad(leftBottom.front, rightBottom.front, rightTop.front, leftTop.front);
+      cell.quad(rightBottom.back, leftBottom.back, leftTop.back, rightTop.back);
+      if (colourAt(column - 1, row) !== colour) wall(leftBottom, leftTop);
+      if (colourAt(column + 1, row) !== colour) wall(rightTop, rightBottom);
+      if (colourAt(column, row - 1) !== colour) wall(leftTop, rightTop);
+      if (colourAt(column, row + 1) !== colour) wall(rightBottom, leftBottom);
+    }
+  }
+  return builders;
 }
 
 /** A pole on a plate behind the board, and the arm between the two. */
