@@ -1,3 +1,4 @@
+import { whereabouts } from '../../core/form/figure/whereabouts';
 import { stateAt } from '../../core/optics/camera';
 import { keysOf } from '../../core/optics/cameraKey';
 import { moveCamera } from '../../core/optics/onTrack';
@@ -10,6 +11,7 @@ import { onlyInSetup } from '../../desk/blocking/onlyIn';
 import { markNow, moveTape, tapeOf } from '../../desk/blocking/tape';
 import { letterOf } from '../../desk/choose';
 import { isMovable } from '../../desk/selecting';
+import { sessionStore } from '../../desk/sessionStore';
 import type { Spot } from './geometry/spots';
 import { nameInText } from './words';
 
@@ -71,12 +73,19 @@ export function movedTo(plan: Plan, target: Target, [x, z]: Spot): Plan {
   return moveItem(plan, { id: target.id, to });
 }
 
-/** What a hand takes hold of: while marks are cheated for a setup, a performer stands for the mark that they are at. */
+/**
+ * What a hand takes hold of. Where the blocking is looked at a performer stands for the mark that they are at, unless
+ * more is chosen with them; where marks are cheated for a setup always, so that the master's stay.
+ */
 export function takenHold(plan: Plan, target: Target, seconds: number): Target {
-  if (target.type !== 'item' || onlyInSetup(plan) === null) return target;
-  const performer = plan.cast.find(({ id }) => id === target.id);
+  const performer = target.type === 'item' ? plan.cast.find(({ id }) => id === target.id) : undefined;
   const mark = performer ? markNow(plan, performer, seconds) : null;
-  return performer && mark ? { type: 'mark', performerId: performer.id, markId: mark.id } : target;
+  if (!performer || !mark) return target;
+  const { sheet, selectedIds } = sessionStore.getState();
+  const together = selectedIds.length > 1 && selectedIds.includes(performer.id);
+  const isThere = sheet === 'blocking' && !together && !whereabouts(performer, plan, seconds)?.isMoving;
+  const isMark = onlyInSetup(plan) !== null || isThere;
+  return isMark ? { type: 'mark', performerId: performer.id, markId: mark.id } : target;
 }
 
 /** The item that a target belongs to; null for a camera. */
