@@ -1,6 +1,7 @@
 import { useEffect } from 'react';
 import { importFile, isImportable } from '../desk/assets/importFile';
 import { openPlanFile } from '../desk/files';
+import { dropPhotometricFile, isPhotometric } from '../desk/photometry/photometricFile';
 
 const holdsFiles = (event: DragEvent): boolean => event.dataTransfer?.types.includes('Files') ?? false;
 
@@ -38,6 +39,7 @@ const droppedFiles = (items: DataTransferItemList): Dropped[] =>
 async function takeIn(dropped: readonly Dropped[]): Promise<void> {
   for (const { file, handle } of dropped) {
     if (isImportable(file)) await importFile(file);
+    else if (isPhotometric(file)) await dropPhotometricFile(file);
     else await openPlanFile(file, (await handle) ?? undefined);
   }
 }
@@ -48,7 +50,7 @@ function drop(event: DragEvent): void {
   if (event.dataTransfer) void takeIn(droppedFiles(event.dataTransfer.items));
 }
 
-/** Plan files dropped anywhere on the page are opened, each as a plan of its own; a model or a picture goes onto the roof. */
+/** Plan files dropped anywhere on the page are opened, each as a plan of its own; a model or a picture goes onto the roof, a photometric file into the chosen lamp. */
 export function useFileDrop(): void {
   useEffect(() => {
     window.addEventListener('dragover', allow);

@@ -11,6 +11,7 @@ import { Belongings } from './panels/Belongings';
 import { NameField } from './panels/NameFields';
 import { WhereFields } from './panels/WhereFields';
 import { WishFields } from './panels/WishFields';
+import { MeasuredLight } from './photometry/MeasuredLight';
 import { Standing } from './Standing';
 
 /** The chosen item: how it stands in every setup, what it is, where it is, and what it should do in frame. */
@@ -33,6 +34,9 @@ export function ItemPanel({ item, standing }: { readonly item: Item; readonly st
       {light === null ? null : <p className="advice">{light}</p>}
       <Belongings plan={plan} item={item} />
       {item.section === 'piece' && item.record.kind === 'model' ? <ModelPanel item={item.record} /> : null}
+      {item.section === 'gear' && 'head' in item.record ? (
+        <MeasuredLight plan={plan} gear={item.record} />
+      ) : null}
       <WhereFields item={item} />
       <section className="group">
         <h4>In frame, and its name</h4>
