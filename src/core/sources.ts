@@ -149,6 +149,61 @@ export const SOURCES = {
     where: 'any textbook of photometry; not looked up',
     seen: 'memory',
   },
+  'neutral-density': {
+    title: 'Neutral density (table of an encyclopedia): densities 0.3, 0.6, 0.9, 1.2 take 1, 2, 3, 4 stops',
+    where: 'opticalglasscn.com/ND.php',
+    seen: 'read',
+  },
+  'flicker-safe-rates': {
+    title: 'Frame rates that are safe under 60 Hz lamps with any shutter: 120 divided by a whole number',
+    where: 'cinematography.com, topic 13437, second post',
+    seen: 'read',
+  },
+  'flicker-safe-angles': {
+    title:
+      'Shutter angles that are safe under mains lamps, with their derivation: 25 frames under 60 Hz at 75°, 150°, 225°, 300°',
+    where: 'tumgag.com/tag/setlights',
+    seen: 'read',
+  },
+  'mains-frequencies': {
+    title: 'Which countries have mains of 50 Hz and which of 60 Hz',
+    where: 'travellers’ tables; not looked up',
+    seen: 'memory',
+  },
+  'just-noticeable': {
+    title: 'Brightness that the eye tells apart: a ratio of about 1.05 to 1 above 0.1 cd/m²',
+    where: 'pc.ibm.com/ww/healthycomputing/vdt13con.html',
+    seen: 'read',
+  },
+  'zone-system': {
+    title:
+      'Zones after Adams: III, two stops under grey, has texture; II, three under, a first suggestion of it; I, four under, tone without texture',
+    where: 'claireharmanphotography.blogspot.com, May 2010; awh-imaging.co.uk/barrythornton/zone1.htm',
+    seen: 'read',
+  },
+  'water-reflectance': {
+    title:
+      'N. G. Jerlov: Optical Oceanography, 1968, table XVI: what level water turns back by the angle of incidence, unpolarised and by polarisation',
+    where: 'toc.123doc.org/document/2731813-chapter-5 (copy)',
+    seen: 'read',
+  },
+  'pavement-reflectance': {
+    title: 'Reflectance of dry pavements, table 3: asphalt 0.082 and 0.074, concrete 0.294',
+    where: 'Advances in Materials Science and Engineering 2012, 523051',
+    seen: 'read',
+  },
+  microfacets: {
+    title:
+      'Reflection from a surface of small mirrors whose slopes spread normally: K. E. Torrance, E. M. Sparrow, 1967; P. Beckmann; masking as in B. Walter et al., 2007',
+    where: 'not looked up; energy and limits are checked by the tests that cite it',
+    seen: 'memory',
+  },
+  'glitter-path': {
+    title:
+      'M. Minnaert: The nature of light and colour in the open air: on ruffled water the image of a light is a streak, longer than wide by one over the sine of its height',
+    where: 'not looked up',
+    seen: 'memory',
+  },
   'polygon-light': {
     title:
       'J. H. Lambert: Photometria, 1760: the light of an even diffuse polygon at a point, by the angles that its edges take up there',
