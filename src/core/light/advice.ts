@@ -1,0 +1,215 @@
+import type { Vec3 } from '../form/build/vector';
+import { glassOf } from '../optics/camera';
+import { played } from '../plan/played';
+import type { Plan } from '../plan/schema/plan';
+import type { Setup } from '../plan/schema/setup';
+import { log, pow } from '../units/steadyMath';
+import { formatStopSetting, formatStops } from '../units/stops';
+import { clothLight } from './clothLight';
+import { askedLux, stopsBetween } from './exposure';
+import { type Face, faceAt, faceLight, planeNormals } from './face';
+import { lampLight } from './lampLight';
+import { type Level, levelOf, type SourceLevel } from './levels';
+import { type LightScene, lightScene } from './lightScene';
+import { withMovedGear } from './movedGear';
+import { sourceLux } from './sourceLight';
+
+/** Why something cannot be done, in a sentence. */
+export interface Refused {
+  readonly refused: string;
+}
+
+export const isRefused = (answer: object): answer is Refused => 'refused' in answer;
+
+/** A face in a light, and what is its key. */
+export interface KeyedFace {
+  readonly setup: Setup;
+  readonly face: Face;
+  readonly scene: LightScene;
+  readonly key: SourceLevel;
+  /** The lamp to change: the key itself, or the lamp that feeds a cloth. */
+  readonly lampId: string;
+  readonly lampLabel: string;
+}
+
+/** The key on a performer's face through a setup at an instant; refused without a face or a key. */
+export function keyedFace(
+  plan: Plan,
+  setup: Setup,
+  performerId: string,
+  seconds: number,
+): KeyedFace | Refused {
+  const acted = played(plan, setup);
+  const performer = acted.cast.find(({ id }) => id === performerId);
+  const face = performer && faceAt(performer, acted, seconds);
+  if (!performer || !face) return { refused: 'There is nobody on a mark to light.' };
+  const scene = lightScene(plan, setup, seconds);
+  const { key, keyLux } = faceLight(scene, face);
+  const lampId = key && (key.fedBy ?? key.itemId);
+  const lamp = plan.gear.find(({ id }) => id === lampId);
+  if (!key || !lamp) return { refused: `No lamp reaches the face of ${performer.label} from before it.` };
+  return {
+    setup,
+    face,
+    scene,
+    key: { itemId: key.itemId, fedBy: key.fedBy, ...levelOf(keyLux, askedLux(setup)) },
+    lampId: lamp.id,
+    lampLabel: lamp.label,
+  };
+}
+
+/** Lux of one lamp or cloth on the best of the planes of a face, as its key is measured; and how far off it is. */
+export function itemOnFace(
+  scene: LightScene,
+  face: Face,
+  itemId: string,
+): { readonly lux: number; readonly metres: number } {
+  const question = { ignore: new Set([face.performerId]) };
+  const sources = [
+    ...scene.lamps
+      .filter(({ form }) => form.itemId === itemId)
+      .flatMap((lamp) => lampLight(scene, lamp, face.at, question) ?? []),
+    ...scene.cloths
+      .filter(({ id }) => id === itemId)
+      .flatMap((cloth) => clothLight(scene, cloth, face.at, question) ?? []),
+  ];
+  const normals = planeNormals(face);
+  const on = (normal: Vec3): number => sources.reduce((sum, source) => sum + sourceLux(source, normal), 0);
+  return {
+    lux: Math.max(on(normals.front), on(normals.left), on(normals.right)),
+    metres: Math.min(...sources.map(({ metres }) => metres)),
+  };
+}
+
+/** The stop at which a key is so far under the exposure, and what sets it. */
+export interface StopAdvice {
+  readonly key: SourceLevel;
+  /** The T number, exactly, and the nearest third of a stop. */
+  readonly stop: number;
+  readonly thirdStop: number;
+  readonly edit: { readonly setupId: string; readonly stop: number };
+}
+
+/** The full third of a stop that is nearest: T = 2^(k ÷ 6), rounded to a tenth as lenses are engraved. */
+export function nearestThird(stop: number): number {
+  const exact = pow(2, Math.round((log(stop) / Math.LN2) * 6) / 6);
+  return Math.round(exact * 10) / 10;
+}
+
+/**
+ * The stop that puts a performer's key so many stops under the exposure (negative: over): T′ = T · 2^(d ÷ 2), d how far
+ * the key is from there now. Refused where the lens does not open or close so far. `edit`: for `setStop`.
+ *
+ * Source: [exposure-values]
+ */
+export function stopForKey(
+  plan: Plan,
+  setup: Setup,
+  performerId: string,
+  seconds: number,
+  stopsUnder = 0,
+): StopAdvice | Refused {
+  const keyed = keyedFace(plan, setup, performerId, seconds);
+  if (isRefused(keyed)) return keyed;
+  const away = stopsBetween(askedLux(setup), keyed.key.lux) + stopsUnder;
+  const stop = setup.stop * pow(2, away / 2);
+  const { widestStop, narrowestStop } = glassOf(plan, setup).lens;
+  if (stop < widestStop * 0.995)
+    return {
+      refused: `That asks for ${formatStopSetting(stop)}; the lens opens to ${formatStopSetting(widestStop)}.`,
+    };
+  if (stop > narrowestStop * 1.005)
+    return {
+      refused: `That asks for ${formatStopSetting(stop)}; the lens closes to ${formatStopSetting(narrowestStop)}.`,
+    };
+  return { key: keyed.key, stop, thirdStop: nearestThird(stop), edit: { setupId: setup.id, stop } };
+}
+
+/** A new dim. `edit`: for `reshapeItem`. */
+export interface DimAdvice {
+  readonly lampId: string;
+  readonly dim: number;
+  readonly edit: { readonly id: string; readonly patch: { readonly dim: number } };
+}
+
+/** What to put before the lamp. The plan has no scrims: `edit`, for `reshapeItem`, dims the lamp as much. */
+export interface ScrimAdvice extends DimAdvice {
+  /** What has to go, stops. */
+  readonly stops: number;
+  /** Double and single scrims, a stop and half a stop each, that come nearest, and what is left over then, stops. */
+  readonly doubles: number;
+  readonly singles: number;
+  readonly leftStops: number;
+  /** Density of neutral gel that takes it exactly. */
+  readonly density: number;
+}
+
+/** Neutral density of a stop: log₁₀ 2. Source: [neutral-density] */
+const DENSITY_PER_STOP = Math.LN2 / Math.LN10;
+
+/** What a key has now and is to have. */
+export interface KeyTarget {
+  readonly keyed: KeyedFace;
+  readonly target: Level;
+}
+
+/** The level of a key that is so many stops under the exposure. */
+export const targetOf = (keyed: KeyedFace, stopsUnder: number): KeyTarget => {
+  const asked = askedLux(keyed.setup);
+  return { keyed, target: levelOf(asked * pow(2, -stopsUnder), asked) };
+};
+
+/**
+ * The dim at which a key has its target: what the key gives goes with the dim of its lamp, as far as it comes from that
+ * lamp; of a cloth, what other lamps send it stays.
+ */
+export function dimForKey(plan: Plan, { keyed, target }: KeyTarget): DimAdvice | Refused {
+  const { face, scene, key, lampId, lampLabel } = keyed;
+  const lamp = plan.gear.find(({ id }) => id === lampId);
+  if (!lamp || !('dim' in lamp)) return { refused: `${lampLabel} has no dimmer.` };
+  const without =
+    key.fedBy === null
+      ? 0
+      : itemOnFace(
+          withMovedGear(scene, {
+            ...plan,
+            gear: plan.gear.map((gear) => (gear === lamp ? { ...lamp, dim: 0 } : gear)),
+          }),
+          face,
+          key.itemId,
+        ).lux;
+  if (target.lux <= without)
+    return {
+      refused: `Other lamps alone give it more than that; ${lampLabel} dimmed to nothing is not enough.`,
+    };
+  const dim = (lamp.dim * (target.lux - without)) / (key.lux - without);
+  if (dim > 1)
+    return { refused: `${lampLabel} at full is still ${formatStops(stopsBetween(1, dim)).slice(1)} short.` };
+  return { lampId, dim, edit: { id: lampId, patch: { dim } } };
+}
+
+/**
+ * Scrims or neutral gel that bring a key to its target: density = stops · log₁₀ 2. A double scrim takes a stop, a single
+ * one half (common practice, no source).
+ *
+ * Source: [neutral-density]
+ */
+export function scrimForKey(plan: Plan, keyTarget: KeyTarget): ScrimAdvice | Refused {
+  const { keyed, target } = keyTarget;
+  const dimmed = dimForKey(plan, keyTarget);
+  if (target.lux >= keyed.key.lux)
+    return { refused: `${keyed.lampLabel} is no stronger than that; scrims and gel only take away.` };
+  if (isRefused(dimmed)) return dimmed;
+  const lamp = plan.gear.find(({ id }) => id === keyed.lampId);
+  const before = lamp && 'dim' in lamp ? lamp.dim : 1;
+  const stops = stopsBetween(dimmed.dim, before);
+  const halves = Math.round(stops * 2);
+  return {
+    ...dimmed,
+    stops,
+    doubles: Math.floor(halves / 2),
+    singles: halves % 2,
+    leftStops: stops - halves / 2,
+    density: stops * DENSITY_PER_STOP,
+  };
+}

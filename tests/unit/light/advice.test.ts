@@ -1,0 +1,159 @@
+import { describe, expect, test } from 'vitest';
+import {
+  dimForKey,
+  isRefused,
+  keyedFace as keyedOn,
+  nearestThird,
+  type Refused,
+  scrimForKey,
+  stopForKey,
+  targetOf,
+} from '../../../src/core/light/advice';
+import { keyAdvice } from '../../../src/core/light/keyDistance';
+import { moveItem } from '../../../src/core/plan/edits/moveItem';
+import { reshapeItem } from '../../../src/core/plan/edits/reshapeItem';
+import { setStop } from '../../../src/core/plan/edits/setStop';
+import type { Gear } from '../../../src/core/plan/schema/gear';
+import type { Plan } from '../../../src/core/plan/schema/plan';
+import { flagAt } from '../../plans/darkRoof';
+import { keyedFace, keyOn } from '../../plans/keyedFace';
+
+const roof = (...gear: readonly Gear[]): Plan =>
+  keyedFace({ gear, cameras: [{ id: 'wide', label: 'Wide', at: [0, 6], headingDegrees: 0 }] });
+function answer<Answer extends object>(found: Answer | Refused): Answer {
+  if (isRefused(found)) throw new Error(found.refused);
+  return found;
+}
+const keyed = (plan: Plan) => answer(keyedOn(plan, plan.setups[0], 'vera', 0));
+const keyStops = (plan: Plan): number => keyed(plan).key.stops ?? Number.NaN;
+const advise = (plan: Plan, stopsUnder: number) =>
+  answer(keyAdvice(plan, plan.setups[0], 'vera', 0, stopsUnder));
+const refusal = (found: object): string => (isRefused(found) ? found.refused : '');
+
+describe('the stop for a key', () => {
+  const plan = roof(...keyOn('key', [0, 3.5], [0, 0]));
+
+  test('puts it where it is wanted', () => {
+    for (const under of [0, 1.5]) {
+      const { edit, key, stop, thirdStop } = answer(stopForKey(plan, plan.setups[0], 'vera', 0, under));
+      expect(keyStops(setStop(plan, edit))).toBeCloseTo(-under, 6);
+      expect(stop).toBeCloseTo(2.8 * 2 ** (((key.stops ?? 0) + under) / 2), 6);
+      expect(Math.abs(2 * Math.log2(thirdStop / stop))).toBeLessThan(0.2);
+    }
+  });
+
+  test('comes as the third of a stop that is engraved', () => {
+    expect([2.83, 3.3, 4.6, 5.7, 8.1].map(nearestThird)).toEqual([2.8, 3.2, 4.5, 5.7, 8]);
+  });
+
+  test('is refused beyond what the lens has', () => {
+    const dark = roof(...keyOn('key', [0, 3.5], [0, 0], 0.001));
+    expect(refusal(stopForKey(dark, dark.setups[0], 'vera', 0))).toMatch(
+      /^That asks for T0\.\d; the lens opens to T1\.8\.$/,
+    );
+    const bright = roof(...keyOn('key', [0, 2], [0, 0], 1));
+    expect(refusal(stopForKey(bright, bright.setups[0], 'vera', 0, 4))).toContain('the lens closes to T22.');
+  });
+});
+
+describe('a key that is to be some stops under', () => {
+  const plan = roof(...keyOn('key', [0, 3.5], [0, 0]));
+
+  test('is dimmed there', () => {
+    const { key } = keyed(plan);
+    const { edit, dim: share } = answer(dimForKey(plan, targetOf(keyed(plan), 2)));
+    expect(keyStops(reshapeItem(plan, edit))).toBeCloseTo(-2, 6);
+    expect(share).toBeCloseTo(0.05 * 2 ** -(2 + (key.stops ?? 0)), 9);
+  });
+
+  test('is backed off there, about as the inverse square has it', () => {
+    const { distance, key } = advise(plan, 0.8);
+    const { edit, metres, backMetres } = answer(distance);
+    expect(keyStops(moveItem(plan, edit))).toBeCloseTo(-0.8, 2);
+    const before = answer(advise(plan, -(key.stops ?? 0)).distance);
+    expect(before.backMetres).toBe(0);
+    expect(metres / before.metres).toBeCloseTo(2 ** ((0.8 + (key.stops ?? 0)) / 2), 1);
+    expect(metres - before.metres).toBeCloseTo(backMetres, 1);
+  });
+
+  test('is brought nearer where it is too weak', () => {
+    const weak = roof(...keyOn('key', [0, 6], [0, 0]));
+    const { edit, backMetres } = answer(advise(weak, 0).distance);
+    expect(backMetres).toBeLessThan(-0.5);
+    expect(keyStops(moveItem(weak, edit))).toBeCloseTo(0, 2);
+  });
+
+  test('gets scrims: doubles of a stop, singles of a half, or gel of 0.3 a stop', () => {
+    const { key } = keyed(plan);
+    const scrim = (under: number) => answer(scrimForKey(plan, targetOf(keyed(plan), under)));
+    const { stops, doubles, singles, leftStops, density } = scrim(2);
+    expect(stops).toBeCloseTo(2 + (key.stops ?? 0), 6);
+    expect(doubles + singles / 2 + leftStops).toBeCloseTo(stops, 9);
+    expect(Math.abs(leftStops)).toBeLessThanOrEqual(0.25);
+    // Source: [neutral-density]: 0.3, 0.6, 0.9, 1.2 take 1, 2, 3, 4 stops.
+    for (const whole of [1, 2, 3, 4]) {
+      const { density: gel } = scrim(whole - (key.stops ?? 0));
+      expect(gel).toBeCloseTo(0.3 * whole, 1.9);
+    }
+    expect(density / stops).toBeCloseTo(0.30103, 5);
+  });
+
+  test('finds its place past a flag that shades the first one', () => {
+    const open = answer(advise(plan, 0.8).distance);
+    // Level with the face, so that the flag that is beside the lamp's way back stays clear until it is behind it.
+    const flagged = roof(
+      ...keyOn('key', [0, 3.5], [0, 0]),
+      flagAt('flag', [0, 2.2, 3.5 + open.backMetres - 0.35], [1.5, 1.5]),
+    );
+    const { distance } = advise(flagged, 0.8);
+    const { edit } = isRefused(distance) ? { edit: null } : distance;
+    if (edit) expect(keyStops(moveItem(flagged, edit))).toBeCloseTo(-0.8, 1);
+    else expect(refusal(distance)).toContain('Head key');
+  });
+});
+
+describe('what cannot be done is said', () => {
+  test('too weak at full', () => {
+    const { dim, scrim } = advise(roof(...keyOn('key', [0, 5], [0, 0], 0.05)), -6);
+    expect(refusal(dim)).toMatch(/^Head key at full is still \d\.\d\u00a0stops? short\.$/);
+    expect(refusal(scrim)).toBe('Head key is no stronger than that; scrims and gel only take away.');
+  });
+
+  test('over the edge of the deck', () => {
+    const { distance } = advise(roof(...keyOn('key', [0, 3.5], [0, 0])), 4);
+    expect(refusal(distance)).toBe('The deck ends before Head key is far enough back.');
+  });
+
+  test('locked in its place', () => {
+    const gear = keyOn('key', [0, 3.5], [0, 0]).map((each) => ({ ...each, locked: true as const }));
+    expect(refusal(advise(roof(...gear), 1).distance)).toBe('Head key is locked in its place.');
+  });
+
+  test('no key, or nobody there', () => {
+    const dark = roof();
+    expect(refusal(keyAdvice(dark, dark.setups[0], 'vera', 0, 1))).toBe(
+      'No lamp reaches the face of Vera from before it.',
+    );
+    expect(refusal(keyAdvice(dark, dark.setups[0], 'nobody', 0, 1))).toBe(
+      'There is nobody on a mark to light.',
+    );
+  });
+});
+
+test('a key from a bounce is set by the lamp that feeds it', () => {
+  const bounce: Gear = {
+    id: 'bounce',
+    label: 'Bounce',
+    kind: 'bounce',
+    place: { at: [0, 1.6, 2] },
+    headingDegrees: 0,
+    tiltDegrees: 0,
+    size: [1.2, 1.2],
+    reflectance: 0.8,
+  };
+  // From behind her, past her, onto the bounce before her.
+  const plan = roof(...keyOn('lamp', [2.5, -3], [0, 2], 0.5), bounce);
+  const { key, lampId, dim } = advise(plan, 4);
+  expect([key.itemId, key.fedBy, lampId]).toEqual(['bounce', 'lamp', 'lamp']);
+  expect(keyStops(reshapeItem(plan, answer(dim).edit))).toBeCloseTo(-4, 6);
+});
