@@ -1,0 +1,261 @@
+import { unit } from '../form/build/vector';
+import { cameraAt } from '../optics/camera';
+import type { Plan } from '../plan/schema/plan';
+import type { Setup } from '../plan/schema/setup';
+import { borrowScratch, type Look, look } from '../sight/look';
+import type { StagePart } from '../sight/stage';
+import { findThin } from '../sight/thin';
+import { greyLuminance, stopsBetween } from './exposure';
+import { BLACKED } from './finishes';
+import { JUST_NOTICEABLE_RATIO } from './flickerSafe';
+import {
+  pixelsAround,
+  pixelsByPart,
+  rayAt,
+  rayOfPixel,
+  type Sample,
+  samplesOf,
+  thinSamples,
+} from './frameSamples';
+import { type LightScene, lightScene } from './lightScene';
+import { type PartLuminance, partLuminance } from './partLuminance';
+import { skyLuminance } from './surroundings';
+import { AMONG, likeOf, type Upright, uprightOf, uprightsOf } from './uprights';
+
+/** When something is lost in the dark. */
+export interface DarkThresholds {
+  /** Less contrast with what is round it than this, stops, cannot be told apart. */
+  readonly contrastStops: number;
+  /** Where it and what is round it both lie this far under middle grey, stops, no texture is left. */
+  readonly stopsUnder: number;
+}
+
+/**
+ * The ratio that is just noticed, and zone I, tone without texture. Both are of the picture as it is shot: whoever lifts
+ * the shadows afterwards brings things back. Source: [just-noticeable], [zone-system]
+ */
+export const DARK: DarkThresholds = {
+  contrastStops: stopsBetween(1, JUST_NOTICEABLE_RATIO),
+  stopsUnder: 4,
+};
+
+/** How bright something is beside what is round it. */
+export interface Reads {
+  /** cd/m². */
+  readonly luminance: number;
+  /** Over what is round it; negative where it is darker. */
+  readonly contrastStops: number;
+  /** Under what the set exposure renders as middle grey; negative over it. */
+  readonly stopsUnder: number;
+  readonly isLost: boolean;
+}
+
+/** One named part of an item, or several of one name. */
+export interface PartReads extends Reads {
+  readonly name: string;
+  /** Share of the frame. */
+  readonly share: number;
+  /** Mean luminance of what is round it in frame, cd/m². */
+  readonly around: number;
+  /** With black tape or cloth over it. */
+  readonly blacked: Reads;
+  /** The lamp or cloth that gives it most, and how it reads with that flagged off it; null where none reaches it. */
+  readonly flagged: (Reads & { readonly itemId: string }) | null;
+  /** How many uprights of the set it is like in width and brightness; null for what is no upright. */
+  readonly likeUprights: number | null;
+}
+
+/** Lost: no part reads. Passes: those that do are uprights among others like them. */
+export type DarkVerdict = 'reads' | 'passes for an upright' | 'lost in the dark';
+
+/** How an item reads in the dark. */
+export interface ItemReads {
+  readonly itemId: string;
+  readonly seconds: number;
+  readonly verdict: DarkVerdict;
+  /** Largest share first. */
+  readonly parts: readonly PartReads[];
+  /** The verdict with all of it blacked, and with each of its parts flagged off its strongest lamp. */
+  readonly blackedVerdict: DarkVerdict;
+  readonly flaggedVerdict: DarkVerdict;
+}
+
+/** Less than this is no light that a sensor could show, cd/m². */
+const LEAST_LUMINANCE = 1e-6;
+/** Surroundings are worked out once for squares of so many pixels. */
+const CELL_PIXELS = 12;
+
+/** What one look at one instant shares between all items. */
+interface Scenery {
+  readonly seen: Look;
+  readonly scene: LightScene;
+  readonly grey: number;
+  readonly thresholds: DarkThresholds;
+  readonly uprights: () => readonly Upright[];
+  /** Luminance by part and square. */
+  readonly known: Map<string, number>;
+}
+
+function luminanceAround({ seen, scene, known }: Scenery, at: number): number {
+  const { grid, buffer, stage } = seen;
+  const [x, y] = [Math.floor(at / grid.height), at % grid.height];
+  const tag = buffer.owner[at];
+  const ray = rayOfPixel(seen, x, y);
+  if (tag === 0) return skyLuminance(unit(ray.direction));
+  const key = `${tag} ${Math.floor(x / CELL_PIXELS)} ${Math.floor(y / CELL_PIXELS)}`;
+  const luminance =
+    known.get(key) ??
+    partLuminance(scene, stage.parts[tag - 1], ray)?.total ??
+    skyLuminance(unit(ray.direction));
+  known.set(key, luminance);
+  return luminance;
+}
+
+function readsAt({ grey, thresholds }: Scenery, luminance: number, around: number): Reads {
+  const [own, other] = [Math.max(LEAST_LUMINANCE, luminance), Math.max(LEAST_LUMINANCE, around)];
+  const contrastStops = stopsBetween(other, own);
+  const stopsUnder = stopsBetween(own, grey);
+  const isBlack = Math.min(stopsUnder, stopsBetween(other, grey)) >= thresholds.stopsUnder;
+  return {
+    luminance: own,
+    contrastStops,
+    stopsUnder,
+    isLost: isBlack || Math.abs(contrastStops) < thresholds.contrastStops,
+  };
+}
+
+const mean = (values: readonly number[]): number =>
+  values.length === 0 ? 0 : values.reduce((sum, value) => sum + value, 0) / values.length;
+
+function lit(
+  { seen, scene }: Scenery,
+  part: StagePart,
+  samples: readonly Sample[],
+): readonly PartLuminance[] {
+  return samples.flatMap(({ x, y, at }) => {
+    const ray = at ? rayAt(seen, x + 0.5, y + 0.5) : rayOfPixel(seen, x, y);
+    return partLuminance(scene, part, ray, at) ?? [];
+  });
+}
+
+/** What samples have from the lamp that gives them most. */
+function strongest(
+  found: readonly PartLuminance[],
+): { readonly itemId: string; readonly given: number } | null {
+  const byItem = new Map<string, number>();
+  for (const each of found)
+    for (const [id, given] of each.byItem) byItem.set(id, (byItem.get(id) ?? 0) + given / found.length);
+  const [most] = [...byItem].sort((a, b) => b[1] - a[1]);
+  return most ? { itemId: most[0], given: most[1] } : null;
+}
+
+/** How all placed parts of one name read together. */
+function readsOfParts(
+  scenery: Scenery,
+  name: string,
+  parts: readonly StagePart[],
+  pixels: ReadonlyMap<number, readonly number[]>,
+): PartReads | null {
+  const { seen, scene, uprights } = scenery;
+  const sampled = parts.map((part) => {
+    const own = pixels.get(part.index);
+    return { part, samples: own ? samplesOf(seen, own) : thinSamples(seen, part) };
+  });
+  const found = sampled.flatMap(({ part, samples }) => lit(scenery, part, samples));
+  if (found.length === 0) return null;
+  const samples = sampled.flatMap((each) => each.samples);
+  const around = mean(pixelsAround(seen, parts[0].item, samples).map((at) => luminanceAround(scenery, at)));
+  const own = mean(found.map(({ total }) => total));
+  const most = strongest(found);
+  const blacked = mean(found.map(({ lux, diffuse }) => (Math.min(BLACKED.diffuse, diffuse) * lux) / Math.PI));
+  const upright = parts
+    .flatMap((part) => uprightOf(seen, scene, part) ?? [])
+    .sort((a, b) => b.pixels - a.pixels)[0];
+  const shines = found.every(({ lux }) => lux === 0);
+  return {
+    ...readsAt(scenery, own, around),
+    name,
+    share: parts.reduce((sum, part) => sum + seen.direct.partPixels[part.index], 0) / seen.grid.framePixels,
+    around,
+    // What gives off light itself does so under any tape that leaves it uncovered; covered it gives none.
+    blacked: readsAt(scenery, shines ? 0 : blacked, around),
+    flagged: most && { itemId: most.itemId, ...readsAt(scenery, own - most.given, around) },
+    likeUprights: upright ? likeOf(upright, uprights()) : null,
+  };
+}
+
+function verdictOf(parts: readonly PartReads[], isLost: (part: PartReads) => boolean): DarkVerdict {
+  const showing = parts.filter((part) => !isLost(part));
+  if (showing.length === 0) return 'lost in the dark';
+  return showing.every(({ likeUprights }) => likeUprights !== null && likeUprights >= AMONG)
+    ? 'passes for an upright'
+    : 'reads';
+}
+
+function readsOfItem(
+  scenery: Scenery,
+  item: number,
+  pixels: ReadonlyMap<number, readonly number[]>,
+): ItemReads | null {
+  const { seen, scene } = scenery;
+  const byName = new Map<string, StagePart[]>();
+  for (let k = seen.stage.firstPart[item]; k < seen.stage.firstPart[item + 1]; k += 1) {
+    if (seen.direct.partPixels[k] === 0) continue;
+    const part = seen.stage.parts[k];
+    byName.set(part.name, [...(byName.get(part.name) ?? []), part]);
+  }
+  const parts = [...byName]
+    .flatMap(([name, own]) => readsOfParts(scenery, name, own, pixels) ?? [])
+    .sort((a, b) => b.share - a.share || (a.name < b.name ? -1 : 1));
+  if (parts.length === 0) return null;
+  return {
+    itemId: seen.stage.forms[item].id,
+    seconds: scene.seconds,
+    verdict: verdictOf(parts, ({ isLost }) => isLost),
+    parts,
+    blackedVerdict: verdictOf(parts, ({ blacked }) => blacked.isLost),
+    flaggedVerdict: verdictOf(parts, ({ flagged, isLost }) => flagged?.isLost ?? isLost),
+  };
+}
+
+/**
+ * How items read in the dark through a setup at an instant of the action's clock, seconds: each part that shows by the
+ * mean luminance of a dozen of its pixels against that of the pixels beside the item's outline, and against the set
+ * exposure. Items that do not show are left out. The deck's highlights and what stands behind wire or glass are not in
+ * it. An instant's looks and light are shared: ask for all items of one instant at once.
+ */
+export function readsInTheDark(
+  plan: Plan,
+  setup: Setup,
+  seconds: number,
+  itemIds: readonly string[],
+  thresholds: DarkThresholds = DARK,
+): readonly ItemReads[] {
+  const scene = lightScene(plan, setup, seconds);
+  const { stage } = scene.blockers;
+  const camera = cameraAt(plan, setup, seconds);
+  const { scratch, giveBack } = borrowScratch(camera);
+  try {
+    const seen = look(stage, camera, scratch);
+    const items = new Set(
+      itemIds.map((id) => stage.forms.findIndex((form) => form.id === id)).filter((item) => item >= 0),
+    );
+    findThin(seen, items);
+    const pixels = pixelsByPart(seen, items);
+    let uprights: readonly Upright[] | null = null;
+    const scenery: Scenery = {
+      seen,
+      scene,
+      grey: greyLuminance(setup),
+      thresholds,
+      uprights: () => {
+        uprights ??= uprightsOf(seen, scene);
+        return uprights;
+      },
+      known: new Map(),
+    };
+    return [...items].flatMap((item) => readsOfItem(scenery, item, pixels) ?? []);
+  } finally {
+    giveBack();
+  }
+}
