@@ -1,7 +1,7 @@
 import type { PartShape, PlacedPart } from '../../../src/core/form/types';
 
 /** Names of the parts that are sheets: open, and counted from both sides. */
-export const SHEETS = /^(top|mesh|cloths|sheet|windows .+)$/;
+export const SHEETS = /^(top|mesh|cloths|sheet|white|black|windows .+)$/;
 
 /**
  * Edges, after welding corners closer than 0.01 mm, that are not walked once each way. Two solids of a part that

@@ -12,15 +12,16 @@ const GREY = '#767676';
 /** Foam board, and the arm, pole and plate that hold it; common practice, no source. */
 const BOARD_METRES = 0.01;
 const POLE_RADIUS_METRES = 0.012;
+/** How far the board begins behind its face, so that neither is taken for the other. */
+const BEHIND_METRES = 0.002;
 const ARM_METRES = 0.06;
 const PLATE_RADIUS_METRES = 0.2;
 const PLATE_METRES = 0.015;
 const PLATE_SIDES = 24;
 
 /**
- * A test board: its face in `white` and `black` squares, black at its upper left, or a grey `card`; and the `pole`
- * behind it. The face's middle is the record's height over the foot. All cells of a face are as thick and lie in one plane, so that
- * nothing of one stands before another.
+ * A test board: its face in `white` and `black` squares, sheets of one plane, black at its upper left, on a `board`; or
+ * a grey `card`; and the `pole` behind it. The face's middle is the record's height over the foot.
  */
 export function chartParts(chart: PieceOf<'chart'>): readonly PlacedPart[] {
   const { widthMetres: width, heightMetres: height, middleMetres: middle, face } = chart;
@@ -32,10 +33,13 @@ export function chartParts(chart: PieceOf<'chart'>): readonly PlacedPart[] {
     const card = new ShapeBuilder().box([0, 0, thick / 2], [width, height, thick]);
     return [fixed('card', card.finish({ substance: 'card', colour: GREY }, board)), ...pole];
   }
-  const [white, black] = cellsOf(chart, face, thick);
+  const [white, black] = cellsOf(chart, face);
+  const behind = Math.min(BEHIND_METRES, thick / 2);
+  const back = new ShapeBuilder().box([0, 0, (thick + behind) / 2], [width, height, thick - behind]);
   return [
     fixed('white', white.finish({ substance: 'card', colour: WHITE }, board)),
     fixed('black', black.finish({ substance: 'card', colour: BLACK }, board)),
+    fixed('board', back.finish({ substance: 'card', colour: WHITE }, board)),
     ...pole,
   ];
 }
@@ -65,52 +69,26 @@ export function poleBackMetres(chart: Pick<PieceOf<'chart'>, 'heightMetres' | 't
   return ARM_METRES + Math.max(0, -sin(tilt)) * (chart.heightMetres / 2);
 }
 
-/**
- * White and black cells, each colour one or more closed solids. Where cells of a colour meet there is nothing between
- * them: walls inside would shimmer through in a picture.
- */
+/** White and black cells as sheets that share the corners of one plane: no wall between two that could shimmer through. */
 function cellsOf(
   chart: PieceOf<'chart'>,
   squares: Squares,
-  thick: number,
 ): readonly [white: ShapeBuilder, black: ShapeBuilder] {
   const [xs, ys] = linesOf(chart, squares);
-  const builders = [new ShapeBuilder(), new ShapeBuilder()] as const;
-  const [columns, rows] = [xs.length - 1, ys.length - 1];
-  /** 0 white, 1 black, −1 beyond the board. */
-  const colourAt = (column: number, row: number): number => {
-    if (column < 0 || row < 0 || column >= columns || row >= rows) return -1;
-    const isMargin = column === 0 || row === 0 || column > squares.columns || row > squares.rows;
-    return !isMargin && (column + row) % 2 === 0 ? 1 : 0;
-  };
-  for (let row = 0; row < rows; row += 1) {
-    for (let column = 0; column < columns; column += 1) {
-      const colour = colourAt(column, row);
-      const cell = builders[colour];
-      const corner = (right: number, down: number, z: number): Vec3 => [
-        -xs[column + right],
-        -ys[row + down],
-        z,
-      ];
-      const [leftBottom, rightBottom, rightTop, leftTop] = (
-        [
-          [0, 1],
-          [1, 1],
-          [1, 0],
-          [0, 0],
-        ] as const
-      ).map(([right, down]) => ({ front: corner(right, down, 0), back: corner(right, down, thick) }));
-      const wall = (from: typeof leftTop, to: typeof leftTop) =>
-        cell.quad(from.back, from.front, to.front, to.back);
-      cell.quad(leftBottom.front, rightBottom.front, rightTop.front, leftTop.front);
-      cell.quad(rightBottom.back, leftBottom.back, leftTop.back, rightTop.back);
-      if (colourAt(column - 1, row) !== colour) wall(leftBottom, leftTop);
-      if (colourAt(column + 1, row) !== colour) wall(rightTop, rightBottom);
-      if (colourAt(column, row - 1) !== colour) wall(leftTop, rightTop);
-      if (colourAt(column, row + 1) !== colour) wall(rightBottom, leftBottom);
+  const [white, black] = [new ShapeBuilder(), new ShapeBuilder()];
+  for (let row = 0; row + 1 < ys.length; row += 1) {
+    for (let column = 0; column + 1 < xs.length; column += 1) {
+      const isMargin = row === 0 || column === 0 || row > squares.rows || column > squares.columns;
+      const corner = (right: number, down: number): Vec3 => [-xs[column + right], -ys[row + down], 0];
+      (isMargin || (row + column) % 2 === 1 ? white : black).quad(
+        corner(0, 1),
+        corner(1, 1),
+        corner(1, 0),
+        corner(0, 0),
+      );
     }
   }
-  return builders;
+  return [white, black];
 }
 
 /** A pole on a plate behind the board, and the arm between the two. */

@@ -20,7 +20,7 @@ import { wallParts } from './wall';
 
 /**
  * The named parts of a set piece, in world coordinates, metres. Solids are closed and face outwards; sheets (a
- * deck's top, mesh, cloths, a pane's sheet, windows) are open and count from both sides. A run without length
+ * deck's top, mesh, cloths, a pane's sheet, a chart's squares, windows) are open and count from both sides. A run without length
  * has no parts.
  */
 export function pieceParts(piece: Piece, ground: Ground): readonly PlacedPart[] {
