@@ -4,7 +4,6 @@ import { setHeadLight } from '../../core/plan/edits/setHeadLight';
 import { itemOf } from '../../core/plan/items';
 import type { HeadClass } from '../../core/plan/schema/kit';
 import type { Plan } from '../../core/plan/schema/plan';
-import { formatDegrees } from '../../core/units/angles';
 import { formatNumber, NBSP } from '../../core/units/numbers';
 import { type Lm63File, LONGEST_LM63, readLm63 } from '../../exchange/lm63/readLm63';
 import { fileLabel } from '../assets/fileLabel';
@@ -12,6 +11,7 @@ import { isAbort } from '../assets/isAbort';
 import { planStore } from '../planStore';
 import { sessionStore } from '../sessionStore';
 import { toastStore } from '../toastStore';
+import { lumenText, spreadText } from './words';
 
 const FILES = {
   description: 'Photometric files',
@@ -49,12 +49,12 @@ function textOf(bytes: ArrayBuffer): string {
 }
 
 function readWords(name: string, { distribution, remarks, watts }: Lm63File, own: HeadClass): string {
-  const { lumens, beamDegrees, fieldDegrees } = candelaTable(distribution);
   const odd =
     watts !== null && own.watts > 0 && Math.abs(watts / own.watts - 1) > ODD_WATTS
       ? [`The file says ${formatNumber(watts, 0)}${NBSP}W, the class ${formatNumber(own.watts, 0)}${NBSP}W.`]
       : [];
-  const found = `${name} read: ${formatNumber(lumens, 0)}${NBSP}lm, beam ${formatDegrees(beamDegrees, 0)}, field ${formatDegrees(fieldDegrees, 0)}.`;
+  const lumens = lumenText(candelaTable(distribution).lumens);
+  const found = `${name} read: ${lumens}, beam ${spreadText(distribution, 0.5)}, field ${spreadText(distribution, 0.1)}.`;
   return [found, ...remarks, ...odd].join(' ');
 }
 

@@ -10,19 +10,13 @@ import type { Plan } from '../../../core/plan/schema/plan';
 import { formatLight, parseLight } from '../../../core/units/illuminance';
 import { NBSP } from '../../../core/units/numbers';
 import { choosePhotometricFile, headClassOfItem } from '../../../desk/photometry/photometricFile';
+import { candelaText, lumenText, spreadText } from '../../../desk/photometry/words';
 import { Field, ShownField } from '../../parts/Field';
 import { firstSentence } from '../../parts/faultSentence';
 import { LengthField } from '../../parts/LengthField';
 import { useEdit } from '../fields/edit';
 import { PolarPlot } from './PolarPlot';
-import {
-  candelaText,
-  lampsOfClass,
-  lumenText,
-  modifierSentence,
-  publishedSentence,
-  spreadText,
-} from './words';
+import { lampsOfClass, modifierSentence, publishedSentence } from './words';
 import './photometry.css';
 
 /** Where a meter is first held, and how coarse its first reading is. Source: common practice, no source */
@@ -134,7 +128,7 @@ export function MeasuredLight({ plan, gear }: { readonly plan: Plan; readonly ge
         )}
         {distribution || reading ? (
           <button type="button" className="bare" onClick={() => put('take the measured light out', null)}>
-            Take it out
+            {distribution ? 'Take the file out' : 'Take the reading out'}
           </button>
         ) : null}
       </p>

@@ -1,8 +1,9 @@
 import { useMemo } from 'react';
 import type { Distribution } from '../../../core/plan/schema/distribution';
 import { formatDegrees } from '../../../core/units/angles';
+import { amount, candelaText } from '../../../desk/photometry/words';
 import { type PolarHalf, polarOf, polarPlace, POLAR_RADIUS as R } from './polar';
-import { amount, candelaText, plotSentence } from './words';
+import { plotSentence } from './words';
 
 const SPOKES_DEGREES = [30, 60];
 const WIDE = 168;
@@ -55,7 +56,7 @@ export function PolarPlot({ distribution }: { readonly distribution: Distributio
   return (
     <svg
       className="polar"
-      viewBox={`${-WIDE} ${top} ${WIDE * 2} ${R + 30 - top}`}
+      viewBox={`${-WIDE} ${top} ${WIDE * 2} ${R + (isOneCurve ? 12 : 30) - top}`}
       role="img"
       aria-label={plotSentence(distribution)}
     >

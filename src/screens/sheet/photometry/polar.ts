@@ -55,7 +55,10 @@ export function polarOf(distribution: Distribution): Polar {
   const angles = drawnAngles(distribution.verticalDegrees);
   const curve = (side: 1 | -1, round: number): string => {
     const places = angles.map((angle) => polarPlace(side, angle, candelaAt(angle, round) * perCandela));
-    return `M0 0${places.map(([x, y]) => `L${x.toFixed(1)} ${y.toFixed(1)}`).join('')}L0 0Z`;
+    const [first, last] = [angles[0], angles[angles.length - 1]];
+    const line = places.map(([x, y]) => `${x.toFixed(1)} ${y.toFixed(1)}`).join('L');
+    // The axis between the halves is no edge of the light; where the table ends beside it, there is one.
+    return `M${first > 0 ? '0 0L' : ''}${line}${last < 180 ? 'L0 0' : ''}`;
   };
   const half = (side: 1 | -1, round: number): PolarHalf => {
     const edge = (share: number): number =>
