@@ -59,7 +59,7 @@ export function ProposalActs(props: {
         type="button"
         className="try"
         disabled={disabled}
-        aria-label={`${shown ? 'Put back' : 'Preview'}: ${word}`}
+        aria-label={`${shown ? 'Put it back' : 'Preview'}: ${word}`}
         onClick={toggle}
       >
         {shown ? 'Put it back' : 'Preview'}

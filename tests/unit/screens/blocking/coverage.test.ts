@@ -106,7 +106,7 @@ test('bars and cells are said in words', () => {
     ),
   );
   expect(barWords(plan, row, row.bars[0])).toBe(
-    `${performer.label} in A, mid shot, 0.0\u00a0s to 2.0\u00a0s, in part`,
+    `A mid shot, ${performer.label}, 0.0\u00a0s to 2.0\u00a0s, in part`,
   );
   expect(cellWords(plan, cell({ setupId: setup.id, share: 0.5, size: 'mid shot' }), false)).toBe(
     'A, mid shot for 50\u00a0%',

@@ -75,8 +75,7 @@ function Row({
             title={barWords(plan, row, bar)}
             onClick={() => visit(bar.setupId, bar.fromSeconds)}
           >
-            <b>{letterOf(plan, bar.setupId)}</b>
-            <span>{bar.size}</span>
+            <b>{letterOf(plan, bar.setupId)}</b> <span>{bar.size}</span>
           </button>
         ))}
       </div>

@@ -16,15 +16,15 @@ export const beatName = (plan: Plan, beatId: string): string =>
 const span = ({ fromSeconds, toSeconds }: Pick<CoverageInterval, 'fromSeconds' | 'toSeconds'>): string =>
   `${formatSeconds(fromSeconds)} to ${formatSeconds(toSeconds)}`;
 
-/** `Vera in E, medium close-up, 18.0 s to 26.0 s`. */
+/** `E medium close-up, Vera, 18.0 s to 26.0 s`: what is lettered on the bar comes first. */
 export function barWords(plan: Plan, row: ChartRow, bar: Bar): string {
   const part = bar.whole ? '' : ', in part';
-  return `${rowName(plan, row)} in ${letterOf(plan, bar.setupId)}, ${bar.size}, ${span(bar)}${part}`;
+  return `${letterOf(plan, bar.setupId)} ${bar.size}, ${rowName(plan, row)}, ${span(bar)}${part}`;
 }
 
-/** `No setup has Vera, 0.0 s to 5.0 s`. */
+/** `No setup for Vera, 0.0 s to 5.0 s`. */
 export const holeWords = (plan: Plan, row: ChartRow, hole: ChartRow['holes'][number]): string =>
-  `No setup has ${rowName(plan, row)}, ${span(hole)}`;
+  `No setup for ${rowName(plan, row)}, ${span(hole)}`;
 
 /** What a cell says where the chart is read out: `A, mid shot; B, close-up for 40 %`; `no setup`, or that they rest. */
 export function cellWords(plan: Plan, cell: CoverageCell, together: boolean): string {
