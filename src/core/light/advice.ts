@@ -58,12 +58,15 @@ export function keyedFace(
   };
 }
 
-/** Lux of one lamp or cloth on the best of the planes of a face, as its key is measured; and how far off it is. */
+/**
+ * Lux of one lamp or cloth on the best of the planes of a face, as its key is measured; how far off it is, and the share
+ * of it that is not shaded.
+ */
 export function itemOnFace(
   scene: LightScene,
   face: Face,
   itemId: string,
-): { readonly lux: number; readonly metres: number } {
+): { readonly lux: number; readonly metres: number; readonly visible: number } {
   const question = { ignore: new Set([face.performerId]) };
   const sources = [
     ...scene.lamps
@@ -78,6 +81,7 @@ export function itemOnFace(
   return {
     lux: Math.max(on(normals.front), on(normals.left), on(normals.right)),
     metres: Math.min(...sources.map(({ metres }) => metres)),
+    visible: Math.max(0, ...sources.map(({ visible }) => visible)),
   };
 }
 

@@ -42,12 +42,15 @@ const FINE_METRES = 0.0005;
 const NEAREST_METRES = 0.5;
 /** A place this near to the target has it: where a shadow's edge runs through, none has. */
 const CLOSE_STOPS = 0.02;
+/** A place with less of the lamp unshaded than this share of what it was has its level from a shadow's edge: it is none. */
+const LEAST_UNSHADED = 0.99;
 
 interface Tried {
   readonly spot: Spot;
   /** Over the target; −∞ in the dark. */
   readonly stops: number;
   readonly metres: number;
+  readonly visible: number;
 }
 
 /** The way that a lamp looks, level over the deck; null for one that looks straight up or down. */
@@ -64,8 +67,8 @@ function tryAt(plan: Plan, { keyed, target }: KeyTarget, from: Spot, axis: Spot,
   const spot: Spot = [from[0] - axis[0] * backMetres, from[1] - axis[1] * backMetres];
   const moved = moveItem(plan, { id: keyed.lampId, to: spot });
   const scene = withMovedGear(keyed.scene, moved);
-  const { lux, metres } = itemOnFace(scene, keyed.face, keyed.key.itemId);
-  return { spot, stops: lux > 0 ? stopsBetween(target.lux, lux) : -Infinity, metres };
+  const { lux, metres, visible } = itemOnFace(scene, keyed.face, keyed.key.itemId);
+  return { spot, stops: lux > 0 ? stopsBetween(target.lux, lux) : -Infinity, metres, visible };
 }
 
 /** Whether what stands at a place can stand at another: on the same level, and not over the edge. */
@@ -81,6 +84,7 @@ function between(
   low: number,
   high: number,
   sign: number,
+  unshaded: number,
 ): number | null {
   let [a, b] = [low, high];
   while (Math.abs(b - a) > FINE_METRES) {
@@ -88,7 +92,8 @@ function between(
     if (tried(middle).stops * sign > 0) a = middle;
     else b = middle;
   }
-  return Math.abs(tried(b).stops) <= CLOSE_STOPS ? b : null;
+  const found = tried(b);
+  return Math.abs(found.stops) <= CLOSE_STOPS && found.visible >= LEAST_UNSHADED * unshaded ? b : null;
 }
 
 /**
@@ -109,6 +114,7 @@ export function distanceForKey(plan: Plan, keyTarget: KeyTarget): DistanceAdvice
   const sign = now > 0 ? 1 : -1;
   const tried = (backMetres: number) => tryAt(plan, keyTarget, from, axis, backMetres);
   const carried = carrierOf(plan, lampId) !== null;
+  const unshaded = itemOnFace(scene, face, key.itemId).visible;
   const advice = (backMetres: number): DistanceAdvice => {
     const { spot, metres } = tried(backMetres);
     return { lampId, metres, backMetres, edit: { id: lampId, to: spot } };
@@ -123,7 +129,7 @@ export function distanceForKey(plan: Plan, keyTarget: KeyTarget): DistanceAdvice
     if (!canStand(plan, carried, from, here.spot))
       return { refused: `The deck ends before ${lampLabel} is far enough ${sign > 0 ? 'back' : 'forward'}.` };
     if (here.stops * sign <= 0) {
-      const found = between(tried, last, next, sign);
+      const found = between(tried, last, next, sign, unshaded);
       if (found !== null) return advice(found);
     }
     last = next;

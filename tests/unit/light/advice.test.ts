@@ -98,17 +98,18 @@ describe('a key that is to be some stops under', () => {
     expect(density / stops).toBeCloseTo(0.30103, 5);
   });
 
-  test('finds its place past a flag that shades the first one', () => {
-    const open = answer(advise(plan, 0.8).distance);
-    // Level with the face, so that the flag that is beside the lamp's way back stays clear until it is behind it.
-    const flagged = roof(
-      ...keyOn('key', [0, 3.5], [0, 0]),
-      flagAt('flag', [0, 2.2, 3.5 + open.backMetres - 0.35], [1.5, 1.5]),
-    );
-    const { distance } = advise(flagged, 0.8);
-    const { edit } = isRefused(distance) ? { edit: null } : distance;
-    if (edit) expect(keyStops(moveItem(flagged, edit))).toBeCloseTo(-0.8, 1);
-    else expect(refusal(distance)).toContain('Head key');
+  test('is found no place in the shade: a flag before the one it would have leaves none', () => {
+    const { backMetres } = answer(advise(plan, 0.8).distance);
+    const shade = (at: number) =>
+      advise(
+        roof(
+          ...keyOn('key', [0, 3.5], [0, 0]),
+          flagAt('flag', [at, 2.2, 3.5 + backMetres - 0.35], [1.5, 1.5]),
+        ),
+        0.8,
+      ).distance;
+    expect(refusal(shade(0))).toBe('The deck ends before Head key is far enough back.');
+    expect(answer(shade(3)).backMetres).toBeCloseTo(backMetres, 2);
   });
 });
 
