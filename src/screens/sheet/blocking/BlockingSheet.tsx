@@ -7,7 +7,6 @@ import { isIn } from '../../../desk/blocking/things';
 import { useLive, useLivePlan, usePlanState, useSession } from '../../../desk/hooks';
 import { useElementSize } from '../../parts/useElementSize';
 import { BlockingSwitch } from './coverage/CoverageView';
-import { blockingViewStore } from './coverage/view';
 import { addBeatHere } from './doing';
 import { type Drawn, DrawnContext } from './drawing';
 import { Foot } from './Foot';
@@ -18,6 +17,7 @@ import { Toolbar } from './Toolbar';
 import { useZoom } from './useZoom';
 import { momentText } from './words';
 import './blocking.css';
+import './timeline.css';
 import './lanes.css';
 
 /** The column of the lanes' names, pixels. */
@@ -27,22 +27,16 @@ const ROOM_FOR_BOTH = 1180;
 
 const isTouch = (): boolean => matchMedia('(pointer: coarse)').matches;
 
-/** In the tabs' line: how long the action is, and a beat more. */
+/** In the tabs' line: how long the action is, and which way it is looked at. */
 export function BlockingHead() {
   const plan = useLivePlan();
   const count = plan.beats.length;
   const [from, to] = actionSpan(plan);
-  const { view } = useStore(blockingViewStore);
   const words = count === 1 ? 'one beat' : `${count} beats, ${momentText(to - from)}`;
   return (
     <div className="blocking-head">
       <span className="q">{count === 0 ? 'no beats' : words}</span>
       <BlockingSwitch />
-      {view === 'timeline' ? (
-        <button type="button" className="try" onClick={addBeatHere}>
-          Add a beat
-        </button>
-      ) : null}
     </div>
   );
 }

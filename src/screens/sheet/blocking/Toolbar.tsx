@@ -11,6 +11,7 @@ import { useDriver } from '../../overhead/useDriver';
 import { SelectField } from '../../parts/Field';
 import { Icon } from '../../parts/Icon';
 import { Menu } from '../../parts/Menu';
+import { addBeatHere } from './doing';
 import { momentText } from './words';
 
 /** The clock as a number, written past React. */
@@ -140,6 +141,9 @@ export function Toolbar({ plan, zoomIn, zoomOut, fit }: Props) {
       </span>
       <LoopMenu plan={plan} />
       <span className="gap" />
+      <button type="button" className="try" onClick={addBeatHere}>
+        Add a beat
+      </button>
       <button
         type="button"
         className="bare toggle"
@@ -180,7 +184,7 @@ export function Toolbar({ plan, zoomIn, zoomOut, fit }: Props) {
         type="button"
         className="bare toggle"
         aria-pressed={panel}
-        aria-controls="blocking-panel"
+        aria-controls={panel ? 'blocking-panel' : undefined}
         onClick={() => blockingStore.setState({ panel: !panel })}
       >
         fields
