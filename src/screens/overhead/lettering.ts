@@ -51,6 +51,7 @@ const KINDS: Readonly<
   box: { priority: 26, worth: 0.8, inside: true },
   riser: { priority: 34, worth: 1, inside: true },
   pane: { priority: 26, worth: 0.8 },
+  chart: { priority: 26, worth: 0.8 },
   post: { priority: 18, worth: 0.7 },
   line: { priority: 22, worth: 0.9 },
   fence: { priority: 22, worth: 0.9 },
