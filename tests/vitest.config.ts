@@ -7,6 +7,7 @@ const root = fileURLToPath(new URL('..', import.meta.url));
 const CORE = '{clearance,continuity,core,form,kit,light,night,optics,plan,power,report,sight,sky,units}';
 const PURE = ['unit', 'outside', 'properties'].map((kind) => `tests/${kind}/${CORE}/**/*.test.ts`);
 const UNIT = {
+  maxWorkers: 2,
   setupFiles: ['tests/seeds.ts'],
   testTimeout: 60_000,
 };
