@@ -33,7 +33,7 @@ export function reportTable(report: Report, plan: Plan, width: number, ink: Ink)
       next += 1;
     }
     lines.push(...restLines(setup.items, room).map((line) => INDENT + ink.faint(line)));
-    lines.push(...continuityLines(setup.continuity, ink).map((line) => INDENT + line));
+    lines.push(...continuityLines(setup.continuity, room, ink).map((line) => INDENT + line));
   });
   if (shown.flat().some(intrudes)) lines.push('', `${MARK} should keep out, and can be seen`);
   const notes = [

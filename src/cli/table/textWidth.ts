@@ -31,3 +31,19 @@ export function padTo(text: string, width: number, side: 'left' | 'right' = 'lef
   const spaces = ' '.repeat(Math.max(0, width - textWidth(text)));
   return side === 'left' ? text + spaces : spaces + text;
 }
+
+/** The text in lines of a width, broken at spaces; a word that is longer has a line of its own. Later lines begin with `hang`. */
+export function wrapTo(text: string, width: number, hang = ''): string[] {
+  const lines: string[] = [];
+  let line = '';
+  for (const word of text.split(' ')) {
+    const longer = line === '' ? word : `${line} ${word}`;
+    if (line.trim() === '' || textWidth(longer) <= width) {
+      line = line.trim() === '' ? line + word : longer;
+      continue;
+    }
+    lines.push(line);
+    line = hang + word;
+  }
+  return [...lines, line];
+}
