@@ -43,7 +43,7 @@ export const whereOf = ({ label }: Performer): string => `Performer ${label}`;
 export const metres = (value: number): string => formatLength(value, 'm');
 /** The name of a beat. */
 export const beatName = (plan: Plan, beatId: string): string =>
-  plan.beats.find(({ id }) => id === beatId)?.label ?? beatId;
+  `“${plan.beats.find(({ id }) => id === beatId)?.label ?? beatId}”`;
 /** A performer's mark in words, by its beat. */
 export const markName = (plan: Plan, performer: Performer, mark: Mark): string =>
   `The mark of ${performer.label} at ${beatName(plan, mark.beat)}`;

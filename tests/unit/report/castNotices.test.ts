@@ -68,7 +68,7 @@ const AWAY = [mark('b', 'begin', [-6, -6])];
 test('of the demo nothing is said but that its parapet is lower than a guard', () => {
   // 0.95 m, where 42 inches less 3 are 0.99 m; he leans on it, 0.8 m from the edge of the deck.
   expect(sentences(readPlan(DEMO))).toEqual([
-    'Rui stands at Nuno at the loft with the bird within 0.80 m of an edge of Deck without a guard of about 1.1 m. A warning line stands 1.8 m off; local code and a competent person decide.',
+    'Rui stands at “Nuno at the loft with the bird” within 0.80 m of an edge of Deck without a guard of about 1.1 m. A warning line stands 1.8 m off; local code and a competent person decide.',
   ]);
 });
 
@@ -87,7 +87,7 @@ describe('walks and marks', () => {
     expect(others).toEqual([]);
     // 0.1 m of wall and 0.25 m of shoulder before x = 2.
     expect(plain(wrong.sentence)).toMatch(
-      /^The walk of Abel to End goes through Party wall after 1\.65 m\. A clear way round exists: 4\.\d\d m, 0\.\d\d m longer\.$/,
+      /^The walk of Abel to “End” goes through Party wall after 1\.65 m\. A clear way round exists: 4\.\d\d m, 0\.\d\d m longer\.$/,
     );
     const mended = wrong.mend?.edit(plan);
     if (!mended) throw new Error('nothing mends it');
@@ -110,7 +110,7 @@ describe('walks and marks', () => {
         blocked([mark('a', 'begin', [0, 0]), mark('c', 'end', [4, 0])], AWAY, { pieces: [DECK, yard] }),
       ),
     ).toEqual([
-      'The walk of Abel to End goes over Yard after 1.65 m, and there is no clear way round. Move a mark, or make an opening.',
+      'The walk of Abel to “End” goes over Yard after 1.65 m, and there is no clear way round. Move a mark, or make an opening.',
     ]);
   });
 
@@ -119,8 +119,8 @@ describe('walks and marks', () => {
       pieces: [DECK, WALL],
     });
     expect(sentences(plan)).toEqual([
-      'The mark of Abel at Begin lies off the deck, or over a hole in it. Move it on to the deck.',
-      'The mark of Bea at Begin lies inside Party wall. Move one of them.',
+      'The mark of Abel at “Begin” lies off the deck, or over a hole in it. Move it on to the deck.',
+      'The mark of Bea at “Begin” lies inside Party wall. Move one of them.',
     ]);
   });
 
@@ -128,18 +128,18 @@ describe('walks and marks', () => {
     // 18 m in 1.5 s.
     const hurried = [mark('a', 'begin', [-5, 0], { holdSeconds: 8 }), mark('c', 'end', [5, 0])];
     expect(sentences(blocked(hurried, AWAY))[0]).toMatch(
-      /^Abel has to be at End 10\.00 m away at \d+\.\d m\/s, faster/,
+      /^Abel has to be at “End” 10\.00 m away at \d+\.\d m\/s, faster/,
     );
     const twice = [mark('a', 'begin', [-5, 0]), mark('c', 'begin', [5, 0])];
     expect(sentences(blocked(twice, AWAY))).toEqual([
-      'Abel has to be at Begin 10.00 m away with no time to get there. Give the walk some.',
+      'Abel has to be at “Begin” 10.00 m away with no time to get there. Give the walk some.',
     ]);
   });
 
   test('an open edge is a caution, a guard of 1.1 m at it is none', () => {
     const near = [mark('a', 'begin', [0, 9.2])];
     expect(sentences(blocked(near, AWAY))).toEqual([
-      'Abel stands at Begin within 0.80 m of an edge of Deck without a guard of about 1.1 m. A warning line stands 1.8 m off; local code and a competent person decide.',
+      'Abel stands at “Begin” within 0.80 m of an edge of Deck without a guard of about 1.1 m. A warning line stands 1.8 m off; local code and a competent person decide.',
     ]);
     const guard = (heightMetres: number): Piece => ({
       ...run,
@@ -156,7 +156,7 @@ describe('walks and marks', () => {
     // The walk comes nearer than both marks.
     const bow = mark('c', 'end', [2, 0], { way: { through: [[1, 9]], line: 'straight' } });
     expect(sentences(blocked([mark('a', 'begin', [0, 0]), bow], AWAY))[0]).toMatch(
-      /^Abel walks to End within 1\.00 m of an edge/,
+      /^Abel walks to “End” within 1\.00 m of an edge/,
     );
     // A drop of a metre is none that needs a guard.
     expect(sentences(blocked(near, AWAY, { pieces: [{ ...DECK, dropMetres: 1 }] }))).toEqual([]);
@@ -183,7 +183,7 @@ describe('people', () => {
     const pass = (from: string, to: string) =>
       blocked([...marks[0]], [...marks[1]], { passes: [{ id: 'p', beat: 'middle', from, to }] });
     expect(sentences(pass('abel', 'bea'))).toEqual([
-      'Abel and Bea are 3.00 m apart at Middle, too far to hand anything over. Hands meet within 1.60 m.',
+      'Abel and Bea are 3.00 m apart at “Middle”, too far to hand anything over. Hands meet within 1.60 m.',
     ]);
     const nothing = pass('abel', 'bea');
     const [{ prop: _, ...bare }, bea] = nothing.cast;
@@ -214,7 +214,7 @@ test('beats at one moment, and a setup that covers none', () => {
   const still = { ...setup, move: { ...setup.move, keys: [key] }, span: { from: 'begin', to: 'middle' } };
   expect(sentences({ ...plan, beats: [begin, { ...middle, atSeconds: 0 }, end], setups: [still] })).toEqual([
     'Begin and Middle are at one moment, 0.0 s. Move one, or take it out.',
-    'Wide covers no time: Begin and Middle are at one moment. Move a beat, or take another.',
+    'Wide covers no time: “Begin” and “Middle” are at one moment. Move a beat, or take another.',
   ]);
 });
 
@@ -224,7 +224,7 @@ test('a cheat into a wall is taken back by what comes with it', () => {
   const cheats = [{ performer: 'abel', mark: 'a', at: [2, 0] as Spot }];
   const [wrong] = blockingFaults({ ...plan, setups: [{ ...setup, cheats }] });
   expect(wrong.sentence).toBe(
-    'The mark of Abel at Begin, as cheated for Wide, lies inside Party wall. Move one of them.',
+    'The mark of Abel at “Begin”, as cheated for Wide, lies inside Party wall. Move one of them.',
   );
   expect(wrong.mend?.edit({ ...plan, setups: [{ ...setup, cheats }] }).setups[0]).not.toHaveProperty(
     'cheats',
