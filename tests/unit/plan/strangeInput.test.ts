@@ -70,7 +70,7 @@ describe('a plan that is strange is read all the same, and reported', () => {
       'The outline of Deck crosses itself, so its surface is a guess. Draw it round the edge.',
       ...BESIDE,
       OFF[0],
-      'Ana walks to End within 0.09\u00a0m of an edge of Deck without a guard of about 1.1\u00a0m. A warning line stands 1.8\u00a0m off; local code and a competent person decide.',
+      'Ana walks to “End” within 0.09\u00a0m of an edge of Deck without a guard of about 1.1\u00a0m. A warning line stands 1.8\u00a0m off; local code and a competent person decide.',
     ],
     [
       'a deck without area',
@@ -119,12 +119,12 @@ describe('a plan that is strange is read all the same, and reported', () => {
       'two beats at one time',
       { 'beats.1.atSeconds': 0 },
       'Start and Turn are at one moment, 0.0\u00a0s. Move one, or take it out.',
-      'Single on Ana covers no time: Start and Turn are at one moment. Move a beat, or take another.',
+      'Single on Ana covers no time: “Start” and “Turn” are at one moment. Move a beat, or take another.',
     ],
     [
       'two marks at one time, in different places',
       { 'cast.0.marks.1.beat': 'start' },
-      'Ana has to be at Start 1.80\u00a0m away with no time to get there. Give the walk some.',
+      'Ana has to be at “Start” 1.80\u00a0m away with no time to get there. Give the walk some.',
     ],
     [
       'a span without length',

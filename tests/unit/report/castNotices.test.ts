@@ -188,7 +188,7 @@ describe('people', () => {
     const nothing = pass('abel', 'bea');
     const [{ prop: _, ...bare }, bea] = nothing.cast;
     expect(sentences({ ...nothing, cast: [bare, bea] })).toEqual([
-      'Abel has nothing in hand to give Bea at Middle. Give them a prop, or take the pass out.',
+      'Abel has nothing in hand to give Bea at “Middle”. Give them a prop, or take the pass out.',
     ]);
     expect(sentences(pass('abel', 'abel'))[0]).toMatch(/^Abel hands something to themselves at Middle/);
   });
