@@ -35,7 +35,7 @@ const BESIDE = [1, 2].map(
 );
 
 const OFF = ['Start', 'End'].map(
-  (beat) => `The mark of Ana at ${beat} lies off the deck, or over a hole in it. Move it on to the deck.`,
+  (beat) => `The mark of Ana at “${beat}” lies off the deck, or over a hole in it. Move it on to the deck.`,
 );
 
 describe('a plan that is strange is read all the same, and reported', () => {

@@ -190,7 +190,7 @@ describe('people', () => {
     expect(sentences({ ...nothing, cast: [bare, bea] })).toEqual([
       'Abel has nothing in hand to give Bea at “Middle”. Give them a prop, or take the pass out.',
     ]);
-    expect(sentences(pass('abel', 'abel'))[0]).toMatch(/^Abel hands something to themselves at Middle/);
+    expect(sentences(pass('abel', 'abel'))[0]).toMatch(/^Abel hands something to themselves at “Middle”/);
   });
 
   test('a line of one, and one without a place', () => {
