@@ -8,8 +8,8 @@ import { withoutPicture } from './withoutPicture';
 import { withoutReports } from './withoutReports';
 
 /** How many tabs are killed: `KILLS` chooses. */
-const KILLS = Number(process.env.KILLS ?? 15);
-const BROWSER_KILLS = 3;
+const KILLS = Number(process.env.KILLS ?? 6);
+const BROWSER_KILLS = 2;
 /** What may be lost, milliseconds. */
 const MOST_LOST_MS = 1000;
 /** The kill comes within this span of the edits, milliseconds. */
