@@ -31,18 +31,6 @@ export const useContinuity = <Part>(select: (state: ContinuityState) => Part): P
 export const useSetupContinuity = (setupId: string | null): readonly ContinuityFinding[] =>
   useContinuity(({ setups }) => setups?.find((each) => each.setupId === setupId)?.findings ?? NONE);
 
-/** What is found of a performer in all setups, in the plan's order. */
-export function usePerformerContinuity(performerId: string): readonly ContinuityFinding[] {
-  const setups = useContinuity((state) => state.setups);
-  return useMemo(
-    () =>
-      (setups ?? []).flatMap(({ findings }) =>
-        findings.filter(({ performerIds }) => performerIds.includes(performerId)),
-      ),
-    [setups, performerId],
-  );
-}
-
 /** How many of a setup's findings stand how. */
 export function useContinuityTally(setupId: string): Readonly<Record<Standing, number>> {
   const findings = useSetupContinuity(setupId);

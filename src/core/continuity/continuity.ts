@@ -20,7 +20,6 @@ export type ContinuityFinding =
   | DirtySingleFinding
   | HeadroomFinding
   | KeySideFinding;
-export type ContinuityKind = ContinuityFinding['kind'];
 
 /** What is found of one setup, worst first. */
 export interface SetupContinuity {
