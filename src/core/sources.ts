@@ -1,3 +1,8 @@
+import { SOURCES_OF_CAUTIONS } from './sourcesOfCautions';
+import { SOURCES_OF_LIGHT } from './sourcesOfLight';
+import { SOURCES_OF_NIGHT } from './sourcesOfNight';
+import { SOURCES_OF_POWER } from './sourcesOfPower';
+
 /** Where a formula or a number comes from. A docstring or a data entry cites the key; a test ties the two. */
 export interface Source {
   readonly title: string;
@@ -8,6 +13,10 @@ export interface Source {
 
 /** The bibliography, by the keys that docstrings and data cite. */
 export const SOURCES = {
+  ...SOURCES_OF_LIGHT,
+  ...SOURCES_OF_NIGHT,
+  ...SOURCES_OF_CAUTIONS,
+  ...SOURCES_OF_POWER,
   'field-size': {
     title: 'Lens angle and field of view: tan(half) = (A/2 × squeeze) / f (handbook text copy)',
     where: 'jukolart.us/cinematographic-systems/lens-angle-and-field-of-view.html',
@@ -23,6 +32,12 @@ export const SOURCES = {
       'Illustrated dictionary of moving image technology, 4th ed., appendix B: safe areas; the standard is SMPTE ST 2046-1',
     where: 'oreilly.com 9780240516325, appendix B',
     seen: 'read',
+  },
+  meeus: {
+    title:
+      'Astronomical algorithms, 2nd ed.: Julian day (ch. 7), rising (15), refraction (16), nutation (22), sun (25), parallax (40), moon (47); the larger terms, checked against astronomy-engine 2.1.19',
+    where: 'the book; not looked up',
+    seen: 'memory',
   },
   hyperfocal: {
     title:
@@ -128,117 +143,28 @@ export const SOURCES = {
     where: 'Proceedings of the Koninklijke Akademie van Wetenschappen te Amsterdam 38',
     seen: 'memory',
   },
-  'exposure-values': {
-    title: 'Exposure value, table 3: EV for ISO 100 against lux (C = 250), footcandles and cd/m² (K = 12.5)',
-    where: 'e-com-net.com/article/1275207877182636032.htm (copy of an encyclopedia)',
-    seen: 'read',
-  },
-  'meter-constants': {
-    title: 'Exposure meter calibration: ISO 2720 lets K be 10.6 to 13.4, 12.5 is in common use',
-    where: 'basiccamera.blogspot.com/2008/06/exposure-meter-calibration.html',
-    seen: 'read',
-  },
-  'gnu-units': {
-    title: 'GNU units 2.22: the footcandle as lumens on a square foot',
-    where: 'Debian units 2.22-2',
-    seen: 'package',
-  },
-  'inverse-square': {
-    title:
-      'Illuminance of a source from its intensity, E = I cos β ÷ d², and of a uniform diffuser, L = E ρ ÷ π',
-    where: 'any textbook of photometry; not looked up',
+  'monotone-chain': {
+    title: 'A. M. Andrew: Another efficient algorithm for convex hulls in two dimensions, 1979',
+    where: 'Information Processing Letters 9 (5)',
     seen: 'memory',
-  },
-  'neutral-density': {
-    title: 'Neutral density (table of an encyclopedia): densities 0.3, 0.6, 0.9, 1.2 take 1, 2, 3, 4 stops',
-    where: 'opticalglasscn.com/ND.php',
-    seen: 'read',
-  },
-  'flicker-safe-rates': {
-    title: 'Frame rates that are safe under 60 Hz lamps with any shutter: 120 divided by a whole number',
-    where: 'cinematography.com, topic 13437, second post',
-    seen: 'read',
-  },
-  'flicker-safe-angles': {
-    title:
-      'Shutter angles that are safe under mains lamps, with their derivation: 25 frames under 60 Hz at 75°, 150°, 225°, 300°',
-    where: 'tumgag.com/tag/setlights',
-    seen: 'read',
-  },
-  'mains-frequencies': {
-    title: 'Which countries have mains of 50 Hz and which of 60 Hz',
-    where: 'travellers’ tables; not looked up',
-    seen: 'memory',
-  },
-  'just-noticeable': {
-    title: 'Brightness that the eye tells apart: a ratio of about 1.05 to 1 above 0.1 cd/m²',
-    where: 'pc.ibm.com/ww/healthycomputing/vdt13con.html',
-    seen: 'read',
-  },
-  'zone-system': {
-    title:
-      'Zones after Adams: III, two stops under grey, has texture; II, three under, a first suggestion of it; I, four under, tone without texture',
-    where: 'claireharmanphotography.blogspot.com, May 2010; awh-imaging.co.uk/barrythornton/zone1.htm',
-    seen: 'read',
-  },
-  'water-reflectance': {
-    title:
-      'N. G. Jerlov: Optical Oceanography, 1968, table XVI: what level water turns back by the angle of incidence, unpolarised and by polarisation',
-    where: 'toc.123doc.org/document/2731813-chapter-5 (copy)',
-    seen: 'read',
-  },
-  'pavement-reflectance': {
-    title: 'Reflectance of dry pavements, table 3: asphalt 0.082 and 0.074, concrete 0.294',
-    where: 'Advances in Materials Science and Engineering 2012, 523051',
-    seen: 'read',
-  },
-  microfacets: {
-    title:
-      'Reflection from a surface of small mirrors whose slopes spread normally: K. E. Torrance, E. M. Sparrow, 1967; P. Beckmann; masking as in B. Walter et al., 2007',
-    where: 'not looked up; energy and limits are checked by the tests that cite it',
-    seen: 'memory',
-  },
-  'glitter-path': {
-    title:
-      'M. Minnaert: The nature of light and colour in the open air: on ruffled water the image of a light is a streak, longer than wide by one over the sine of its height',
-    where: 'not looked up',
-    seen: 'memory',
-  },
-  'polygon-light': {
-    title:
-      'J. H. Lambert: Photometria, 1760: the light of an even diffuse polygon at a point, by the angles that its edges take up there',
-    where: 'textbooks of radiation; not looked up',
-    seen: 'memory',
-  },
-  'form-factors': {
-    title:
-      'Handbooks of radiation: configuration factor from a small element to a rectangle, parallel to it and square to it, a corner above the element',
-    where: 'not looked up; checked by sums in the test that cites it',
-    seen: 'memory',
-  },
-  'axial-candela': {
-    title:
-      'A photometric test of an axial lamp as an LM-63-2002 file: candela every 2.5°, 532 lm, beam 87.1°, field 137.9°',
-    where: 'github.com/echowuzangye/CU-calculations-based-on-IES-file, ies/7.IES',
-    seen: 'read',
-  },
-  'lm-63': {
-    title:
-      'IES LM-63-1986 to 2019, standard file format for photometric data: order of the numbers, types A, B and C, symmetries, factors',
-    where: 'order of the numbers as in I. Ashdown: Parsing the IESNA LM-63 Photometric Data File, 1998',
-    seen: 'memory',
-  },
-  'beam-angle': {
-    title:
-      'Beam angle between half the largest intensity, field angle between a tenth (IES definition, quoted)',
-    where: 'tickerdossier.com/wiki/beam-angle',
-    seen: 'read',
   },
   png: {
     title:
       'Portable Network Graphics specification: chunks, their CRC (polynomial EDB88320, reflected), tEXt and iTXt',
     where: 'w3.org/TR/png; not looked up',
     seen: 'memory',
+  },
+  fdl: {
+    title:
+      'ASC Framing Decision List, specification and JSON schema 2.0.1: canvases, framing intents of whole numbers, framing decisions',
+    where: 'github.com/ascmitc/fdl, Specification/ASCFDL_Specification_v2.0.1.md, schema/v2.0.1',
+    seen: 'read',
+  },
+  'usd-camera': {
+    title:
+      'OpenUSD, UsdGeomCamera: apertures and focal length in tenths of a scene unit, distances in scene units',
+    where: 'openusd.org/release/api/class_usd_geom_camera.html',
+    seen: 'read',
   },
   fdlibm: {
     title:
@@ -316,18 +242,6 @@ export const SOURCES = {
     title:
       'Practical cinematography, eye-lines and the camera (slides): from a look narrow to the lens to the full back',
     where: 'slideshare.net/slideshow/eyeline0/12254326',
-    seen: 'read',
-  },
-  guardrail: {
-    title:
-      'US workplace rule 29 CFR 1926.502(b)(1): the top of a guardrail is 42 inches, give or take 3, above the floor',
-    where: 'quoted in copies of the rule; local codes differ',
-    seen: 'read',
-  },
-  'unprotected-edge': {
-    title:
-      'US workplace rules 29 CFR 1926.501(b)(1) and 1926.502(f)(1): an edge 6 feet or more above a lower level is guarded; a warning line stands 6 feet or more from it',
-    where: 'field.berggroup.app, traffixdevices.com/osha-1926-502f',
     seen: 'read',
   },
 } as const satisfies Record<string, Source>;

@@ -1,9 +1,13 @@
 import { notA, type UnitFault } from './faults';
+import type { LengthSystem } from './lengths';
 import { formatNumber, NBSP, readNumber } from './numbers';
 import { type Result, success } from './result';
 
 /** How levels of light are shown and what a bare number means: lux or footcandles. */
 export type LightUnit = 'lx' | 'fc';
+
+/** Levels go with lengths: footcandles where feet are read. */
+export const lightUnitOf = (lengths: LengthSystem): LightUnit => (lengths === 'm' ? 'lx' : 'fc');
 
 /**
  * Lumens on a square foot are this many on a square metre: 1 ÷ 0.3048².

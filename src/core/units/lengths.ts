@@ -7,7 +7,9 @@ export type LengthSystem = 'm' | 'ft-in';
 
 /** Exact by definition of the international inch. Source: common practice, no source. */
 export const METRES_PER_INCH = 0.0254;
-const METRES_PER_FOOT = 12 * METRES_PER_INCH;
+export const METRES_PER_FOOT = 12 * METRES_PER_INCH;
+const SQUARE_METRES_PER_SQUARE_FOOT = METRES_PER_FOOT * METRES_PER_FOOT;
+const METRES_PER_QUARTER_INCH = METRES_PER_INCH / 4;
 const QUARTERS = ['', '¼', '½', '¾'] as const;
 
 /**
@@ -21,12 +23,18 @@ export function formatLength(
   options: { readonly decimals?: number } = {},
 ): string {
   if (system === 'm') return `${formatNumber(metres, options.decimals ?? 2)}${NBSP}m`;
-  const quarterInches = Math.round((Math.abs(metres) / METRES_PER_INCH) * 4);
+  const quarterInches = Math.round(Math.abs(metres) / METRES_PER_QUARTER_INCH);
   const feet = Math.floor(quarterInches / 48);
   const inches = Math.floor((quarterInches % 48) / 4);
   const quarter = QUARTERS[quarterInches % 4];
   const inchText = `${inches === 0 && quarter !== '' ? '' : inches}${quarter}″`;
   return withSign(metres, feet > 0 ? `${feet}′${NBSP}${inchText}` : inchText, false);
+}
+
+/** The longest length that is no longer than this and can be read: a whole decimetre, or a whole quarter inch. */
+export function lengthDown(metres: number, system: LengthSystem): number {
+  const step = system === 'm' ? 0.1 : METRES_PER_QUARTER_INCH;
+  return Math.floor(metres / step + 1e-9) * step;
 }
 
 const METRIC: Readonly<Record<string, number>> = {
@@ -96,3 +104,9 @@ function amount(text: string | undefined): number {
 function finite(metres: number, text: string): Result<number, UnitFault> {
   return Number.isFinite(metres) ? success(metres) : notA('length', text, EXPECTED);
 }
+
+/** An area to read: `24.0 m²`, or whole square feet. */
+export const formatArea = (squareMetres: number, system: LengthSystem): string =>
+  system === 'm'
+    ? `${formatNumber(squareMetres, 1)}${NBSP}m²`
+    : `${formatNumber(squareMetres / SQUARE_METRES_PER_SQUARE_FOOT, 0)}${NBSP}ft²`;

@@ -8,6 +8,12 @@ export function formatStops(stops: number, decimals = 1): string {
   return `${number}${NBSP}${Number(Math.abs(stops).toFixed(decimals)) === 1 ? 'stop' : 'stops'}`;
 }
 
+/** How many stops, whichever way: `1.2 stops`, `1.0 stop`. @param stops any finite difference @param decimals 1 unless said */
+export function formatStopCount(stops: number, decimals = 1): string {
+  const number = formatNumber(Math.abs(stops), decimals);
+  return `${number}${NBSP}${Number(number) === 1 ? 'stop' : 'stops'}`;
+}
+
 /** Reads a difference in stops: `-1.5`, `+2 stops`. @returns stops, or a fault that says what would be understood */
 export function parseStops(text: string): Result<number, UnitFault> {
   const read = readNumber(text, ['stop', 'stops']);

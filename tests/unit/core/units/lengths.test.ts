@@ -1,9 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { formatLength, METRES_PER_INCH, parseLength } from '../../../../src/core/units/lengths';
+import { formatArea, formatLength, METRES_PER_INCH, parseLength } from '../../../../src/core/units/lengths';
 import type { Result } from '../../../../src/core/units/result';
 
 const readValue = (read: Result<number, unknown>): number => (read.ok ? read.value : Number.NaN);
+
+test('an area is read in square metres to a tenth, or in whole square feet', () => {
+  expect(formatArea(24, 'm')).toBe('24.0\u00a0m²');
+  // An acre is 43,560 square feet by definition. Source: common practice, no source.
+  expect(formatArea(4046.8564224, 'ft-in')).toBe('43560\u00a0ft²');
+});
 
 describe('formatLength', () => {
   test.each([

@@ -6,6 +6,7 @@ import type { Result } from '../../../../src/core/units/result';
 import { formatSeconds, parseSeconds } from '../../../../src/core/units/seconds';
 import { formatShare, parseShare } from '../../../../src/core/units/shares';
 import {
+  formatStopCount,
   formatStopSetting,
   formatStops,
   parseStopSetting,
@@ -32,6 +33,9 @@ describe('printing', () => {
     [formatStops(1.5), '+1.5\u00a0stops'],
     [formatStops(-1), '\u22121.0\u00a0stop'],
     [formatStops(0), '0.0\u00a0stops'],
+    [formatStopCount(-1.2), '1.2\u00a0stops'],
+    [formatStopCount(1), '1.0\u00a0stop'],
+    [formatStopCount(0.01), '0.0\u00a0stops'],
     [formatStopSetting(2.8), 'T2.8'],
     [formatStopSetting(11), 'T11'],
   ])('%s', (printed, expected) => expect(printed).toBe(expected));
