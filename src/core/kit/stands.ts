@@ -13,6 +13,7 @@ export const STANDS: readonly StandClass[] = [
     tubeStepMetres: 0.005,
     legTubeMetres: 0.02,
     collarMetres: 0.65,
+    kilograms: 2.5,
     source: 'stand-classes',
   },
   {
@@ -26,6 +27,7 @@ export const STANDS: readonly StandClass[] = [
     tubeStepMetres: 0.005,
     legTubeMetres: 0.025,
     collarMetres: 0.9,
+    kilograms: 6,
     source: 'stand-classes',
   },
   {
@@ -39,6 +41,7 @@ export const STANDS: readonly StandClass[] = [
     tubeStepMetres: 0.005,
     legTubeMetres: 0.02,
     collarMetres: 0.42,
+    kilograms: 2,
     source: 'stand-classes',
   },
   {
@@ -52,6 +55,7 @@ export const STANDS: readonly StandClass[] = [
     tubeStepMetres: 0.007,
     legTubeMetres: 0.032,
     collarMetres: 0.85,
+    kilograms: 8.5,
     source: 'stand-classes',
   },
   {
@@ -65,6 +69,7 @@ export const STANDS: readonly StandClass[] = [
     tubeStepMetres: 0.005,
     legTubeMetres: 0.025,
     collarMetres: 0.26,
+    kilograms: 5.5,
     source: 'stand-classes',
   },
 ];

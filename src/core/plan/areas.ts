@@ -36,6 +36,16 @@ export function inOwnFrame(at: readonly [number, number, number], headingDegrees
   return [dx * -forwardZ + dz * forwardX, -(dx * forwardX + dz * forwardZ)];
 }
 
+/** The place of what lies at [to the right, to the back] in the own frame of such a thing: the way back from `inOwnFrame`. */
+export function outOfOwnFrame(
+  at: readonly [number, number, number],
+  headingDegrees: number,
+  [right, back]: Spot,
+): Spot {
+  const [forwardX, forwardZ] = headingWay(headingDegrees);
+  return [at[0] - right * forwardZ - back * forwardX, at[2] + right * forwardX - back * forwardZ];
+}
+
 /** Area of an outline in square metres, whichever way it winds; what crosses itself counts its loops against each other. */
 export function areaOf(outline: readonly Spot[]): number {
   const sum = outline.reduce((total, [x, z], index) => {

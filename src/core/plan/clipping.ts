@@ -2,6 +2,7 @@ import { type Copied, copyItems, turnedTo } from './edits/copies';
 import { withoutTurning } from './edits/dropPeople';
 import { freeId } from './edits/freeId';
 import { moveItems } from './edits/moveItems';
+import { unaccepted } from './edits/shows';
 import { withCarried } from './edits/withCarried';
 import { itemsOf } from './items';
 import type { Spot } from './schema/numbers';
@@ -22,11 +23,12 @@ const withMissing = <Entry extends { readonly id: string }>(
  */
 export function clippingOf(plan: Plan, ids: readonly string[]): Plan | null {
   const wanted = withCarried(plan, ids);
-  const pieces = plan.pieces.filter(({ id }) => wanted.has(id));
+  const pieces = plan.pieces.filter(({ id }) => wanted.has(id)).map(unaccepted);
   const cast = plan.cast
     .filter(({ id }) => wanted.has(id))
+    .map(unaccepted)
     .map((performer) => withoutTurning(performer, (id) => !wanted.has(id)));
-  const taken = plan.gear.filter(({ id }) => wanted.has(id));
+  const taken = plan.gear.filter(({ id }) => wanted.has(id)).map(unaccepted);
   if (pieces.length + cast.length + taken.length === 0) return null;
   const there = new Set(taken.map(({ id }) => id));
   const gear = taken.map((entry) => {

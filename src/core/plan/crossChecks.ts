@@ -2,6 +2,7 @@ import { castFaults } from './castChecks';
 import { type PlanFault, quoteFound } from './faults';
 import { itemsOf } from './items';
 import { lightFaults } from './lightChecks';
+import { nightFaults } from './nightChecks';
 import { doubles, unknown, unnamed } from './references';
 import type { Plan } from './schema/plan';
 import { setupFaults } from './setupChecks';
@@ -17,6 +18,7 @@ export function crossCheck(plan: Plan): PlanFault[] {
   const socketIds = idsOf(plan.gear.filter((gear) => gear.kind !== 'cable'));
   const standIds = idsOf(plan.gear.filter((gear) => gear.kind === 'stand'));
   const setupIds = idsOf(plan.setups);
+  const beatIds = idsOf(plan.beats);
   const faults: PlanFault[] = [
     ...doubles(
       'Item',
@@ -31,10 +33,22 @@ export function crossCheck(plan: Plan): PlanFault[] {
     ...doubles('Stand class', kit.stands),
     ...lightFaults(kit.heads),
     ...doubles('Tape', unnamed(plan.tapes ?? [])),
+    ...doubles('Meter', plan.probes ?? []),
+    ...doubles('Wet area', unnamed(plan.ground.areas ?? [])),
     ...doubles('Frame line', plan.frameLines ?? []),
     ...doubles('Pass', unnamed(plan.passes ?? [])),
     ...doubles('Line', unnamed(plan.lines ?? [])),
+    ...doubles('Way out', plan.cautions?.waysOut ?? []),
+    ...doubles(
+      'Note on a caution',
+      (plan.cautions?.notes ?? []).map(({ key }) => ({ id: key, label: key })),
+    ),
   ];
+  for (const { record } of itemsOf(plan))
+    record.shows?.forEach(({ setup }, index) => {
+      const where = `Item ${quoteFound(record.label)}, shows[${index}].setup`;
+      faults.push(...unknown(where, setup, setupIds, 'a setup'));
+    });
   for (const piece of plan.pieces) {
     const where = `Set piece ${quoteFound(piece.label)}`;
     if ('openings' in piece) faults.push(...doubles(`${where}, opening`, unnamed(piece.openings ?? [])));
@@ -44,6 +58,11 @@ export function crossCheck(plan: Plan): PlanFault[] {
     const where = `Gear ${quoteFound(gear.label)}`;
     if ('head' in gear)
       faults.push(...unknown(`${where}, head`, gear.head, headIds, "a head class in the plan's kit"));
+    if ('cues' in gear)
+      gear.cues?.forEach(({ beat }, index) => {
+        if (beat !== undefined)
+          faults.push(...unknown(`${where}, cues[${index}].beat`, beat, beatIds, 'a beat'));
+      });
     if ('stand' in gear)
       faults.push(
         ...unknown(`${where}, stand`, gear.stand, standClassIds, "a stand class in the plan's kit"),
@@ -57,5 +76,5 @@ export function crossCheck(plan: Plan): PlanFault[] {
         if (plug !== undefined)
           faults.push(...unknown(`${where}, plugs.${end}`, plug, socketIds, 'gear that is no cable'));
   }
-  return [...faults, ...castFaults(plan), ...setupFaults(plan)];
+  return [...faults, ...castFaults(plan), ...setupFaults(plan), ...nightFaults(plan)];
 }

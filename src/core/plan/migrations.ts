@@ -1,6 +1,6 @@
 import { failure, type Result, success } from '../units/result';
 import { fault, type PlanFault, quoteFound } from './faults';
-import { PLAN_VERSION } from './schema/plan';
+import { PLAN_VERSION } from './schema/version';
 
 /** Turns the document of one version into that of the next. It may trust nothing about its input but the version. */
 export type Migration = (document: Readonly<Record<string, unknown>>) => Record<string, unknown>;

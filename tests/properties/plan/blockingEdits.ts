@@ -4,6 +4,7 @@ import { addMarkAt } from '../../../src/core/plan/edits/addMarkAt';
 import { addPass } from '../../../src/core/plan/edits/addPass';
 import { addWayPoint } from '../../../src/core/plan/edits/addWayPoint';
 import { changeBeat } from '../../../src/core/plan/edits/changeBeat';
+import { addCue, removeCue, setCue } from '../../../src/core/plan/edits/changeCues';
 import { changeLine } from '../../../src/core/plan/edits/changeLine';
 import { changePass } from '../../../src/core/plan/edits/changePass';
 import { circleAround } from '../../../src/core/plan/edits/moves/circleAround';
@@ -19,6 +20,7 @@ import { setCheat } from '../../../src/core/plan/edits/setCheat';
 import { setWay } from '../../../src/core/plan/edits/setWay';
 import { setWayLine } from '../../../src/core/plan/edits/setWayLine';
 import type { Looks, Towards } from '../../../src/core/plan/schema/cast';
+import type { Cue } from '../../../src/core/plan/schema/gear';
 import type { Plan } from '../../../src/core/plan/schema/plan';
 import type { Hat } from './hat';
 
@@ -57,6 +59,30 @@ export const BLOCKING_EDITS: Readonly<Record<string, (hat: Hat) => (plan: Plan) 
   removeBeat: (hat) => {
     const args = { beatId: hat.beat(), ...(hat.draw.chance(0.4) && { instead: hat.beat() }) };
     return (plan) => removeBeat(plan, args);
+  },
+  changeCues: (hat) => {
+    const id = hat.gear('head', 'practical', 'bulb string');
+    const cue: Cue = {
+      atSeconds: hat.seconds(),
+      ...(hat.draw.chance(0.4) && { beat: hat.beat() }),
+      dim: hat.draw.between(-0.05, 1.05),
+      fadeSeconds: hat.size(),
+    };
+    const which = { id, cueIndex: hat.index() };
+    const patch = hat.draw.pick([cue, { beat: undefined }, { dim: cue.dim }, { fadeSeconds: 0 }, {}]);
+    const edit = hat.draw.pick([
+      (plan: Plan) => addCue(plan, { id, cue }),
+      (plan: Plan) => setCue(plan, { ...which, patch }),
+      (plan: Plan) => removeCue(plan, which),
+    ]);
+    if (!hat.draw.chance(0.3)) return edit;
+    const flickers = hat.draw.pick([true, false, undefined]);
+    const { dim: _, ...without } = cue;
+    return hat.draw.pick([
+      (plan: Plan) => addCue(plan, { id, cue: { ...without, ...(flickers !== undefined && { flickers }) } }),
+      (plan: Plan) => setCue(plan, { ...which, patch: { flickers } }),
+      (plan: Plan) => setCue(plan, { ...which, patch: { dim: undefined, flickers } }),
+    ]);
   },
   addMarkAt: (hat) => {
     const args = {

@@ -1,12 +1,17 @@
 import { BUILT_IN_KIT } from '../../../src/core/kit/builtInKit';
 import { makeItem, PALETTE } from '../../../src/core/kit/palette';
+import { addArea } from '../../../src/core/plan/edits/addArea';
 import { addHole } from '../../../src/core/plan/edits/addHole';
 import { addItem } from '../../../src/core/plan/edits/addItem';
 import { addOpening } from '../../../src/core/plan/edits/addOpening';
+import { addProbe } from '../../../src/core/plan/edits/addProbe';
 import { addTape } from '../../../src/core/plan/edits/addTape';
 import { arrayItems } from '../../../src/core/plan/edits/arrayItems';
+import { blackItems } from '../../../src/core/plan/edits/blackItems';
+import { changeArea } from '../../../src/core/plan/edits/changeArea';
 import { addKey, changeKeys, removeKey, setKey } from '../../../src/core/plan/edits/changeKeys';
 import { addMark, changeMark, type MarkPatch, removeMark } from '../../../src/core/plan/edits/changeMark';
+import { changeProbe } from '../../../src/core/plan/edits/changeProbe';
 import { changeSetup } from '../../../src/core/plan/edits/changeSetup';
 import { changeUnderlay } from '../../../src/core/plan/edits/changeUnderlay';
 import { duplicateItems } from '../../../src/core/plan/edits/duplicateItems';
@@ -16,8 +21,10 @@ import { groupItems } from '../../../src/core/plan/edits/groupItems';
 import { hideItems } from '../../../src/core/plan/edits/hideItems';
 import { insertCorner } from '../../../src/core/plan/edits/insertCorner';
 import { labelItems } from '../../../src/core/plan/edits/labelItems';
+import { letShow } from '../../../src/core/plan/edits/letShow';
 import { lockItems } from '../../../src/core/plan/edits/lockItems';
 import { mirrorItems } from '../../../src/core/plan/edits/mirrorItems';
+import { moveArea } from '../../../src/core/plan/edits/moveArea';
 import { moveItem } from '../../../src/core/plan/edits/moveItem';
 import { moveItems } from '../../../src/core/plan/edits/moveItems';
 import { moveMark } from '../../../src/core/plan/edits/moveMark';
@@ -28,6 +35,7 @@ import { putModelOnDeck } from '../../../src/core/plan/edits/putModelOnDeck';
 import { putOnStand } from '../../../src/core/plan/edits/putOnStand';
 import { raiseItems } from '../../../src/core/plan/edits/raiseItems';
 import { reframe } from '../../../src/core/plan/edits/reframe';
+import { removeArea } from '../../../src/core/plan/edits/removeArea';
 import { removeCorner } from '../../../src/core/plan/edits/removeCorner';
 import { removeFrameLine } from '../../../src/core/plan/edits/removeFrameLine';
 import { removeHole } from '../../../src/core/plan/edits/removeHole';
@@ -35,6 +43,7 @@ import { removeItems } from '../../../src/core/plan/edits/removeItems';
 import { removeKitBody } from '../../../src/core/plan/edits/removeKitBody';
 import { removeKitLens } from '../../../src/core/plan/edits/removeKitLens';
 import { removeOpening } from '../../../src/core/plan/edits/removeOpening';
+import { removeProbe } from '../../../src/core/plan/edits/removeProbe';
 import { removeSetup } from '../../../src/core/plan/edits/removeSetup';
 import { removeTape } from '../../../src/core/plan/edits/removeTape';
 import { renameItem } from '../../../src/core/plan/edits/renameItem';
@@ -47,8 +56,10 @@ import { setAim } from '../../../src/core/plan/edits/setAim';
 import { setArm } from '../../../src/core/plan/edits/setArm';
 import { setBags } from '../../../src/core/plan/edits/setBags';
 import { setBaseHeight } from '../../../src/core/plan/edits/setBaseHeight';
+import { setBefore } from '../../../src/core/plan/edits/setBefore';
 import { setClass } from '../../../src/core/plan/edits/setClass';
 import { setCorner } from '../../../src/core/plan/edits/setCorner';
+import { setDark } from '../../../src/core/plan/edits/setDark';
 import { setFrameLine } from '../../../src/core/plan/edits/setFrameLine';
 import { setGround } from '../../../src/core/plan/edits/setGround';
 import { type HeadLight, setHeadLight } from '../../../src/core/plan/edits/setHeadLight';
@@ -57,15 +68,18 @@ import { setKitBody } from '../../../src/core/plan/edits/setKitBody';
 import { setKitLens } from '../../../src/core/plan/edits/setKitLens';
 import { setLegLength } from '../../../src/core/plan/edits/setLegLength';
 import { setLens } from '../../../src/core/plan/edits/setLens';
+import { setMains } from '../../../src/core/plan/edits/setMains';
 import { setModelFile } from '../../../src/core/plan/edits/setModelFile';
 import { setModifier } from '../../../src/core/plan/edits/setModifier';
 import { setOpening } from '../../../src/core/plan/edits/setOpening';
 import { setPlace } from '../../../src/core/plan/edits/setPlace';
 import { setRides } from '../../../src/core/plan/edits/setRides';
+import { setSky } from '../../../src/core/plan/edits/setSky';
 import { setStandHeight } from '../../../src/core/plan/edits/setStandHeight';
 import { setStop } from '../../../src/core/plan/edits/setStop';
 import { setUnderlay } from '../../../src/core/plan/edits/setUnderlay';
 import { setWish } from '../../../src/core/plan/edits/setWish';
+import { takeBackShow } from '../../../src/core/plan/edits/takeBackShow';
 import { turnItem } from '../../../src/core/plan/edits/turnItem';
 import { turnItems } from '../../../src/core/plan/edits/turnItems';
 import { turnModelToNorth } from '../../../src/core/plan/edits/turnModelToNorth';
@@ -76,9 +90,14 @@ import type { FrameLine } from '../../../src/core/plan/schema/drawing';
 import type { Body, Lens } from '../../../src/core/plan/schema/kit';
 import type { Point, Spot } from '../../../src/core/plan/schema/numbers';
 import type { Plan } from '../../../src/core/plan/schema/plan';
+import { GLOWS } from '../../../src/core/plan/schema/sky';
+import { WETNESSES } from '../../../src/core/plan/wetness';
 import type { Draw } from '../../plans/draw';
 import { BLOCKING_EDITS, someLooks, someTowards } from './blockingEdits';
+import { CAUTION_EDITS } from './cautionEdits';
 import { Hat } from './hat';
+import { NIGHT_EDITS } from './nightEdits';
+import { POWER_EDITS } from './powerEdits';
 
 const RUNS = ['wall', 'parapet', 'fence'] as const;
 const CORNERED = [...RUNS, 'deck', 'line'] as const;
@@ -88,7 +107,11 @@ const ASSET = { sha256: 'a'.repeat(64), name: 'roof.glb', bytes: 1000 };
 
 /** A corner of something that has corners: a run, an outline, a hole, a cable. */
 function corner(hat: Hat): { readonly id: string; readonly index: number; readonly hole?: string } {
-  const id = hat.draw.chance(0.3) ? hat.gear('cable', 'bulb string') : hat.piece(...CORNERED);
+  const id = hat.draw.chance(0.3)
+    ? hat.gear('cable', 'bulb string')
+    : hat.draw.chance(0.2)
+      ? hat.area()
+      : hat.piece(...CORNERED);
   return { id, index: hat.index(), ...hat.hole(id) };
 }
 
@@ -117,6 +140,7 @@ function somePatch(hat: Hat): Readonly<Record<string, unknown>> {
     bulbs: draw.pick([0, 5, 5.5, 201]),
     dim: hat.size(),
     nonsense: 1,
+    transmission: draw.pick([undefined, 0, 0.5, 0.96]),
   };
   return Object.fromEntries(
     Object.keys(all)
@@ -130,6 +154,9 @@ type Make = (hat: Hat) => (plan: Plan) => Plan;
 /** Every edit by the name of its file, with arguments drawn for a plan. */
 export const EDITS: Readonly<Record<string, Make>> = {
   ...BLOCKING_EDITS,
+  ...POWER_EDITS,
+  ...CAUTION_EDITS,
+  ...NIGHT_EDITS,
   setKitLens: (hat) => {
     const lens = hat.lens();
     const change: Lens = hat.draw.pick([
@@ -168,6 +195,28 @@ export const EDITS: Readonly<Record<string, Make>> = {
     const id = hat.frameLine();
     return (plan) => removeFrameLine(plan, { id });
   },
+  addArea: (hat) => {
+    const args = { wetness: hat.draw.pick(WETNESSES), outline: hat.spots(2, hat.draw.chance(0.05) ? 70 : 7) };
+    return (plan) => addArea(plan, args);
+  },
+  changeArea: (hat) => {
+    const patch = hat.draw.pick([
+      {},
+      { wetness: hat.draw.pick(WETNESSES) },
+      { label: hat.draw.pick(['Under the tank', ' ', 'x'.repeat(81)]) },
+      { label: undefined },
+    ]);
+    const id = hat.area();
+    return (plan) => changeArea(plan, { id, patch });
+  },
+  moveArea: (hat) => {
+    const args = { id: hat.area(), by: hat.spot() };
+    return (plan) => moveArea(plan, args);
+  },
+  removeArea: (hat) => {
+    const id = hat.area();
+    return (plan) => removeArea(plan, { id });
+  },
   addHole: (hat) => {
     const args = { id: hat.piece('deck'), outline: smallOutline(hat) };
     return (plan) => addHole(plan, args);
@@ -193,6 +242,22 @@ export const EDITS: Readonly<Record<string, Make>> = {
       heightMetres: hat.size(),
     };
     return (plan) => addOpening(plan, args);
+  },
+  addProbe: (hat) => {
+    const at = hat.point();
+    return (plan) => addProbe(plan, { at });
+  },
+  changeProbe: (hat) => {
+    const id = hat.probe();
+    const patch = hat.draw.pick([
+      {},
+      { label: 'At the tank' },
+      { label: '' },
+      { at: hat.point() },
+      { normal: 'up' as const },
+      { normal: [hat.degrees(), hat.draw.between(-100, 100)] as [number, number] },
+    ]);
+    return (plan) => changeProbe(plan, { id, patch });
   },
   addTape: (hat) => {
     const args = { from: hat.spot(), to: hat.spot() };
@@ -298,6 +363,19 @@ export const EDITS: Readonly<Record<string, Make>> = {
   groupItems: (hat) => {
     const ids = hat.ids();
     return (plan) => groupItems(plan, { ids });
+  },
+  blackItems: (hat) => {
+    const args = { ids: hat.ids(), blacked: hat.draw.chance(0.5) };
+    return (plan) => blackItems(plan, args);
+  },
+  letShow: (hat) => {
+    const reason = hat.draw.pick(['Reads as a street lamp', '', ' ', 'x'.repeat(201)]);
+    const args = { id: hat.id(), setupId: hat.setup(), reason };
+    return (plan) => letShow(plan, args);
+  },
+  takeBackShow: (hat) => {
+    const args = { id: hat.id(), setupId: hat.setup() };
+    return (plan) => takeBackShow(plan, args);
   },
   hideItems: (hat) => {
     const args = { ids: hat.ids(), hidden: hat.draw.chance(0.5) };
@@ -413,6 +491,10 @@ export const EDITS: Readonly<Record<string, Make>> = {
     const setupId = hat.setup();
     return (plan) => removeSetup(plan, { setupId });
   },
+  removeProbe: (hat) => {
+    const id = hat.probe();
+    return (plan) => removeProbe(plan, { id });
+  },
   removeTape: (hat) => {
     const id = hat.tape();
     return (plan) => removeTape(plan, { id });
@@ -490,6 +572,19 @@ export const EDITS: Readonly<Record<string, Make>> = {
     const args = { ...corner(hat), to: hat.spot() };
     return (plan) => setCorner(plan, args);
   },
+  setDark: (hat) => {
+    const { draw } = hat;
+    const dark = hat.orNull({ contrastStops: draw.between(-1, 5), stopsUnder: draw.pick([-2, 3, 4, 20]) });
+    const uprights = {
+      leanDegrees: draw.between(-5, 60),
+      leastHeight: draw.between(-0.5, 1.5),
+      likeWidth: draw.between(0, 30),
+      likeStops: draw.between(-1, 12),
+      among: draw.between(0, 60),
+    };
+    const more = dark && draw.chance(0.5) ? { ...dark, uprights } : dark;
+    return (plan) => setDark(plan, { dark: more });
+  },
   setGround: (hat) => {
     const patch = hat.draw.pick([{}, { wetness: 'dry' }, { surface: 'tile', wetness: 'puddled' }] as const);
     return (plan) => setGround(plan, { patch });
@@ -538,6 +633,19 @@ export const EDITS: Readonly<Record<string, Make>> = {
     const args = { id: hat.piece('model'), asset, extent };
     return (plan) => setModelFile(plan, args);
   },
+  setBefore: (hat) => {
+    const { draw } = hat;
+    const all = {
+      mired: draw.pick([undefined, 0, -131, 900]),
+      density: draw.pick([undefined, 0.3, -1]),
+      diffusion: draw.pick([undefined, { transmission: hat.size(), spreadDegrees: hat.degrees() }]),
+      doubles: draw.pick([undefined, 0, 1, 2.6, 99]),
+      singles: draw.pick([undefined, 1]),
+    };
+    const before = Object.fromEntries(Object.entries(all).filter(() => draw.chance(0.4)));
+    const args = { id: hat.gear(...LAMPS), before };
+    return (plan) => setBefore(plan, args);
+  },
   setModifier: (hat) => {
     const modifier = hat.orNull(hat.draw.pick(['softbox', 'snoot'] as const));
     const args = { id: hat.gear('head'), modifier };
@@ -552,6 +660,10 @@ export const EDITS: Readonly<Record<string, Make>> = {
     };
     return (plan) => setOpening(plan, args);
   },
+  setMains: (hat) => {
+    const args = { hertz: hat.draw.pick([50, 60, null] as const) };
+    return (plan) => setMains(plan, args);
+  },
   setPlace: (hat) => {
     const patch = hat.draw.pick([
       {},
@@ -560,6 +672,17 @@ export const EDITS: Readonly<Record<string, Make>> = {
       { safety: { metres: 0.4 }, notes: 'Bring tea.' },
     ]);
     return (plan) => setPlace(plan, { patch });
+  },
+  setSky: (hat) => {
+    const glow = hat.draw.pick(GLOWS);
+    const time = hat.draw.pick(['22:30', '03:05', '24:00']);
+    const utcOffsetHours = hat.draw.between(-15, 15);
+    const sky = hat.draw.pick([
+      null,
+      { glow },
+      { glow, clock: { time, utcOffsetHours }, moon: hat.draw.chance(0.5) },
+    ]);
+    return (plan) => setSky(plan, { sky });
   },
   setStandHeight: (hat) => {
     const args = { id: hat.gear('stand'), heightMetres: hat.draw.between(0.5, 4) };

@@ -102,6 +102,16 @@ export class Hat {
       (this.plan.lines ?? []).map(({ id }) => id),
       'none',
     );
+  probe = (): string =>
+    this.oneOf(
+      (this.plan.probes ?? []).map(({ id }) => id),
+      'none',
+    );
+  area = (): string =>
+    this.oneOf(
+      (this.plan.ground.areas ?? []).map(({ id }) => id),
+      'none',
+    );
   tape = (): string =>
     this.oneOf(
       (this.plan.tapes ?? []).map(({ id }) => id),

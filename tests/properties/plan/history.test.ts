@@ -12,14 +12,17 @@ import { planStore } from '../../../src/desk/planStore';
 import { drawFrom } from '../../plans/draw';
 import { fullRoof } from '../../plans/fullRoof';
 import { DEMO, readPlan } from '../../plans/readPlan';
+import { cases } from '../../thorough';
 import { EDITS, someEdit } from './edits';
 
 /** What lies in the folder of the edits and is none itself: what edits are made of. */
 const NO_EDITS: ReadonlySet<string> = new Set([
   'anchorOf',
   'applyMotion',
+  'areas',
   'beatRange',
   'blocked',
+  'cautionsEntered',
   'cheats',
   'copies',
   'corners',
@@ -35,8 +38,10 @@ const NO_EDITS: ReadonlySet<string> = new Set([
   'keysOnTrack',
   'limits',
   'motion',
+  'nightRecord',
   'optionalLists',
   'putEntry',
+  'shows',
   'tidy',
   'timedMarks',
   'ways',
@@ -131,20 +136,20 @@ function thereAndBack(start: Plan, seed: number, mostItems: number, steps: numbe
 test('a thousand edits from nothing can all be taken back and done again', () => {
   fc.assert(
     fc.property(SEEDS, (seed) => thereAndBack(EMPTY_PLAN, seed, 25, STEPS)),
-    { numRuns: 4 },
+    { numRuns: cases(5) },
   );
 });
 
 test('a thousand edits from a roof with one of each can all be taken back and done again', () => {
   fc.assert(
     fc.property(SEEDS, (seed) => thereAndBack(fullRoof(), seed, 40, STEPS)),
-    { numRuns: 6 },
+    { numRuns: cases(6) },
   );
 });
 
 test('edits from the demo can all be taken back and done again', () => {
   fc.assert(
     fc.property(SEEDS, (seed) => thereAndBack(readPlan(DEMO), seed, 130, 150)),
-    { numRuns: 5 },
+    { numRuns: cases(5) },
   );
 });

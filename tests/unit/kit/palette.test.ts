@@ -47,7 +47,10 @@ test.each(PALETTE.map(({ id }) => id))('%s goes onto a roof and onto nothing, an
       [1, 3],
     ]);
     const item = itemOf(made.plan, made.id);
-    expect(item && kindOf(item)).toBe(paletteEntryOf(id)?.kind);
+    const area = made.plan.ground.areas?.at(-1);
+    if (area) expect(area).toMatchObject({ id: made.id, wetness: id === 'dry-area' ? 'dry' : 'wet down' });
+    else if (id === 'meter') expect(made.plan.probes?.at(-1)?.id).toBe(made.id);
+    else expect(item && kindOf(item)).toBe(paletteEntryOf(id)?.kind);
     expect(made.ids.at(-1)).toBe(made.id);
     expect(JSON.stringify(plan), 'the plan that went in is as it was').toBe(before);
     expect(

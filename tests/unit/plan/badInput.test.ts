@@ -92,6 +92,11 @@ const FIELDS: readonly Row[] = [
     'setups[0].delivery of "Master from the stairs": found 0.1, expected 0.2 to 5.',
   ],
   [
+    'an ISO of 0',
+    spoilt({ 'setups.0.iso': 0 }),
+    'setups[0].iso of "Master from the stairs": found 0, expected 1 to 1000000.',
+  ],
+  [
     'a time before the action',
     spoilt({ 'beats.0.atSeconds': -1 }),
     'beats[0].atSeconds of "Start": found -1, expected 0 to 3600 seconds.',

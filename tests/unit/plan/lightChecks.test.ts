@@ -105,6 +105,16 @@ test.each<[string, object, string]>([
     `${where}, reading: found 1000000 lux at 100 m, expected at most 100000000 candela.`,
   ],
   [
+    'a reading of nothing',
+    { reading: { lux: 0, metres: 3 } },
+    `kit.heads[0].reading.lux of "${head.label}": found 0, expected 0.01 to 1000000 lux.`,
+  ],
+  [
+    'a reading of less than nothing',
+    { reading: { lux: -5, metres: 3 } },
+    `kit.heads[0].reading.lux of "${head.label}": found -5, expected 0.01 to 1000000 lux.`,
+  ],
+  [
     'a reading at no distance',
     { reading: { lux: 10, metres: 0 } },
     `kit.heads[0].reading.metres of "${head.label}": found 0, expected 0.1 to 200 metres.`,

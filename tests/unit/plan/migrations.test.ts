@@ -1,6 +1,6 @@
 import { expect, test, vi } from 'vitest';
 import { MIGRATIONS, type Migration, migrate } from '../../../src/core/plan/migrations';
-import { PLAN_VERSION } from '../../../src/core/plan/schema/plan';
+import { PLAN_VERSION } from '../../../src/core/plan/schema/version';
 import { PAPER, readPlan } from '../../plans/readPlan';
 
 /** From 1 to 2 a field is renamed, from 2 to 3 one is added, from 3 to 4 one becomes a list. */

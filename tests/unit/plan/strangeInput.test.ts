@@ -150,7 +150,41 @@ describe('a plan that is strange is read all the same, and reported', () => {
       { 'gear.0.heightMetres': 500 },
       'Lamp stand 1 is set to 500.00\u00a0m, but its class, Tall stand, goes up to 4.00\u00a0m.',
     ],
-    ['a head aimed at itself', { 'gear.1.place': { at: [0, 2, 0] }, 'gear.1.aim': [0, 2, 0] }],
+    [
+      'a head aimed at itself',
+      { 'gear.1.place': { at: [0, 2, 0] }, 'gear.1.aim': [0, 2, 0] },
+      'Backlight is aimed at itself: found an aim 0.00\u00a0m from its housing, expected 0.05\u00a0m or more. Aim it at what it is to light.',
+    ],
+    [
+      'a lamp inside a wall',
+      { 'gear.1.place': { at: [-3, 1.2, -3] }, 'pieces.2': { ...post, at: [-3, 0, -3], size: [2, 3, 2] } },
+      'Backlight shines inside Wall: found all of its light in there, expected it in the open. Move one of them.',
+    ],
+    ['lamps that are all off', { 'gear.1.dim': 0, 'gear.3.dim': 0 }],
+    ['an exposure for the sun', { 'setups.0.iso': 1, 'setups.0.ndStops': 20, 'setups.0.filterLossStops': 5 }],
+    [
+      'a head behind all that there is',
+      {
+        'gear.1.before': {
+          mired: -300,
+          density: 4,
+          diffusion: { transmission: 0, spreadDegrees: 120 },
+          doubles: 4,
+          singles: 4,
+        },
+      },
+    ],
+    ['an exposure for the stars', { 'setups.0.iso': 1e6, 'setups.0.framesPerSecond': 1 }],
+    [
+      'a sign on the mains',
+      { 'kit.heads.1.form': 'sign' },
+      'In all setups 180° at 24\u00a0fps flickers by up to 0.1\u00a0stops under Porch bulb. Safe on 50\u00a0Hz: 86.4°, 172.8° (nearest), 259.2°, 345.6°.',
+    ],
+    [
+      'a sign on other mains, which no angle suits',
+      { 'kit.heads.1.form': 'sign', 'place.mainsHertz': 60, 'setups.0.framesPerSecond': 200 },
+      'In setup A 180° at 200\u00a0fps flickers by up to 3.7\u00a0stops under Porch bulb. No angle is safe on 60\u00a0Hz mains; 60\u00a0fps is.',
+    ],
     ['gear in one place, far away', { 'gear.0.at': FAR, 'gear.2.at': FAR, 'gear.3.at': FAR }, ...BESIDE],
   ])('%s', (_, changes, ...notices) => {
     const plan = readAnyway(changes);

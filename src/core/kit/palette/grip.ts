@@ -5,6 +5,7 @@ import type { Spot } from '../../plan/schema/numbers';
 import type { Plan } from '../../plan/schema/plan';
 import { standEnd } from '../../plan/standEnd';
 import { BUILT_IN_KIT, standOf } from '../builtInKit';
+import { NETS } from '../nets';
 import type { Making, MakingEntry, NewItem } from './entry';
 import { onSurface } from './heights';
 
@@ -133,7 +134,7 @@ function cloth(
       const stem = named.word;
       const record =
         kind === 'flag'
-          ? ({ kind, ...hung } as const)
+          ? ({ kind, ...hung, ...(share > 0 && { transmission: share }) } as const)
           : kind === 'frame'
             ? ({ kind, ...hung, transmission: share } as const)
             : ({ kind, ...hung, reflectance: share } as const);
@@ -167,6 +168,18 @@ export const GRIP_ENTRIES: readonly MakingEntry[] = [
     'flag',
     [FOUR_FEET, FOUR_FEET],
     0,
+  ),
+  cloth(
+    { id: 'single-net', word: 'Single net', also: ['flag', 'scrim', 'half stop', '4 by 4'] },
+    'flag',
+    [FOUR_FEET, FOUR_FEET],
+    NETS.single,
+  ),
+  cloth(
+    { id: 'double-net', word: 'Double net', also: ['flag', 'scrim', 'one stop', '4 by 4'] },
+    'flag',
+    [FOUR_FEET, FOUR_FEET],
+    NETS.double,
   ),
   cloth(
     { id: 'frame-4x4', word: 'Frame, 4 by 4', also: ['diffusion', 'silk', 'butterfly'] },

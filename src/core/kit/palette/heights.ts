@@ -5,6 +5,9 @@ import type { Plan } from '../../plan/schema/plan';
 import { surfaceUnder } from '../../plan/surfaces';
 import type { Making } from './entry';
 
+/** How high over the floor light is metered for the face of somebody who stands. Source: common practice, no source */
+export const STANDING_FACE_METRES = 1.6;
+
 /** A line that ends this near to a post is tied to it, metres. Source: common practice, no source */
 const POST_REACH_METRES = 0.3;
 /** So far below the top of the post. Source: common practice, no source */

@@ -9,6 +9,7 @@ import { type Item, itemOf, itemsOf } from '../../plan/items';
 import { bearingOf, metresBetween } from '../../plan/runs';
 import type { Spot } from '../../plan/schema/numbers';
 import type { Plan } from '../../plan/schema/plan';
+import { TAKES_A_PLUG } from '../plugged';
 import { CAST_ENTRIES } from './cast';
 import type { Making, MakingEntry, NewItem, PaletteEntry, Where } from './entry';
 import { GRIP_ENTRIES } from './grip';
@@ -18,16 +19,6 @@ import { CAMERA_ENTRIES, POWER_ENTRIES } from './power';
 
 /** A cable that starts or ends this near to gear is plugged into it, metres. Source: common practice, no source */
 const PLUG_REACH_METRES = 0.6;
-/** What a cable is plugged into of itself. */
-const SOCKETS: ReadonlySet<string> = new Set([
-  'head',
-  'practical',
-  'bulb string',
-  'generator',
-  'distro',
-  'cart',
-  'monitor',
-]);
 
 const ENTRIES: readonly MakingEntry[] = [
   ...PIECE_ENTRIES,
@@ -118,12 +109,21 @@ function named(plan: Plan, item: NewItem, id: string, before: string | null): Ad
   return { section: 'gear', record: { ...common, ...record, place: { on: standId } }, kit };
 }
 
+/** All gear that a cable plugs into of itself, and where on the deck. */
+export const plugPlaces = (
+  plan: Plan,
+): readonly { readonly id: string; readonly label: string; readonly at: Spot }[] =>
+  plan.gear.flatMap((gear) => {
+    const at = TAKES_A_PLUG.has(gear.kind) && !gear.hidden ? plugSpot(plan, gear.id) : null;
+    return at ? [{ id: gear.id, label: gear.label, at }] : [];
+  });
+
 /** The gear nearest to a place that a cable may be plugged into, within reach; null where there is none. */
-function socketNear(plan: Plan, spot: Spot): string | null {
+export function socketNear(plan: Plan, spot: Spot, reachMetres = PLUG_REACH_METRES): string | null {
   let found: string | null = null;
-  let nearest = PLUG_REACH_METRES;
+  let nearest = reachMetres;
   for (const gear of plan.gear) {
-    const at = SOCKETS.has(gear.kind) ? plugSpot(plan, gear.id) : null;
+    const at = TAKES_A_PLUG.has(gear.kind) ? plugSpot(plan, gear.id) : null;
     if (!at || metresBetween(at, spot) > nearest) continue;
     nearest = metresBetween(at, spot);
     found = gear.id;

@@ -1,6 +1,8 @@
+import { addArea } from '../../plan/edits/addArea';
 import { addHole } from '../../plan/edits/addHole';
 import { kept, tidyCoordinate, tidyHeading, tidyMetres, tidyPoint } from '../../plan/edits/tidy';
 import { bearingOf, metresBetween } from '../../plan/runs';
+import type { Wetness } from '../../plan/schema/ground';
 import type { Spot } from '../../plan/schema/numbers';
 import type { ChartFace, Piece } from '../../plan/schema/pieces';
 import type { Plan } from '../../plan/schema/plan';
@@ -137,6 +139,22 @@ function line(named: Named, { heightMetres, ...fields }: Strung): MakingEntry {
   };
 }
 
+/** A part of the ground that is wetter or drier than the rest. */
+const wetting = (id: string, word: string, wetness: Wetness, also: readonly string[]): MakingEntry => ({
+  ...common,
+  id,
+  word,
+  kind: 'deck',
+  how: 'outline',
+  icon: id,
+  also,
+  cut: ({ plan, spots }) => {
+    const wet = addArea(plan, { wetness, outline: spots });
+    const area = wet === plan ? undefined : wet.ground.areas?.at(-1);
+    return area ? { plan: wet, id: area.id } : null;
+  },
+});
+
 /** Foot of the city: at the bottom of the deck, else a few storeys down. */
 function streetUnder(plan: Plan, [x, z]: Spot): [number, number, number] {
   const deck = plan.pieces.find((piece) => piece.kind === 'deck');
@@ -183,6 +201,8 @@ export const PIECE_ENTRIES: readonly MakingEntry[] = [
       return null;
     },
   },
+  wetting('wet-area', 'Wet area', 'wet down', ['hose down', 'puddle', 'water', 'rain', 'reflection']),
+  wetting('dry-area', 'Dry area', 'dry', ['dry patch', 'walkway', 'mop']),
   running(
     { id: 'parapet', word: 'Parapet', icon: 'parapet', also: ['edge', 'coping', 'roof edge'] },
     { kind: 'parapet', heightMetres: 0.95, thicknessMetres: 0.3, copingMetres: 0.07, material: 'brick' },

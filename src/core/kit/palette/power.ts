@@ -1,11 +1,13 @@
+import { addProbe } from '../../plan/edits/addProbe';
 import { DOLLY_SIZE } from '../../plan/edits/setRides';
 import { kept, tidyHeading, tidyMetres } from '../../plan/edits/tidy';
 import { bearingOf, metresBetween, spotFrom } from '../../plan/runs';
 import type { Spot } from '../../plan/schema/numbers';
 import { asin, cos } from '../../units/steadyMath';
+import { BATTERY_CLASSES, GENERATOR_CLASSES } from '../powerClasses';
 import type { Making, MakingEntry, NewItem } from './entry';
 import { carriedItems } from './grip';
-import { baseOf, endsOf, onSurface } from './heights';
+import { baseOf, endsOf, onSurface, STANDING_FACE_METRES } from './heights';
 
 const power = { section: 'gear', group: 'Power' } as const;
 const camera = { section: 'gear', group: 'Camera' } as const;
@@ -62,7 +64,50 @@ function track(making: Making, bent: boolean): Gear['record'] {
   };
 }
 
-/** Power and cable, by common sizes. Source: common practice, no source */
+/** A thing in a case, put at one place. */
+const cased = (
+  kind: 'generator' | 'battery' | 'outlet',
+  id: string,
+  word: string,
+  size: readonly [number, number, number],
+  also: readonly string[],
+): MakingEntry => ({
+  ...power,
+  id,
+  word,
+  kind,
+  how: 'spot',
+  icon: kind === 'battery' ? 'battery-box' : kind,
+  also,
+  make: ({ plan, spots, headingDegrees }) =>
+    gearOf(word, { kind, at: onSurface(plan, spots[0]), headingDegrees, size: [...size] }),
+});
+
+const appliance = (
+  id: string,
+  word: string,
+  size: readonly [number, number, number],
+  drawn: { readonly watts: number; readonly powerFactor: number; readonly startTimes?: number },
+  also: readonly string[],
+): MakingEntry => ({
+  ...power,
+  id,
+  word,
+  kind: 'appliance',
+  how: 'spot',
+  icon: 'appliance',
+  also,
+  make: ({ plan, spots, headingDegrees }) =>
+    gearOf(word, {
+      kind: 'appliance',
+      at: onSurface(plan, spots[0]),
+      headingDegrees,
+      size: [...size],
+      drawn: { ...drawn },
+    }),
+});
+
+/** Power and cable, by common sizes and what such things commonly draw. Source: common practice, no source */
 export const POWER_ENTRIES: readonly MakingEntry[] = [
   {
     ...power,
@@ -80,6 +125,13 @@ export const POWER_ENTRIES: readonly MakingEntry[] = [
         size: [0.56, 0.48, 0.42],
       }),
   },
+  ...GENERATOR_CLASSES.map(({ id, word, size }) =>
+    cased('generator', id, word, size, ['genny', 'power', 'inverter', 'petrol']),
+  ),
+  ...BATTERY_CLASSES.map(({ id, word, size }) =>
+    cased('battery', id, word, size, ['power station', 'inverter', 'watt-hours']),
+  ),
+  cased('outlet', 'outlet', 'House outlet', [0.16, 0.32, 0.1], ['socket', 'mains', 'wall', 'house power']),
   {
     ...power,
     id: 'distro',
@@ -98,6 +150,15 @@ export const POWER_ENTRIES: readonly MakingEntry[] = [
   },
   cable('cable', 'Cable', 0.014, ['lead', 'extension', 'power', 'run']),
   cable('feeder-cable', 'Feeder cable', 0.026, ['heavy', 'main', 'power', 'run']),
+  appliance('charger', 'Charger', [0.3, 0.2, 0.2], { watts: 300, powerFactor: 0.6 }, ['batteries', 'load']),
+  appliance('computer', 'Computer', [0.36, 0.25, 0.26], { watts: 90, powerFactor: 0.9 }, ['laptop', 'load']),
+  appliance('kettle', 'Kettle', [0.2, 0.26, 0.2], { watts: 1500, powerFactor: 1 }, ['coffee', 'urn', 'load']),
+  appliance('fan', 'Fan', [0.5, 0.6, 0.3], { watts: 250, powerFactor: 0.8, startTimes: 3 }, [
+    'wind',
+    'smoke',
+    'motor',
+    'load',
+  ]),
 ];
 
 /** Dolly track, monitors and the cart, by common sizes. Source: common practice, no source */
@@ -137,6 +198,21 @@ export const CAMERA_ENTRIES: readonly MakingEntry[] = [
         headingDegrees,
         size: [...DOLLY_SIZE],
       }),
+  },
+  {
+    ...camera,
+    id: 'meter',
+    word: 'Meter here',
+    kind: 'meter',
+    how: 'spot',
+    icon: 'meter',
+    also: ['light meter', 'probe', 'reading', 'lux', 'footcandles', 'incident'],
+    cut: ({ plan, spots }) => {
+      const [x, floor, z] = onSurface(plan, spots[0]);
+      const metered = addProbe(plan, { at: [x, floor + STANDING_FACE_METRES, z] });
+      const probe = metered === plan ? undefined : metered.probes?.at(-1);
+      return probe ? { plan: metered, id: probe.id } : null;
+    },
   },
   {
     ...camera,

@@ -71,7 +71,7 @@ export function copyItems(
   }
   const groups = newGroups(plan, items);
   const copy = <Entry extends Item['record']>(record: Entry): Entry => {
-    const { locked: _, ...rest } = record;
+    const { locked: _lock, shows: _accepted, ...rest } = record;
     const group = record.group === undefined ? undefined : groups.get(record.group);
     return {
       ...rest,

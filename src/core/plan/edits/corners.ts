@@ -5,6 +5,7 @@ import type { Spot } from '../schema/numbers';
 import type { Opening, Piece } from '../schema/pieces';
 import type { Plan } from '../schema/plan';
 import { isHoleOf } from './addHole';
+import { withArea } from './areas';
 import { editRecord } from './editRecord';
 import { MOST } from './limits';
 import { kept, sameSpot, tidyMetres } from './tidy';
@@ -18,10 +19,17 @@ export interface Corners {
   readonly closed: boolean;
 }
 
-/** The corners of a run, an outline, a cable or one hole of a deck, and the two ends of a line; null where it has none. */
+/**
+ * The corners of a run, an outline, a cable, a wet area or one hole of a deck, and the two ends of a line; null where it
+ * has none.
+ */
 export function cornersOf(plan: Plan, id: string, hole?: string): Corners | null {
   const record = itemOf(plan, id)?.record;
-  if (!record || 'marks' in record) return null;
+  if (!record) {
+    const area = hole === undefined && plan.ground.areas?.find((each) => each.id === id);
+    return area ? { spots: area.outline, closed: true } : null;
+  }
+  if ('marks' in record) return null;
   if ('outline' in record) {
     if (hole === undefined) return { spots: record.outline, closed: true };
     const found = record.holes?.find((entry) => entry.id === hole);
@@ -103,8 +111,8 @@ function outlined(deck: Extract<Piece, { readonly kind: 'deck' }>, spots: readon
 }
 
 /**
- * Gives an item other corners: at least two for a run or a cable, three for an outline, two for a line; what is fewer
- * or more than a plan may hold changes nothing.
+ * Gives an item or a wet area other corners: at least two for a run or a cable, three for an outline, two for a line;
+ * what is fewer or more than a plan may hold changes nothing.
  */
 export function withCorners(
   plan: Plan,
@@ -124,6 +132,10 @@ export function withCorners(
   if (!before || spots.length > MOST.corners || spots.length < 2) return plan;
   if (spots.length === before.spots.length && spots.every((spot, at) => sameSpot(spot, before.spots[at])))
     return plan;
+  if (!itemOf(plan, id)) {
+    if (spots.length < 3 || spots.length > MOST.areaCorners) return plan;
+    return withArea(plan, id, (area) => ({ ...area, outline: [...spots] }));
+  }
   return editRecord(plan, id, {
     piece: (piece) => {
       if (piece.kind === 'deck') return spots.length < 3 ? piece : outlined(piece, spots, hole);

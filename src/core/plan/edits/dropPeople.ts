@@ -1,6 +1,7 @@
 import type { Mark, Performer } from '../schema/cast';
 import type { Plan } from '../schema/plan';
 import { changed } from './motion';
+import { nightWithoutPeople } from './nightRecord';
 import { keptOf, withLines, withPasses } from './optionalLists';
 
 /** What a mark turns to, without whoever is lost: the body then turns by its heading, the head ahead. */
@@ -23,7 +24,7 @@ export function withoutTurning(performer: Performer, isLost: (id: string) => boo
 
 /**
  * A plan in which nothing but the cast itself and the setups (see `dropReferences`) names performers that are lost:
- * their passes and lines go, and nobody turns to them any more. The same plan where nothing did.
+ * their passes and lines go, the night does without them, and nobody turns to them any more. The same plan where nothing did.
  */
 export function dropPeople(plan: Plan, isLost: (id: string) => boolean): Plan {
   const cast = changed(plan.cast, (performer) => withoutTurning(performer, isLost));
@@ -34,12 +35,13 @@ export function dropPeople(plan: Plan, isLost: (id: string) => boolean): Plan {
         keptOf(plan.passes, ({ from, to }) => !isLost(from) && !isLost(to)),
       )
     : turned;
-  return plan.lines
+  const lined = plan.lines
     ? withLines(
         passed,
         keptOf(plan.lines, ({ pair }) => !pair.some(isLost)),
       )
     : passed;
+  return nightWithoutPeople(lined, isLost);
 }
 
 /** A plan whose lines are established by none of the setups that are lost. */

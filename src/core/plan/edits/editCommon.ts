@@ -1,4 +1,5 @@
 import type { Plan } from '../schema/plan';
+import type { Shown } from '../schema/texts';
 import { changed } from './motion';
 
 /** What every item has beside the fields of its kind. */
@@ -8,6 +9,7 @@ export interface Common {
   readonly group?: string | undefined;
   readonly locked?: boolean | undefined;
   readonly hidden?: boolean | undefined;
+  readonly shows?: Shown[] | undefined;
 }
 
 /** Changes what items of any section have in common. Lists without a changed item stay the same lists. */

@@ -26,6 +26,10 @@ export function withCheats(setup: Setup, cheats: Cheat[]): Setup {
   return { ...setup, cheats };
 }
 
+/** Whether there is nothing in a record or a list, or nothing at all. */
+export const isEmpty = (value: unknown): boolean =>
+  value === undefined || (typeof value === 'object' && value !== null && Object.keys(value).length === 0);
+
 /** The entries of a list that pass; the same list where all of them do. */
 export function keptOf<Entry>(list: Entry[], passes: (entry: Entry) => boolean): Entry[] {
   const kept = list.filter(passes);

@@ -1,4 +1,6 @@
+import { isLamp } from '../cues';
 import type { Mark, Performer } from '../schema/cast';
+import type { Gear } from '../schema/gear';
 import type { Plan } from '../schema/plan';
 import type { CameraKey, Setup } from '../schema/setup';
 import { setupFaults } from '../setupChecks';
@@ -15,6 +17,8 @@ export interface HangingOn {
   readonly spans: number;
   /** Camera keys and racks of focus that count from it. */
   readonly keys: number;
+  /** Cues of lamps that count from it. */
+  readonly cues: number;
 }
 
 const count = <Entry>(list: readonly Entry[], passes: (entry: Entry) => boolean): number =>
@@ -32,6 +36,7 @@ export function hangingOn(plan: Plan, beatId: string): HangingOn {
         sum + count(move.keys, isHere) + ('racks' in focus ? count(focus.racks, isHere) : 0),
       0,
     ),
+    cues: plan.gear.reduce((sum, gear) => sum + (isLamp(gear) ? count(gear.cues ?? [], isHere) : 0), 0),
   };
 }
 
@@ -53,8 +58,8 @@ export function beatBeside(plan: Plan, beatId: string): string | null {
  * Takes a beat out. What hangs on it goes to another, `instead`, or the one nearest in time: a refusal would leave a
  * plan that cannot be mended, and leaving marks out would lose where people stand. Marks and passes then play at that
  * beat; whoever has a mark there already keeps that one alone, as nobody stands in two places at once. Spans end
- * there, camera keys and racks keep their moments. The same plan for the only beat while something hangs on it, for an
- * `instead` that is no other beat, and where a span would end before it starts.
+ * there, camera keys, racks and cues of lamps keep their moments. The same plan for the only beat while something
+ * hangs on it, for an `instead` that is no other beat, and where a span would end before it starts.
  */
 export function removeBeat(
   plan: Plan,
@@ -107,8 +112,17 @@ export function removeBeat(
       ...(racks && { focus: { racks } }),
     };
   };
-  const cast = changed(without.cast, castOf);
-  const moved: Plan = { ...without, cast, setups: changed(without.setups, setupOf) };
+  const gearOf = (gear: Gear): Gear => {
+    if (!isLamp(gear) || !gear.cues) return gear;
+    const cues = changed(gear.cues, momentOf);
+    return cues === gear.cues ? gear : { ...gear, cues };
+  };
+  const moved: Plan = {
+    ...without,
+    cast: changed(without.cast, castOf),
+    gear: changed(without.gear, gearOf),
+    setups: changed(without.setups, setupOf),
+  };
   const passed = plan.passes
     ? withPasses(
         moved,

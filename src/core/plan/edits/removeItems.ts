@@ -2,6 +2,7 @@ import type { Gear } from '../schema/gear';
 import type { Plan } from '../schema/plan';
 import { carrierOf } from './anchorOf';
 import { applyMotion, landings } from './applyMotion';
+import { withoutNotesOn } from './cautionsEntered';
 import { dropPeople } from './dropPeople';
 import { dropReferences } from './dropReferences';
 import { entourageOf } from './entourage';
@@ -48,7 +49,7 @@ function fallen(
  * Takes items out of the plan, locked or not, and with a stand all that it carries. Cables plugged into them are
  * pulled out, setups let go of removed performers and tracks (see `dropReferences`), passes and lines of removed
  * performers go and nobody turns to them (see `dropPeople`), and what stood on a removed set
- * piece comes down onto what is below. What the plan's kit holds stays.
+ * piece comes down onto what is below. Notes on cautions about them go too. What the plan's kit holds stays.
  */
 export function removeItems(plan: Plan, { ids }: { readonly ids: readonly string[] }): Plan {
   const chosen = new Set(ids);
@@ -71,5 +72,6 @@ export function removeItems(plan: Plan, { ids }: { readonly ids: readonly string
     gear: changed(left(landed.gear), (entry) => unplugged(entry, isGone)),
     setups: changed(landed.setups, (setup) => dropReferences(setup, { performers, tracks: chosen })),
   };
-  return performers.size === 0 ? taken : dropPeople(taken, (id) => performers.has(id));
+  const noted = withoutNotesOn(taken, isGone);
+  return performers.size === 0 ? noted : dropPeople(noted, (id) => performers.has(id));
 }

@@ -25,6 +25,8 @@ const NOT_OF_THE_SHAPE: ReadonlySet<string> = new Set([
   'group',
   'locked',
   'hidden',
+  'shows',
+  'blacked',
   'at',
   'place',
   'plugs',

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { before, gelled } from './before';
 import {
   boxSize,
   clothSize,
@@ -13,7 +14,8 @@ import {
   wholeCount,
   within,
 } from './numbers';
-import { itemCommon as common, id } from './texts';
+import { batteryPower, distroPower, drawn, generatorPower, housePower, supply, wire } from './power';
+import { gearCommon as common, id } from './texts';
 
 const standing = { at: point, headingDegrees };
 /** Either a place of its own, or the id of the stand that carries it (then its place is the top of that stand or arm). */
@@ -43,6 +45,25 @@ const modifier = v.picklist(
   'softbox, lantern, grid, barn doors or snoot',
 );
 
+/**
+ * A change of a lamp: at a moment of the action's clock, or that long after a beat, it begins to go to another share of
+ * full output, its flicker begins or ends, or both.
+ */
+export const cue = v.pipe(
+  v.strictObject({
+    atSeconds: within(0, 3600, 'seconds'),
+    beat: v.optional(id),
+    /** Share of full output that it comes to; left out, it stays on its way. */
+    dim: v.optional(share),
+    /** How long that takes; 0 for a switch. */
+    fadeSeconds: within(0, 600, 'seconds'),
+    /** Whether its flicker plays from here on, at once; left out, as before. */
+    flickers: v.optional(v.boolean('true or false')),
+  }),
+  v.check(({ dim, flickers }) => dim !== undefined || flickers !== undefined, 'dim, flickers or both'),
+);
+const cues = v.optional(v.pipe(v.array(cue), v.maxLength(60, 'at most 60 cues')));
+
 const head = v.strictObject({
   ...common,
   kind: v.literal('head'),
@@ -52,15 +73,33 @@ const head = v.strictObject({
   /** The point that the axis of the lamp goes through. */
   aim: point,
   modifier: v.optional(modifier),
+  before: v.optional(before),
   /** From the spigot up to the axis that the housing tilts about, where it is not as short as its size lets it be. */
   yokeMetres: v.optional(within(0, 3, 'metres')),
-  /** Share of full output. */
+  /** Share of full output, until the first cue. */
   dim: share,
+  /** Changes on the action's clock, in any order. */
+  cues,
+  /** Left out, a cord, but for what is as small as lamps on batteries are. */
+  supply: v.optional(supply),
 });
 
-const cloth = { ...common, place: carried, headingDegrees, tiltDegrees, size: clothSize };
-/** Opaque black cloth in a wire frame; the frame's normal points along heading and tilt. */
-const flag = v.strictObject({ ...cloth, kind: v.literal('flag') });
+const cloth = {
+  ...common,
+  place: carried,
+  headingDegrees,
+  tiltDegrees,
+  size: clothSize,
+  /** With its frame; left out, about what such a one weighs. */
+  kilograms: v.optional(within(0.05, 200, 'kg')),
+};
+/** Black cloth in a wire frame; the frame's normal points along heading and tilt. */
+const flag = v.strictObject({
+  ...cloth,
+  kind: v.literal('flag'),
+  /** Share of the light that comes straight through a net seen square on; without it the cloth is solid. */
+  transmission: v.optional(within(0, 0.95, '')),
+});
 /** Diffusion stretched in tubing. */
 const frame = v.strictObject({ ...cloth, kind: v.literal('frame'), transmission: share });
 /** A reflecting sheet in a wire frame. */
@@ -71,6 +110,8 @@ const flicker = v.strictObject({
   seed: wholeCount(0, 1e9),
   perSecond: within(0.1, 30, 'per second'),
   depth: share,
+  /** Whether it is steady until a cue has it flicker. */
+  waits: v.optional(v.boolean('true or false')),
 });
 
 /** A lamp that belongs to the place. Its size is that of its class; `tint` colours what glows. */
@@ -80,6 +121,10 @@ const practical = v.strictObject({
   kind: v.literal('practical'),
   head: id,
   dim: share,
+  cues,
+  /** Left out, its own: it belongs to the place. */
+  supply: v.optional(supply),
+  before: v.optional(gelled),
   tint: v.optional(v.pipe(v.string('a colour'), v.regex(/^#[0-9a-f]{6}$/, 'a colour such as #3a7bff'))),
   flicker: v.optional(flicker),
 });
@@ -92,6 +137,10 @@ const bulbString = v.strictObject({
   sagMetres: lengthMetres,
   bulbs: wholeCount(1, 200),
   dim: share,
+  cues,
+  /** Left out, its own: it belongs to the place. */
+  supply: v.optional(supply),
+  before: v.optional(gelled),
 });
 
 /** A radius with a side to it; a track that bends more tightly than half a metre is no track. */
@@ -105,8 +154,40 @@ const generator = v.strictObject({
   ...standing,
   kind: v.literal('generator'),
   size: boxSize,
+  /** Left out, as such a size makes likely. */
+  power: v.optional(generatorPower),
 });
-const distro = v.strictObject({ ...common, ...standing, kind: v.literal('distro'), size: boxSize });
+const distro = v.strictObject({
+  ...common,
+  ...standing,
+  kind: v.literal('distro'),
+  size: boxSize,
+  power: v.optional(distroPower),
+});
+/** Sockets of the house that the crew may use. */
+const outlet = v.strictObject({
+  ...common,
+  ...standing,
+  kind: v.literal('outlet'),
+  size: boxSize,
+  power: v.optional(housePower),
+});
+const battery = v.strictObject({
+  ...common,
+  ...standing,
+  kind: v.literal('battery'),
+  size: boxSize,
+  power: v.optional(batteryPower),
+});
+/** Whatever else is plugged in: a charger, a kettle, a computer. */
+const appliance = v.strictObject({
+  ...common,
+  ...standing,
+  kind: v.literal('appliance'),
+  size: boxSize,
+  drawn,
+  supply: v.optional(supply),
+});
 const cable = v.strictObject({
   ...common,
   kind: v.literal('cable'),
@@ -115,6 +196,12 @@ const cable = v.strictObject({
   diameterMetres: within(0.002, 0.2, 'metres'),
   /** Ids of the gear that its ends are plugged into: the first and the last point of the path lie there. */
   plugs: v.optional(v.strictObject({ from: v.optional(id), to: v.optional(id) })),
+  /** Left out, as such a diameter makes likely. */
+  wire: v.optional(wire),
+  /** Which circuit of its supply it hangs on, by number; left out, the one with most room. */
+  circuit: v.optional(wholeCount(1, 24)),
+  /** How much of it stays wound up on a drum or in a tight coil. */
+  coiledShare: v.optional(within(0, 0.95, '')),
 });
 /** Dolly track, `at` its middle, running along its heading there. */
 const track = v.strictObject({
@@ -143,6 +230,8 @@ const cart = v.strictObject({
   kind: v.literal('cart'),
   size: boxSize,
   monitors: wholeCount(0, 4),
+  drawn: v.optional(drawn),
+  supply: v.optional(supply),
 });
 const monitor = v.strictObject({
   ...common,
@@ -150,6 +239,8 @@ const monitor = v.strictObject({
   place: carried,
   headingDegrees,
   diagonalMetres: within(0.1, 3, 'metres'),
+  drawn: v.optional(drawn),
+  supply: v.optional(supply),
 });
 const ladder = v.strictObject({
   ...common,
@@ -176,6 +267,9 @@ export const gear = v.variant(
     bulbString,
     generator,
     distro,
+    outlet,
+    battery,
+    appliance,
     cable,
     track,
     dolly,
@@ -184,9 +278,10 @@ export const gear = v.variant(
     ladder,
     sandbag,
   ],
-  'a kind of gear: stand, head, flag, frame, bounce, practical, bulb string, generator, distro, cable, track, dolly, cart, monitor, ladder or sandbag',
+  'a kind of gear: stand, head, flag, frame, bounce, practical, bulb string, generator, distro, outlet, battery, appliance, cable, track, dolly, cart, monitor, ladder or sandbag',
 );
 
 export type Gear = v.InferOutput<typeof gear>;
 export type Carried = v.InferOutput<typeof carried>;
+export type Cue = v.InferOutput<typeof cue>;
 export type Flicker = v.InferOutput<typeof flicker>;

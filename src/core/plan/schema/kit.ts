@@ -103,6 +103,10 @@ const headClass = v.strictObject({
   /** Full angle between the directions of a tenth of the peak intensity. */
   fieldDegrees: within(1, 360, 'degrees'),
   kelvin: within(1000, 20000, 'kelvin'),
+  /** Of the lamp with its yoke; left out, about what such a size weighs. */
+  kilograms: v.optional(within(0.01, 300, 'kg')),
+  /** Whether its beam and housing get hot; left out, where its white, form and watts are those of a filament. */
+  hot: v.optional(v.boolean('true or false')),
   /** Measured light, which takes the place of the candela and the angles above. */
   distribution: v.optional(distribution),
   /** A meter's word for the candela above, where there is no table. */
@@ -124,6 +128,8 @@ const standClass = v.strictObject({
   legTubeMetres: within(0.005, 0.1, 'metres'),
   /** Height at which the legs meet the column. */
   collarMetres: sizeMetres,
+  /** Left out, about what such tubes weigh in aluminium. */
+  kilograms: v.optional(within(0.1, 300, 'kg')),
   source: v.optional(longText),
 });
 

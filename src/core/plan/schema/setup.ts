@@ -10,6 +10,7 @@ export const SETUP_LIMITS = {
   shutterDegrees: [1, 360],
   framesPerSecond: [1, 1000],
   ndStops: [0, 20],
+  filterLossStops: [0, 5],
   balanceKelvin: [1000, 20000],
 } as const satisfies Record<string, readonly [lowest: number, highest: number]>;
 
@@ -87,6 +88,8 @@ export const setup = v.strictObject({
   shutterDegrees: ranged('shutterDegrees', 'degrees'),
   framesPerSecond: ranged('framesPerSecond', 'frames per second'),
   ndStops: ranged('ndStops', 'stops'),
+  /** What the other filters before the lens take. */
+  filterLossStops: v.optional(ranged('filterLossStops', 'stops')),
   balanceKelvin: ranged('balanceKelvin', 'kelvin'),
   focus: v.union(
     [

@@ -172,6 +172,9 @@ function ofGear(gear: Gear): Caught {
       return along(gear.id, [flat(gear.from), flat(gear.to)], false, { name, word: `under ${name}` });
     case 'generator':
     case 'distro':
+    case 'outlet':
+    case 'battery':
+    case 'appliance':
     case 'cart':
     case 'dolly':
       return rectangle(gear, gear.size[0], gear.size[2]);

@@ -1,6 +1,7 @@
 import { cos, sin } from '../../units/steadyMath';
-import { headingWay, legsOf, metresBetween } from '../runs';
-import type { Spot } from '../schema/numbers';
+import { outOfOwnFrame } from '../areas';
+import { legsOf, metresBetween } from '../runs';
+import type { Point, Spot } from '../schema/numbers';
 import type { Piece } from '../schema/pieces';
 import type { Plan } from '../schema/plan';
 import { edgesOf } from './edges';
@@ -24,21 +25,17 @@ type Sized = Extract<Piece, { readonly size: unknown }>;
 type Run = Extract<Piece, { readonly kind: 'wall' | 'parapet' | 'fence' }>;
 
 /** A rectangle in a thing's own frame, to its right and to its back, as it lies on the roof. */
-function lying(
-  { at, headingDegrees }: Extract<Piece, { readonly at: unknown }>,
+export function lying(
+  { at, headingDegrees }: { readonly at: Point; readonly headingDegrees: number },
   [left, right]: readonly [number, number],
   [front, back]: readonly [number, number],
 ): readonly Spot[] {
-  const [forwardX, forwardZ] = headingWay(headingDegrees);
-  const place = (x: number, z: number): Spot => [
-    at[0] - x * forwardZ - z * forwardX,
-    at[2] + x * forwardX - z * forwardZ,
-  ];
+  const place = (x: number, z: number): Spot => outOfOwnFrame(at, headingDegrees, [x, z]);
   return [place(left, front), place(right, front), place(right, back), place(left, back)];
 }
 
-/** The circle around a place, from outside. */
-function round(at: Spot, radius: number): readonly Spot[] {
+/** The circle around a place, from outside, as corners. */
+export function round(at: Spot, radius: number): readonly Spot[] {
   const reach = radius / cos(Math.PI / ROUND_CORNERS);
   return Array.from({ length: ROUND_CORNERS }, (_, k): Spot => {
     const angle = (2 * Math.PI * k) / ROUND_CORNERS;

@@ -4,32 +4,47 @@ import type { Plan } from '../schema/plan';
 import { surfaceUnder } from '../surfaces';
 import { isFloor } from './edges';
 import { obstaclesOn } from './obstacles';
-import { between, fromOutline, fromPiece, mayMeet } from './planar';
+import { between, fromOutline, fromPiece, mayMeet, nearestShare } from './planar';
 import type { Floor, Obstacle } from './types';
 
 /** What is at least so high at an edge guards it, metres: 42 inches, less the 3 that they may be off. Source: [guardrail] */
-const GUARD_METRES = 0.99;
+export const LEAST_GUARD_METRES = 0.99;
 /** An edge so high above what is below it needs a guard, metres: 6 feet. Source: [unprotected-edge] */
-const DROP_METRES = 1.8;
+export const DROP_METRES = 1.8;
 /** A guard may stand so far in from an edge, or out from it, metres. Source: common practice, no source */
 const BESIDE_METRES = 0.4;
 /** Edges are looked at in pieces of this length, metres. */
 const PIECE_METRES = 0.25;
 
 /** A piece of an edge that nothing guards. */
-interface OpenEdge {
+export interface OpenEdge {
   readonly pieceId: string;
   readonly kind: 'edge' | 'hole';
   readonly from: Spot;
   readonly to: Spot;
+  /** How high what stands along it is above the floor, metres; 0 for nothing. */
+  readonly heldMetres: number;
 }
 
 const kept = new WeakMap<Plan['pieces'], Map<string, readonly OpenEdge[]>>();
 
-const guardsOn = (plan: Plan, floor: Floor): readonly Obstacle[] =>
+/** What guards somebody who stands so much above the floor. */
+const guardsOn = (plan: Plan, floor: Floor, raisedMetres: number): readonly Obstacle[] =>
   obstaclesOn(plan, floor).filter(
-    ({ kind, topMetres }) => kind === 'solid' && topMetres >= floor[1] + GUARD_METRES,
+    ({ kind, topMetres }) => kind === 'solid' && topMetres - floor[1] >= raisedMetres + LEAST_GUARD_METRES,
   );
+
+/** How high above a floor the highest of some solids is that stands along a place of its edge, metres; 0 for nothing. */
+export function heldAlong(solids: readonly Obstacle[], floorMetres: number, place: Spot): number {
+  return solids.reduce((highest, { bounds, outline, topMetres }) => {
+    const metres = topMetres - floorMetres;
+    return metres > highest &&
+      mayMeet(place, place, bounds, BESIDE_METRES) &&
+      fromOutline(outline, place, place) <= BESIDE_METRES
+      ? metres
+      : highest;
+  }, 0);
+}
 
 /** Whether it is less than a fall from an edge to what is beside it. */
 function isLow(plan: Plan, [from, to]: readonly Spot[], floor: Floor): boolean {
@@ -45,14 +60,17 @@ function isLow(plan: Plan, [from, to]: readonly Spot[], floor: Floor): boolean {
   return below.id !== null && floor[0] - below.metres < DROP_METRES;
 }
 
-/** The pieces of a floor's edges that have a fall beyond them and no guard of about 1.1 m along them. */
-function openEdgesOn(plan: Plan, floor: Floor): readonly OpenEdge[] {
+/**
+ * The pieces of a floor's edges that have a fall beyond them and no guard of about 1.1 m along them, for somebody whose
+ * feet are so much above the floor, as on a ladder: then what stands there has to be as much higher.
+ */
+export function openEdgesOn(plan: Plan, floor: Floor, raisedMetres = 0): readonly OpenEdge[] {
   const byFloor = kept.get(plan.pieces) ?? new Map<string, readonly OpenEdge[]>();
   kept.set(plan.pieces, byFloor);
-  const key = floor.join(' ');
+  const key = [...floor, raisedMetres].join(' ');
   const known = byFloor.get(key);
   if (known) return known;
-  const guards = guardsOn(plan, floor);
+  const solids = obstaclesOn(plan, floor).filter(({ kind }) => kind === 'solid');
   const found = obstaclesOn(plan, floor).flatMap((obstacle): OpenEdge[] => {
     const { kind, outline, pieceId, topMetres, bottomMetres } = obstacle;
     if (kind === 'solid' || topMetres - bottomMetres < DROP_METRES || isLow(plan, outline, floor)) return [];
@@ -60,13 +78,9 @@ function openEdgesOn(plan: Plan, floor: Floor): readonly OpenEdge[] {
     const count = Math.max(1, Math.ceil(metresBetween(from, to) / PIECE_METRES));
     return Array.from({ length: count }, (_, k) => k).flatMap((k): OpenEdge[] => {
       const [near, far] = [between(from, to, k / count), between(from, to, (k + 1) / count)];
-      const middle = between(near, far, 0.5);
-      const isGuarded = guards.some(
-        (guard) =>
-          mayMeet(middle, middle, guard.bounds, BESIDE_METRES) &&
-          fromOutline(guard.outline, middle, middle) <= BESIDE_METRES,
-      );
-      return isGuarded ? [] : [{ pieceId, kind, from: near, to: far }];
+      const heldMetres = heldAlong(solids, floor[1], between(near, far, 0.5));
+      const isGuarded = heldMetres >= raisedMetres + LEAST_GUARD_METRES;
+      return isGuarded ? [] : [{ pieceId, kind, from: near, to: far, heldMetres }];
     });
   });
   byFloor.set(key, found);
@@ -78,18 +92,32 @@ export interface NearEdge {
   readonly pieceId: string;
   readonly kind: 'edge' | 'hole';
   readonly metres: number;
+  /** The nearest place of that edge. */
+  readonly at: Spot;
+  readonly heldMetres: number;
 }
 
-/** The nearest open edge within a distance of a place on a floor, nothing that guards between them; null for none. */
-export function openEdgeNear(plan: Plan, at: Spot, floor: Floor, withinMetres: number): NearEdge | null {
+/**
+ * The nearest open edge within a distance of a place on a floor, nothing that guards between them; null for none.
+ * `raisedMetres` is how much above the floor whoever is there stands.
+ */
+export function openEdgeNear(
+  plan: Plan,
+  at: Spot,
+  floor: Floor,
+  withinMetres: number,
+  raisedMetres = 0,
+): NearEdge | null {
   let found: NearEdge | null = null;
-  const guards = guardsOn(plan, floor).filter(({ bounds }) => mayMeet(at, at, bounds, withinMetres));
-  for (const { pieceId, kind, from, to } of openEdgesOn(plan, floor)) {
+  const guards = guardsOn(plan, floor, raisedMetres).filter(({ bounds }) =>
+    mayMeet(at, at, bounds, withinMetres),
+  );
+  for (const { pieceId, kind, from, to, heldMetres } of openEdgesOn(plan, floor, raisedMetres)) {
     const metres = fromPiece(from, to, at);
     if (metres > withinMetres || (found !== null && metres >= found.metres)) continue;
     const middle = between(from, to, 0.5);
     if (guards.some(({ outline }) => fromOutline(outline, at, middle) === 0)) continue;
-    found = { pieceId, kind, metres };
+    found = { pieceId, kind, metres, at: between(from, to, nearestShare(from, to, at)), heldMetres };
   }
   return found;
 }

@@ -65,7 +65,7 @@ describe('changeBeat', () => {
 describe('removeBeat', () => {
   test('says what hangs on a beat, and hands it on', () => {
     const plan = twoOnARoof();
-    expect(hangingOn(plan, 'middle')).toEqual({ marks: 1, passes: 1, spans: 1, keys: 1 });
+    expect(hangingOn(plan, 'middle')).toEqual({ marks: 1, passes: 1, spans: 1, keys: 1, cues: 0 });
     expect(beatBeside(plan, 'middle'), 'of two as near, the earlier').toBe('begin');
     const after = sound(removeBeat(plan, { beatId: 'middle', instead: 'end' }));
     expect(moments(after)).toEqual([

@@ -10,6 +10,7 @@ import { reshapeItem } from '../../../../src/core/plan/edits/reshapeItem';
 import { setAim } from '../../../../src/core/plan/edits/setAim';
 import { setArm } from '../../../../src/core/plan/edits/setArm';
 import { setBags } from '../../../../src/core/plan/edits/setBags';
+import { setBefore } from '../../../../src/core/plan/edits/setBefore';
 import { setClass } from '../../../../src/core/plan/edits/setClass';
 import { setGround } from '../../../../src/core/plan/edits/setGround';
 import { setModifier } from '../../../../src/core/plan/edits/setModifier';
@@ -72,6 +73,23 @@ test('a yoke and a modifier', () => {
     (plan) => setModifier(plan, { id: 'lamp', modifier: null }),
     { modifier: 'snoot' },
   );
+});
+
+test('gel, diffusion and scrims, within what a plan takes', () => {
+  const diffusion = { transmission: 0.5, spreadDegrees: 60 };
+  thereAndBack(
+    'lamp',
+    (plan) => setBefore(plan, { id: 'lamp', before: { mired: -131, density: 9, diffusion, doubles: 1.6 } }),
+    (plan) =>
+      setBefore(plan, { id: 'lamp', before: { mired: 0, density: 0, diffusion: undefined, doubles: 0 } }),
+    { before: { mired: -131, density: 4, diffusion, doubles: 2 } },
+  );
+  const gelled = setBefore(rooftop(), { id: 'lamp', before: { mired: 33 } });
+  expect(recordOf(setBefore(gelled, { id: 'lamp', before: { singles: 1 } }), 'lamp')).toMatchObject({
+    before: { mired: 33, singles: 1 },
+  });
+  expect(setBefore(gelled, { id: 'lamp', before: { mired: 33 } })).toBe(gelled);
+  expect(setBefore(rooftop(), { id: 'stand', before: { mired: 33 } }), 'no lamp').toEqual(rooftop());
 });
 
 test('an aim and a dim; what has neither stays', () => {

@@ -1,5 +1,5 @@
-import { parsePlan } from '../../../../../src/core/plan/parse';
 import type { Plan } from '../../../../../src/core/plan/schema/plan';
+import { planFrom } from '../../../../plans/bare';
 
 const WHITE = '#ffffff';
 
@@ -204,7 +204,5 @@ const DOCUMENT = {
 /** Fresh each time, so that a test that changed it could not hide from the next. */
 export function rooftop(): Plan {
   const document: unknown = JSON.parse(JSON.stringify(DOCUMENT));
-  const read = parsePlan(document);
-  if (!read.ok) throw new Error(read.faults.map((fault) => fault.sentence).join('\n'));
-  return read.value;
+  return planFrom(document);
 }
