@@ -7,6 +7,7 @@ import { figureParts } from './figure/figureParts';
 import { gearParts, recordsOf } from './gear';
 import { modelHeld, modelsAtHand } from './models/modelShelf';
 import { pieceParts } from './pieces';
+import { areasOver } from './pieces/making/wetParts';
 import type { ItemForm, PlacedPart } from './types';
 
 const formOfItem = (item: Item, parts: readonly PlacedPart[]): ItemForm => ({
@@ -19,18 +20,18 @@ const formOfItem = (item: Item, parts: readonly PlacedPart[]): ItemForm => ({
 });
 
 interface Kept {
-  /** The records that the form was made from. */
-  readonly from: readonly object[];
+  /** The records, and the words of them, that the form was made from. */
+  readonly from: readonly unknown[];
   readonly form: ItemForm;
 }
 
-const isMadeFrom = (kept: Kept, from: readonly object[]): boolean =>
+const isMadeFrom = (kept: Kept, from: readonly unknown[]): boolean =>
   kept.from.length === from.length && kept.from.every((record, k) => record === from[k]);
 
 /** Forms by record. What is not in the plan any more is let go with its record. */
 const keptForms = new WeakMap<object, Kept>();
 
-function keptForm(record: object, from: readonly object[], make: () => ItemForm): ItemForm {
+function keptForm(record: object, from: readonly unknown[], make: () => ItemForm): ItemForm {
   const kept = keptForms.get(record);
   if (kept && isMadeFrom(kept, from)) return kept.form;
   const form = make();
@@ -39,11 +40,15 @@ function keptForm(record: object, from: readonly object[], make: () => ItemForm)
 }
 
 const MISSING = {};
-const madeWith = (record: Piece): readonly object[] =>
-  record.kind === 'model' ? [modelHeld(record.asset.sha256) ?? MISSING] : [];
+/** Of the ground only what a deck shows of it: while an area's corner is dragged, nothing else is made anew. */
+const madeWith = (record: Piece, ground: Ground): readonly unknown[] => {
+  if (record.kind === 'model') return [modelHeld(record.asset.sha256) ?? MISSING];
+  if (record.kind !== 'deck') return [];
+  return [ground.surface, ground.wetness, ...areasOver(ground, record.outline)];
+};
 
 const pieceForm = (record: Piece, ground: Ground): ItemForm =>
-  keptForm(record, [ground, ...madeWith(record)], () =>
+  keptForm(record, madeWith(record, ground), () =>
     formOfItem({ section: 'piece', record }, pieceParts(record, ground)),
   );
 

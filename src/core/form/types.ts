@@ -25,6 +25,7 @@ export type Substance =
   | 'glass'
   | 'mirror'
   | 'wire mesh'
+  | 'net'
   | 'glow'
   | 'window'
   | 'screen'

@@ -8,6 +8,8 @@ import { poseOf } from './pose';
 import { swayAt } from './sway';
 import type { Camera, CameraPose, FrameShape } from './types';
 
+export { spanOf } from './span';
+
 /** The lens and the gate that a setup names in the plan's kit. A parsed plan always has them; else this throws. */
 export function glassOf(
   plan: Plan,
@@ -81,15 +83,4 @@ export function swayingCameraAt(plan: Plan, setup: Setup, seconds: number): Came
     ),
     frame: frameShapeOf(plan, setup, state.focalMm),
   };
-}
-
-/** The span of the action that a setup covers, [from, to] in seconds on the action's clock. */
-export function spanOf(plan: Plan, setup: Setup): readonly [number, number] {
-  const timeOf = (id: string) => {
-    const beat = plan.beats.find((entry) => entry.id === id);
-    if (!beat)
-      throw new Error(`spanOf: setup "${setup.id}" names the beat "${id}", which the plan does not have`);
-    return beat.atSeconds;
-  };
-  return [timeOf(setup.span.from), timeOf(setup.span.to)];
 }

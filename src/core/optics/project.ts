@@ -19,6 +19,10 @@ export interface Projected {
   readonly depth: number;
 }
 
+/** Whether a point falls within the frame line, its edge included. */
+export const isInFrame = ({ x, y }: Pick<Projected, 'x' | 'y'>): boolean =>
+  x >= 0 && x <= 1 && y >= 0 && y <= 1;
+
 /** Projects a world point through the setup's lens. Null behind the camera, or where the distortion model folds back. */
 export function projectPoint(camera: Camera, point: Vec3): Projected | null {
   const [x, y, depth] = cameraFromWorld(camera.pose, point);

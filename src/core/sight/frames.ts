@@ -1,5 +1,5 @@
 /** Spans are exact to this: one frame at 24 frames per second. */
-const FRAMES_PER_SECOND = 24;
+export const FRAMES_PER_SECOND = 24;
 
 /**
  * The instants of a span at which sight is asked: every 1/24 s from its start, and its end.

@@ -13,13 +13,22 @@ const ODD_WAY: Vec3 = [0.2113, 0.9487, 0.2351];
 const isHollow = (form: ItemForm, { name, shape }: StagePart): boolean =>
   form.kind === 'model' && (name === 'box' || !solidOf(shape).isClosed);
 
-/** The item that a point lies inside of: an odd number of its walls on the way out; null where it lies in the open. */
-export function solidAround(forms: readonly ItemForm[], point: Vec3): ItemForm | null {
-  const ray: Ray = { origin: point, direction: ODD_WAY };
-  const around = stageOf(forms).parts.find((part) => {
+/**
+ * What tells the item that a point lies inside of: an odd number of its walls on the way out; null where it lies in the
+ * open. For many points among the same things.
+ */
+export function solidFinder(forms: readonly ItemForm[]): (point: Vec3) => ItemForm | null {
+  const walls = stageOf(forms).parts.filter((part) => {
     const { openness, mirror, substance } = part.shape;
-    if (openness !== null || mirror || SOFT.includes(substance)) return false;
-    return !isHollow(forms[part.item], part) && meetings(part, ray) % 2 === 1;
+    return openness === null && !mirror && !SOFT.includes(substance);
   });
-  return around ? forms[around.item] : null;
+  return (point) => {
+    const ray: Ray = { origin: point, direction: ODD_WAY };
+    const around = walls.find((part) => meetings(part, ray) % 2 === 1 && !isHollow(forms[part.item], part));
+    return around ? forms[around.item] : null;
+  };
 }
+
+/** The item that a point lies inside of; null where it lies in the open. */
+export const solidAround = (forms: readonly ItemForm[], point: Vec3): ItemForm | null =>
+  solidFinder(forms)(point);

@@ -4,7 +4,7 @@ import { cameraFromWorld } from '../optics/project';
 import type { Camera, FrameShape } from '../optics/types';
 import { hypot } from '../units/steadyMath';
 import { NEAREST_METRES } from './clip';
-import { type SightStage, type StagePart, worldOf } from './stage';
+import { cornersBefore, type SightStage, type StagePart } from './stage';
 
 /** How far outside the frame line something is; see `Margin` in the report for the words. */
 export interface Outside {
@@ -75,10 +75,7 @@ function kept(polygon: Polygon, a: number, b: number, c: number, bound: number):
 function eachTriangle(part: StagePart, camera: Camera, visit: (triangle: Polygon) => boolean): boolean {
   const { positions, indices } = part.shape;
   const corners = new Float64Array(positions.length);
-  for (let k = 0; k < positions.length; k += 3) {
-    const world = worldOf(part, [positions[k], positions[k + 1], positions[k + 2]]);
-    corners.set(cameraFromWorld(camera.pose, world), k);
-  }
+  cornersBefore(part, camera.pose, corners);
   for (let k = 0; k < indices.length; k += 3) {
     let triangle: Polygon = [];
     for (let c = 0; c < 3; c += 1) {
@@ -246,6 +243,51 @@ function measureOutside(stage: SightStage, item: number, camera: Camera): Outsid
   }
   if (least.metres === Infinity) return null;
   return { metres: least.metres, frameWidths: least.widths, edge: least.edge };
+}
+
+/** Whether a triangle lies wholly beyond one side of the pyramid, so far out that nothing has to be measured. */
+function isBeyond(triangle: Polygon, tanX: number, tanY: number, least: Least): boolean {
+  for (const [axis, tan] of [
+    [0, tanX],
+    [1, tanY],
+  ])
+    for (const sign of [1, -1]) {
+      let isOut = true;
+      for (let k = 0; k < triangle.length && isOut; k += 3) {
+        const out = sign * triangle[k + axis] - tan * triangle[k + 2];
+        isOut = out >= least.metres && out >= least.widths * 2 * tanX * triangle[k + 2];
+      }
+      if (isOut) return true;
+    }
+  return false;
+}
+
+/**
+ * Whether an item is inside a camera's frame or nearer to it than either of two distances, as `outsideOf` measures
+ * them; for those who ask thousands of cameras.
+ */
+export function isNearer(
+  stage: SightStage,
+  item: number,
+  camera: Camera,
+  { metres, frameWidths }: Pick<Outside, 'metres' | 'frameWidths'>,
+): boolean {
+  const { tanX, tanY } = pyramidOf(camera.frame);
+  const least: Least = { metres, widths: frameWidths, edge: 'right' };
+  for (let index = stage.firstPart[item]; index < stage.firstPart[item + 1]; index += 1) {
+    const part = stage.parts[index];
+    const bound = boundOf(part, camera, tanX, tanY);
+    if (bound.metres >= metres && bound.widths >= frameWidths) continue;
+    const isFound = eachTriangle(
+      part,
+      camera,
+      (triangle) =>
+        !isBeyond(triangle, tanX, tanY, least) &&
+        (measureTriangle(triangle, tanX, tanY, least) || least.metres < metres || least.widths < frameWidths),
+    );
+    if (isFound) return true;
+  }
+  return false;
 }
 
 /**

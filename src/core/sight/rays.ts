@@ -78,14 +78,24 @@ export function meetsBefore(part: StagePart, ray: Ray, until: number): boolean {
   return met;
 }
 
-/** How often the ray crosses a part's surface; `until`: only before that share of its direction. */
-export function meetings(part: StagePart, ray: Ray, until = Infinity): number {
+/** How often the ray crosses a part's surface. */
+export function meetings(part: StagePart, ray: Ray): number {
   let count = 0;
-  eachMeeting(part, ray, until, () => {
+  eachMeeting(part, ray, Infinity, () => {
     count += 1;
     return false;
   });
   return count;
+}
+
+/** How many porous layers of a part the ray crosses before a share of its direction; the seam of two triangles is one. */
+export function layersCrossed(part: StagePart, ray: Ray, until: number): number {
+  const met: number[] = [];
+  eachMeeting(part, ray, until, (distance) => {
+    if (!met.some((known) => Math.abs(known - distance) <= SAME_PLACE * distance)) met.push(distance);
+    return false;
+  });
+  return met.length;
 }
 
 /** Visits every meeting before `until`, in no order, until a visit says that it has seen enough. */

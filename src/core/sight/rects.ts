@@ -13,7 +13,7 @@ const TOO_NEAR_METRES = 0.05;
 const SLACK_PIXELS = 2;
 
 /** The eight corners of a part's box, in the world. */
-function cornersOf(part: StagePart): Vec3[] {
+export function cornersOf(part: StagePart): Vec3[] {
   const { low, high } = solidOf(part.shape);
   return Array.from({ length: 8 }, (_, k) =>
     worldOf(part, [k & 1 ? high[0] : low[0], k & 2 ? high[1] : low[1], k & 4 ? high[2] : low[2]]),
@@ -21,7 +21,7 @@ function cornersOf(part: StagePart): Vec3[] {
 }
 
 /** The rectangle around the picture of some corners; null when none of what they hold can be in frame. */
-function rectAround(corners: readonly Vec3[], camera: Camera, grid: Grid): PixelRect | null {
+export function rectAround(corners: readonly Vec3[], camera: Camera, grid: Grid): PixelRect | null {
   let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
   const { tanX, tanY } = reachOf(grid);
   // One bit for each side of the pyramid, and for behind: all corners beyond one of them, and nothing can show.
@@ -59,7 +59,8 @@ function rectAround(corners: readonly Vec3[], camera: Camera, grid: Grid): Pixel
 
 const areaOf = (rect: PixelRect): number => (rect.right - rect.left) * (rect.bottom - rect.top);
 
-const unionOf = (a: PixelRect, b: PixelRect): PixelRect => ({
+/** The rectangle around two. */
+export const unionOf = (a: PixelRect, b: PixelRect): PixelRect => ({
   left: Math.min(a.left, b.left),
   top: Math.min(a.top, b.top),
   right: Math.max(a.right, b.right),
@@ -75,6 +76,31 @@ export interface Group {
 /** A look costs about this many pixels before it has drawn one: near things are asked together. */
 const LOOK_PIXELS = 12000;
 
+/** The pixels that each part of an item and each of its images can touch; none for those that cannot touch the frame. */
+export function rectsOf(
+  stage: SightStage,
+  item: number,
+  camera: Camera,
+  grid: Grid,
+  mirrors: readonly Mirror[],
+): readonly PixelRect[] {
+  const rects: PixelRect[] = [];
+  for (let k = stage.firstPart[item]; k < stage.firstPart[item + 1]; k += 1) {
+    const corners = cornersOf(stage.parts[k]);
+    const direct = rectAround(corners, camera, grid);
+    if (direct) rects.push(direct);
+    for (const mirror of mirrors) {
+      const image = rectAround(
+        corners.map((corner) => reflected(corner, mirror)),
+        camera,
+        grid,
+      );
+      if (image) rects.push(image);
+    }
+  }
+  return rects;
+}
+
 /**
  * Sorts items into groups whose rectangles are worth asking apart. Items that cannot touch the frame are in none.
  */
@@ -87,17 +113,10 @@ export function groupsOf(
 ): readonly Group[] {
   const groups: { items: Set<number>; rect: PixelRect }[] = [];
   for (const item of items) {
-    let rect: PixelRect | null = null;
-    for (let k = stage.firstPart[item]; k < stage.firstPart[item + 1]; k += 1) {
-      const corners = cornersOf(stage.parts[k]);
-      for (const seen of [
-        corners,
-        ...mirrors.map((mirror) => corners.map((corner) => reflected(corner, mirror))),
-      ]) {
-        const around = rectAround(seen, camera, grid);
-        if (around) rect = rect ? unionOf(rect, around) : around;
-      }
-    }
+    const rect = rectsOf(stage, item, camera, grid, mirrors).reduce<PixelRect | null>(
+      (all, each) => (all ? unionOf(all, each) : each),
+      null,
+    );
     if (!rect) continue;
     let merged = { items: new Set([item]), rect };
     // Take in every group that is cheaper asked together, until none is.

@@ -1,6 +1,7 @@
 import { moved } from '../form/build/placement';
 import type { Vec3 } from '../form/build/vector';
 import type { ItemForm, PartShape } from '../form/types';
+import type { CameraPose } from '../optics/types';
 
 /** A part as sight handles it: numbered, with a sphere around it in the world. */
 export interface StagePart {
@@ -59,6 +60,27 @@ function ballAround(shape: PartShape): Ball {
 /** A place in a part's own coordinates, in the world. */
 export const worldOf = ({ worldFromPart }: Pick<StagePart, 'worldFromPart'>, place: Vec3): Vec3 =>
   worldFromPart ? moved(worldFromPart, place) : place;
+
+/**
+ * The corners of a part as a camera has them, three numbers each ([right, up, forward], metres), into a list that is
+ * long enough.
+ */
+export function cornersBefore(
+  { shape, worldFromPart: m }: StagePart,
+  pose: CameraPose,
+  into: Float64Array,
+): void {
+  const { positions } = shape;
+  const [ex, ey, ez] = pose.position;
+  for (const [axis, [x, y, z]] of [pose.right, pose.up, pose.forward].entries()) {
+    const [a, b, c] = m
+      ? [m[0] * x + m[4] * y + m[8] * z, m[1] * x + m[5] * y + m[9] * z, m[2] * x + m[6] * y + m[10] * z]
+      : [x, y, z];
+    const d = m ? (m[3] - ex) * x + (m[7] - ey) * y + (m[11] - ez) * z : -ex * x - ey * y - ez * z;
+    for (let k = 0; k < positions.length; k += 3)
+      into[k + axis] = a * positions[k] + b * positions[k + 1] + c * positions[k + 2] + d;
+  }
+}
 
 /** A direction in the world, in a part's own coordinates; the motion is rigid, so its rows turn back. */
 export function turnedInto({ worldFromPart: m }: Pick<StagePart, 'worldFromPart'>, way: Vec3): Vec3 {

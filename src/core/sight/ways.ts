@@ -64,8 +64,8 @@ export function standingOf({ seen, mirror }: Way, { x, y, nearness }: Spot): 'op
   return isSeam ? 'seam' : 'hidden';
 }
 
-function rayThrough({ seen }: Way, x: number, y: number): Ray {
-  const { grid, camera } = seen;
+/** The ray from the eye through a place in the picture, pixels of the grid; its direction is one long along the axis. */
+export function rayThrough({ grid, camera }: Pick<Look, 'grid' | 'camera'>, x: number, y: number): Ray {
   const { position, right, up, forward } = camera.pose;
   const across = (x - grid.axisX) / grid.perTangentX;
   const rise = -(y - grid.axisY) / grid.perTangentY;
@@ -92,7 +92,7 @@ function partsAround(seen: Look, owner: Int32Array, x: number, y: number): reado
 /** The exact answer for one place in the picture: is this part what the ray meets first? */
 export function isSeenAt(way: Way, part: StagePart, x: number, y: number): boolean {
   const { seen, mirror } = way;
-  const ray = rayThrough(way, x, y);
+  const ray = rayThrough(seen, x, y);
   if (!mirror) return showsAlong(seen.stage, ray, part, null, partsAround(seen, seen.buffer.owner, x, y));
   // The mirror's face is what this pixel shows: nothing stands before it.
   const distance = meets(mirror.part, ray);

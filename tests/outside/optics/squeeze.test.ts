@@ -3,8 +3,8 @@ import { focusGlassOf, focusSampleAt } from '../../../src/core/continuity/focusT
 import { cameraAt } from '../../../src/core/optics/camera';
 import { extraction } from '../../../src/core/optics/gate';
 import { projectPoint } from '../../../src/core/optics/project';
-import { parsePlan } from '../../../src/core/plan/parse';
 import type { Plan } from '../../../src/core/plan/schema/plan';
+import { planFrom } from '../../plans/bare';
 import { smallRoofDocument } from '../../unit/smallRoof';
 import { inPixels, type Matrix } from './calibration';
 
@@ -15,7 +15,7 @@ const base = smallRoofDocument();
 /** A plan with one still camera at the origin that looks along −z, on a gate and a lens, all of the gate delivered. */
 function planOn(gateMm: Pair, focalMm: number, squeeze: number): Plan {
   const [lens] = base.kit.lenses;
-  const read = parsePlan({
+  return planFrom({
     ...base,
     gear: [],
     kit: {
@@ -40,8 +40,6 @@ function planOn(gateMm: Pair, focalMm: number, squeeze: number): Plan {
       },
     ],
   });
-  if (!read.ok) throw new Error(read.faults[0]?.sentence);
-  return read.value;
 }
 
 /** The camera matrix of cv2.calibrationMatrixValues's rows: fx = f/squeeze/width × pixels, fy = f/height × pixels. */

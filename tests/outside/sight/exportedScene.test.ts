@@ -1,5 +1,5 @@
 import { afterAll, describe, expect, test } from 'vitest';
-import type { Plan } from '../../../src/core/plan/schema/plan';
+import type { Ground, Plan } from '../../../src/core/plan/schema/plan';
 import { reportOf } from '../../../src/core/report/report';
 import type { ItemReport, Report, SetupReport } from '../../../src/core/report/types';
 import { planToGlb } from '../../../src/exchange/glb';
@@ -79,6 +79,44 @@ function missed({ items }: SetupReport, traced: Traced): string[] {
   ]);
 }
 
+/** A dry roof with a puddle before the cameras, a dry patch in it, and a wet corner. */
+const WET_IN_PARTS: Ground = {
+  surface: 'asphalt',
+  wetness: 'dry',
+  areas: [
+    {
+      id: 'puddle',
+      wetness: 'puddled',
+      outline: [
+        [-7, -6],
+        [5, -7],
+        [7, 5],
+        [-1, 8],
+        [-6, 3],
+      ],
+    },
+    {
+      id: 'patch',
+      wetness: 'damp',
+      outline: [
+        [-2, -1.3],
+        [1.2, -2],
+        [1.7, 1.1],
+      ],
+    },
+    {
+      id: 'corner',
+      wetness: 'wet down',
+      outline: [
+        [5, 3],
+        [20, 3],
+        [20, 20],
+        [5, 20],
+      ],
+    },
+  ],
+};
+
 let largest = 0;
 let compared = 0;
 
@@ -110,6 +148,16 @@ function compare(plan: Plan, at: number, setupIds?: readonly string[]): void {
 describe('the report against rays through the exported scene', () => {
   test.each([10, 21.4, 36])('the demo night at %d s', (at) => compare(readPlan(DEMO), at));
   test.each([0.6, 2])('a small roof at %d s', (at) => compare(smallRoof(), at));
+  test('a small roof that is wet in parts', () => {
+    const plan = smallRoof();
+    const scene = readScene(planToGlb({ ...plan, ground: WET_IN_PARTS }, 2));
+    const deck = scene.parts.filter(({ part }) => part === 'top' || part === 'wet');
+    expect(deck.map(({ part, reflects }) => [part, reflects])).toEqual([
+      ['top', false],
+      ['wet', true],
+    ]);
+    compare({ ...plan, ground: WET_IN_PARTS }, 2);
+  });
   test.each([0])('the plan on paper at %d s', (at) => compare(readPlan(PAPER), at));
   test.each([5])('three setups of a crowded night at %d s', (at) =>
     compare(readPlan(CROWDED), at, ['s2', 's8', 's15']),

@@ -52,6 +52,36 @@ describe('the wet floor', () => {
     },
   );
 
+  test('that is wet in a part alone shows of the image what lies on it', () => {
+    const right = [
+      [0, -9],
+      [9, -9],
+      [9, 9],
+      [0, 9],
+    ];
+    const halved = itemIn(
+      { ...above, wetness: 'dry', areas: [{ id: 'right', wetness: 'puddled', outline: right }] },
+      'crate',
+    );
+    isNear(halved.mirroredShare, (front + underside) / FRAME / 2);
+    isThere(halved.mirroredExtent?.[0], 0.5);
+    // The floor, e = −1, lies at the tangent (d − 1) / (d + 1): as far as d = 1.25 up to 1/9. The front is (1 + t) / (6 s)
+    // wide at a tangent t.
+    const near = [
+      [-9, -1.25],
+      [9, -1.25],
+      [9, 9],
+      [-9, 9],
+    ];
+    const areas = [
+      { id: 'all', wetness: 'damp', outline: DECK.outline },
+      { id: 'near', wetness: 'wet down', outline: near },
+    ];
+    const cut = itemIn({ ...above, areas }, 'crate');
+    isNear(cut.mirroredShare, trapezoid(1 / 9, 1 / (6 * s), 10 / 9 / (6 * s)) / FRAME);
+    isThere(cut.mirroredExtent?.[1], 0.5 - 1 / 9);
+  });
+
   test('says how far outside the frame a thing is that shows only in the floor', () => {
     const { margin } = itemIn(above, 'crate');
     // Its lowest nearest edge, e = 0 at d = 3: depth 3 s, 3 s above the axis where the frame ends at 1.5 s.

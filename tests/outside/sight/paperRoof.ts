@@ -1,7 +1,7 @@
-import { parsePlan } from '../../../src/core/plan/parse';
 import type { Plan } from '../../../src/core/plan/schema/plan';
 import { reportOf } from '../../../src/core/report/report';
 import type { ItemReport } from '../../../src/core/report/types';
+import { planFrom } from '../../plans/bare';
 import { itemIn as inSetup } from '../../unit/report/inReport';
 import { smallRoofDocument } from '../../unit/smallRoof';
 
@@ -9,6 +9,7 @@ export interface PaperRoof {
   readonly pieces: readonly object[];
   readonly gear?: readonly object[];
   readonly wetness?: 'dry' | 'damp' | 'wet down' | 'puddled';
+  readonly areas?: readonly object[];
   /** Where the camera stands and how it is tilted; it looks along −z. */
   readonly from: readonly [number, number, number];
   readonly tiltDegrees?: number;
@@ -44,12 +45,19 @@ export const box = (id: string, at: readonly number[], size: readonly number[]) 
  * A roof on which shares can be worked out on paper: one camera whose frame is 2 tangents wide and 1 high,
  * so that an outline of A square tangents takes A / 2 of the frame.
  */
-function paperRoof({ pieces, gear = [], wetness = 'wet down', from, tiltDegrees = 0 }: PaperRoof): Plan {
+function paperRoof({
+  pieces,
+  gear = [],
+  wetness = 'wet down',
+  areas = [],
+  from,
+  tiltDegrees = 0,
+}: PaperRoof): Plan {
   const base = smallRoofDocument();
   const [setup] = base.setups;
-  const parsed = parsePlan({
+  return planFrom({
     ...base,
-    ground: { surface: 'asphalt', wetness },
+    ground: { surface: 'asphalt', wetness, areas },
     kit: {
       ...base.kit,
       bodies: [
@@ -71,8 +79,6 @@ function paperRoof({ pieces, gear = [], wetness = 'wet down', from, tiltDegrees 
       },
     ],
   });
-  if (!parsed.ok) throw new Error(parsed.faults.map((fault) => fault.sentence).join('\n'));
-  return parsed.value;
 }
 
 /** What the report says of one item of a paper roof. */

@@ -1,15 +1,9 @@
-import { parsePlan } from '../../../src/core/plan/parse';
 import type { Plan } from '../../../src/core/plan/schema/plan';
+import { planFrom } from '../../plans/bare';
 import { dice, drawFrom } from '../../plans/draw';
 import { withActing } from '../../plans/someActing';
+import { someAreas } from '../../plans/someAreas';
 import { smallRoofDocument } from '../../unit/smallRoof';
-
-/** A plan from a plain document; throws with what is wrong in it. */
-export function planFrom(document: object): Plan {
-  const parsed = parsePlan(document);
-  if (!parsed.ok) throw new Error(parsed.faults.map((fault) => fault.sentence).join('\n'));
-  return parsed.value;
-}
 
 /**
  * A small roof with things that have a wish, two performers who walk, and one camera that travels and pans,
@@ -92,7 +86,11 @@ export function movingPlan(seed: number): Plan {
   });
   const plan = planFrom({
     ...base,
-    ground: { surface: 'concrete', wetness: seed % 4 === 0 ? 'dry' : 'wet down' },
+    ground: {
+      surface: 'concrete',
+      wetness: seed % 4 === 0 ? 'dry' : 'wet down',
+      ...(seed % 3 !== 0 && { areas: someAreas(drawFrom(seed + 1903)) }),
+    },
     pieces: [...base.pieces, ...[1, 2, 3, 4].map(crate)],
     cast: [1, 2].map(performer),
     gear: [...[1, 2, 3, 4].map(stand), ...(seed % 3 === 1 ? [dolly] : [])],

@@ -9,9 +9,9 @@ import { reportOf } from '../../../src/core/report/report';
 import { gridOf, reachOf } from '../../../src/core/sight/grid';
 import { type SightStage, stageOf } from '../../../src/core/sight/stage';
 import { mayEnter, motionOver } from '../../../src/core/sight/sweep';
+import { planFrom } from '../../plans/bare';
 import { dice } from '../../plans/draw';
 import { smallRoofDocument } from '../../unit/smallRoof';
-import { planFrom } from './movingPlans';
 
 const FRAME_SECONDS = 1 / 24;
 const QUARTER_FRAMES = [0, 1, 2, 3, 4, 5, 6] as const;

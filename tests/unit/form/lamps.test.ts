@@ -3,6 +3,9 @@ import { fluxLumens } from '../../../src/core/form/beam';
 import { flickerShare } from '../../../src/core/form/flicker';
 import { gearParts } from '../../../src/core/form/gear';
 import { lampsAt } from '../../../src/core/form/lamps';
+import { candelaTable } from '../../../src/core/form/photometry/candelaTable';
+import { conversionShare } from '../../../src/core/form/photometry/conversion';
+import type { Before } from '../../../src/core/plan/schema/before';
 import type { Gear } from '../../../src/core/plan/schema/gear';
 import { EVERY_KIND, HEAD, HEADS, planOf, STAND } from './gear/plans';
 import { boundsOf } from './solids';
@@ -18,6 +21,7 @@ const PRACTICAL: Extract<Gear, { kind: 'practical' }> = {
   tint: '#3a7bff',
   flicker: { seed: 7, perSecond: 6, depth: 0.8 },
 };
+const { flicker: _, ...STEADY } = PRACTICAL;
 const STRING = EVERY_KIND.find((gear) => gear.kind === 'bulb string');
 
 describe('lampsAt', () => {
@@ -148,5 +152,60 @@ describe('flickerShare', () => {
     const other = moments.map((seconds) => flickerShare({ ...flicker, seed: 43 }, seconds));
     expect(other).not.toEqual(shares);
     expect(flickerShare({ ...flicker, depth: 0 }, 1.23)).toBe(1);
+  });
+});
+
+describe('what is put before a lamp', () => {
+  const lampWith = (before: Before) => lampsAt(planOf([STAND, { ...HEAD, before }]), 0)[0];
+  const bare = lampsAt(planOf([STAND, HEAD]), 0)[0];
+
+  test('takes its stops of the candela, and leaves the beam', () => {
+    for (const [before, stops] of [
+      [{ density: 0.30103 }, 1],
+      [{ doubles: 2, singles: 1 }, 2.5],
+      [{ density: 0.60206, doubles: 1 }, 3],
+      [{}, 0],
+    ] as const) {
+      const lamp = lampWith(before);
+      expect(Math.log2(bare.peakCandela / lamp.peakCandela)).toBeCloseTo(stops, 4);
+      expect(lamp).toEqual({ ...bare, peakCandela: lamp.peakCandela });
+    }
+  });
+
+  test('makes the white of a gel, and takes what that costs', () => {
+    const blue = lampWith({ mired: -131 });
+    expect(1e6 / blue.kelvin - 1e6 / bare.kelvin).toBeCloseTo(-131, 6);
+    expect(blue.peakCandela).toBeCloseTo(bare.peakCandela * conversionShare(bare.kelvin, -131), 6);
+  });
+
+  test('spreads the beam, modifier and all, with the lumens that come through', () => {
+    for (const modifier of [undefined, 'snoot', 'softbox'] as const) {
+      const head = { ...HEAD, ...(modifier && { modifier }) };
+      const [without] = lampsAt(planOf([STAND, head]), 0);
+      const before = { diffusion: { transmission: 0.6, spreadDegrees: 40 } };
+      const [behind] = lampsAt(planOf([STAND, { ...head, before }]), 0);
+      const table = behind.distribution && candelaTable(behind.distribution);
+      const lumens = ((table?.lumens ?? 0) * behind.peakCandela) / (table?.peakCandela ?? 1);
+      expect(lumens / fluxLumens(without)).toBeCloseTo(0.6, 3);
+      // A softbox is as wide as a face can be already.
+      expect(behind.beamDegrees).toBeGreaterThan(without.beamDegrees * (modifier === 'softbox' ? 0.99 : 1.1));
+    }
+  });
+
+  test('gives the same table for the same records, so that the picture keeps it', () => {
+    const plan = planOf([STAND, { ...HEAD, before: { diffusion: { transmission: 1, spreadDegrees: 30 } } }]);
+    expect(lampsAt(plan, 1)[0].distribution).toBe(lampsAt(plan, 0)[0].distribution);
+  });
+
+  test('gels a practical and every bulb of a string', () => {
+    const gel = { before: { mired: 100, density: 0.3 } };
+    if (STRING?.kind !== 'bulb string') throw new Error('There is no string.');
+    for (const gear of [STEADY, STRING]) {
+      const [plain, gelled] = [gear, { ...gear, ...gel }].map((each) => lampsAt(planOf([each]), 0));
+      gelled.forEach((lamp, k) => {
+        expect(lamp.kelvin).toBeLessThan(plain[k].kelvin);
+        expect(lamp.peakCandela).toBeLessThan(plain[k].peakCandela * 0.501);
+      });
+    }
   });
 });

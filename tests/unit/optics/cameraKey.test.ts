@@ -7,13 +7,14 @@ import { poseOf } from '../../../src/core/optics/pose';
 import { projectPoint } from '../../../src/core/optics/project';
 import { swayAt, swayReach } from '../../../src/core/optics/sway';
 import type { FrameShape } from '../../../src/core/optics/types';
-import { parsePlan } from '../../../src/core/plan/parse';
 import type { Plan } from '../../../src/core/plan/schema/plan';
 import { alongTrack, trackPointAt } from '../../../src/core/plan/trackLine';
+import { planFrom } from '../../plans/bare';
 import { dice } from '../../plans/draw';
 import { DEMO, readPlan } from '../../plans/readPlan';
 
-const demo = readPlan(DEMO);
+/** Without its night, which is about setups that are left out here. */
+const { night: _, ...demo } = readPlan(DEMO);
 const track = {
   id: 'bent',
   label: 'Bent track',
@@ -55,9 +56,7 @@ describe('a track', () => {
 /** The demo with one setup that is changed. */
 function withSetup(change: object, gear: readonly object[] = []): Plan {
   const [setup] = demo.setups;
-  const read = parsePlan({ ...demo, gear: [...demo.gear, ...gear], setups: [{ ...setup, ...change }] });
-  if (!read.ok) throw new Error(read.faults[0]?.sentence);
-  return read.value;
+  return planFrom({ ...demo, gear: [...demo.gear, ...gear], setups: [{ ...setup, ...change }] });
 }
 
 const key = (atSeconds: number, more: object = {}) => ({

@@ -2,6 +2,9 @@ import { cos, sin } from '../../units/steadyMath';
 /** Small vectors as tuples: the shapes are built once and kept, so clarity counts for more than speed here. */
 export type Vec3 = readonly [number, number, number];
 
+/** Straight up. */
+export const UP: Vec3 = [0, 1, 0];
+
 /** Sum, difference, multiple, products, length of small vectors. */
 export const add = (a: Vec3, b: Vec3): Vec3 => [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
 export const subtract = (a: Vec3, b: Vec3): Vec3 => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];

@@ -1,3 +1,4 @@
+import type { Gear } from '../../plan/schema/gear';
 import type { Plan } from '../../plan/schema/plan';
 import { AT_ORIGIN, compose, type Placement, standingAt, tiltedBy, turned } from '../build/placement';
 import { add, dot, scale, type Vec3 } from '../build/vector';
@@ -9,6 +10,9 @@ import { ARM_RADIUS, addGripHead } from './stand';
 import { standTop } from './standTop';
 
 export type Cloth = GearOf<'flag'> | GearOf<'frame'> | GearOf<'bounce'>;
+
+export const isCloth = (gear: Gear): gear is Cloth =>
+  gear.kind === 'flag' || gear.kind === 'frame' || gear.kind === 'bounce';
 
 const CLOTH_THICKNESS = 0.004;
 /** Wire of a flag up to a metre, tubing of a larger frame. Source: common practice, no source */
@@ -62,14 +66,52 @@ const movedTo = (turn: Placement, at: Vec3): Placement => [
   at[2],
 ];
 
-/** A flag, a diffusion frame or a bounce: its cloth, the frame round it, and what the stand grips. World coordinates. */
+/** Share of the light that comes straight through a cloth; null where none does, as through a flag or a bounce. */
+export const netOpenness = (cloth: Cloth): number | null =>
+  cloth.kind === 'flag' && cloth.transmission ? cloth.transmission : null;
+
+/** How much of its frame's width and height a cloth covers, metres. */
+function clothExtent({ size: [width, height] }: Cloth): readonly [number, number] {
+  const radius = frameRadius(width, height);
+  return [width - 2 * radius, height - 2 * radius];
+}
+
+const frameRadius = (width: number, height: number): number =>
+  Math.max(width, height) > LARGEST_WIRE_FRAME ? TUBING_RADIUS : WIRE_RADIUS;
+
+/** The corners of a cloth's sheet in world metres: its middle, and the ways from there to its right and its upper side. */
+export function clothSheet(
+  cloth: Cloth,
+  plan: Plan,
+): { readonly middle: Vec3; readonly right: Vec3; readonly up: Vec3 } {
+  const { placement } = clothPlace(cloth, plan);
+  const [width, height] = clothExtent(cloth);
+  return {
+    middle: [placement[3], placement[7], placement[11]],
+    right: turned(placement, [width / 2, 0, 0]),
+    up: turned(placement, [0, height / 2, 0]),
+  };
+}
+
+/** A net is one porous layer, so that light is counted once through it; any other cloth is a thin solid. */
+function sheetOf(cloth: Cloth): OwnPart {
+  const [width, height] = clothExtent(cloth);
+  const openness = netOpenness(cloth);
+  if (openness === null)
+    return ownPart('cloth', { substance: substanceOf(cloth), smooth: false }, (builder) => {
+      builder.box([0, 0, 0], [width, height, CLOTH_THICKNESS]);
+    });
+  return ownPart('cloth', { substance: 'net', smooth: false, openness }, (builder) => {
+    const [x, y] = [width / 2, height / 2];
+    builder.quad([-x, -y, 0], [x, -y, 0], [x, y, 0], [-x, y, 0]);
+  });
+}
+
+/** A flag, a net, a diffusion frame or a bounce: its cloth, the frame round it, and what the stand grips. World coordinates. */
 export function clothParts(cloth: Cloth, plan: Plan): PlacedPart[] {
   const { placement, grip } = clothPlace(cloth, plan);
   const [width, height] = cloth.size;
-  const radius = Math.max(width, height) > LARGEST_WIRE_FRAME ? TUBING_RADIUS : WIRE_RADIUS;
-  const sheet = ownPart('cloth', { substance: substanceOf(cloth), smooth: false }, (builder) => {
-    builder.box([0, 0, 0], [width - 2 * radius, height - 2 * radius, CLOTH_THICKNESS]);
-  });
+  const radius = frameRadius(width, height);
   const [x, y] = [width / 2 - radius, height / 2 - radius];
   const frame = ownPart('frame', { substance: cloth.kind === 'flag' ? 'dark metal' : 'metal' }, (builder) => {
     addPipe(
@@ -86,7 +128,7 @@ export function clothParts(cloth: Cloth, plan: Plan): PlacedPart[] {
     );
   });
   const held = grip ? [holder(grip, [x, y])] : [];
-  return [...placeParts([sheet, frame, ...held], placement), ...gripHead(cloth, plan)];
+  return [...placeParts([sheetOf(cloth), frame, ...held], placement), ...gripHead(cloth, plan)];
 }
 
 function substanceOf(cloth: Cloth): Substance {

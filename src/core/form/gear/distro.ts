@@ -1,8 +1,8 @@
 import { standingAt } from '../build/placement';
 import type { PlacedPart } from '../types';
+import { addSocket, handleOver } from './caseParts';
 import { ownPart, placeParts } from './part';
 import type { GearOf } from './references';
-import { addLathe, addPipe } from './rounds';
 
 const COLUMNS = 4;
 
@@ -19,30 +19,10 @@ export function distroParts(distro: GearOf<'distro'>): PlacedPart[] {
     for (let k = 0; k < COLUMNS * 2; k += 1) {
       const x = (((k % COLUMNS) + 0.5) / COLUMNS - 0.5) * width * 0.86;
       const y = height * (k < COLUMNS ? 0.26 : 0.6);
-      addLathe(
-        builder,
-        { at: [x, y, -depth * 0.45], along: [0, 0, -1] },
-        [
-          [0, outlet],
-          [depth * 0.05, outlet * 0.9],
-        ],
-        8,
-      );
+      addSocket(builder, [x, y], depth, outlet);
     }
   });
-  const handle = ownPart('handle', { substance: 'dark metal' }, (builder) => {
-    const radius = Math.min(0.01, height * 0.04);
-    const top = height - radius;
-    addPipe(
-      builder,
-      [
-        [-width * 0.3, height * 0.86, 0],
-        [-width * 0.3, top, 0],
-        [width * 0.3, top, 0],
-        [width * 0.3, height * 0.86, 0],
-      ],
-      radius,
-    );
-  });
+  const tube = Math.min(0.01, height * 0.04);
+  const handle = handleOver(width * 0.3, height * 0.86, height - tube, tube);
   return placeParts([body, outlets, handle], standingAt(distro.at, distro.headingDegrees));
 }

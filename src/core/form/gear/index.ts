@@ -1,6 +1,7 @@
 import type { Gear } from '../../plan/schema/gear';
 import type { Plan } from '../../plan/schema/plan';
 import type { PlacedPart } from '../types';
+import { blackedParts } from './blacked';
 import { bulbStringParts } from './bulbString';
 import { cableParts } from './cable';
 import { cartParts } from './cart';
@@ -11,6 +12,7 @@ import { generatorParts } from './generator';
 import { headParts } from './head';
 import { ladderParts } from './ladder';
 import { monitorParts } from './monitor';
+import { powerCaseParts } from './powerCase';
 import { practicalParts } from './practical';
 import { sandbagParts } from './sandbag';
 import { standParts } from './stand';
@@ -24,6 +26,11 @@ export { standTop } from './standTop';
  * and on nothing else. Throws where a reference leads nowhere, which a plan that was read cannot have.
  */
 export function gearParts(gear: Gear, plan: Plan): readonly PlacedPart[] {
+  const parts = bareParts(gear, plan);
+  return gear.blacked ? blackedParts(parts) : parts;
+}
+
+function bareParts(gear: Gear, plan: Plan): readonly PlacedPart[] {
   switch (gear.kind) {
     case 'stand':
       return standParts(gear, plan);
@@ -41,6 +48,10 @@ export function gearParts(gear: Gear, plan: Plan): readonly PlacedPart[] {
       return generatorParts(gear);
     case 'distro':
       return distroParts(gear);
+    case 'outlet':
+    case 'battery':
+    case 'appliance':
+      return powerCaseParts(gear);
     case 'cable':
       return cableParts(gear);
     case 'track':

@@ -4,7 +4,7 @@ import type { ShapeBuilder } from '../build/shapeBuilder';
 import type { Vec3 } from '../build/vector';
 
 /** Width and height of a 16:9 screen of a diagonal, metres. */
-function screenSize(diagonalMetres: number): readonly [number, number] {
+export function screenSize(diagonalMetres: number): readonly [number, number] {
   const unit = diagonalMetres / hypot(16, 9);
   return [16 * unit, 9 * unit];
 }

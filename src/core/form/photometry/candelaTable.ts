@@ -55,7 +55,7 @@ function readerOf({ verticalDegrees, horizontalDegrees, candela }: Distribution)
 }
 
 /** Candela at each vertical angle as a mean round the axis, by straight lines between the horizontal ones. */
-function meansRound({ verticalDegrees, horizontalDegrees, candela }: Distribution): readonly number[] {
+export function meansRound({ verticalDegrees, horizontalDegrees, candela }: Distribution): readonly number[] {
   if (candela.length === 1) return candela[0];
   const turn = horizontalDegrees[horizontalDegrees.length - 1] - horizontalDegrees[0];
   return verticalDegrees.map((_, v) => {

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { turned } from '../../../../src/core/form/build/placement';
-import { directionOf } from '../../../../src/core/form/build/vector';
+import { add, directionOf, length, subtract } from '../../../../src/core/form/build/vector';
 import { gearParts, standTop } from '../../../../src/core/form/gear';
-import { clothPlace } from '../../../../src/core/form/gear/cloth';
+import { clothPlace, clothSheet } from '../../../../src/core/form/gear/cloth';
 import { ARM_STAND, FLAG, planOf, STAND } from './plans';
 import { middleOf, partsNamed } from './solids';
 
@@ -81,6 +81,23 @@ describe('a cloth', () => {
       'silver',
     ]);
     expect(substances.map(({ openness }) => openness)).toEqual([null, null, null, null]);
+  });
+
+  test('is one porous layer for a net, as large as a solid flag of that size; a net of nothing is solid', () => {
+    const net = clothOf(gearParts({ ...FLAG, transmission: 0.5 }, plan)).shape;
+    expect(net).toMatchObject({ substance: 'net', openness: 0.5 });
+    expect(net.indices.length).toBe(6);
+    const solid = clothOf(gearParts({ ...FLAG, transmission: 0 }, plan)).shape;
+    expect(solid).toMatchObject({ substance: 'black cloth', openness: null });
+    const reach = ({ positions }: typeof net): number =>
+      [...positions].reduce((most, each) => Math.max(most, Math.abs(each)), 0);
+    expect(reach(net)).toBeCloseTo(reach(solid), 2);
+    const { middle, right, up } = clothSheet({ ...FLAG, transmission: 0.5 }, plan);
+    const corner = add(middle, add(right, up));
+    const distances = Array.from({ length: 4 }, (_, k) =>
+      length(subtract(corner, [net.positions[3 * k], net.positions[3 * k + 1], net.positions[3 * k + 2]])),
+    );
+    expect(Math.min(...distances)).toBeLessThan(1e-6);
   });
 
   test('has round members about it: wire for a small one, tubing for a large one', () => {

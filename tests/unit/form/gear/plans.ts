@@ -163,6 +163,16 @@ export const EVERY_KIND: readonly Gear[] = [
   },
   { kind: 'generator', id: 'generator-1', label: 'Generator', ...standing, size: [0.6, 0.5, 0.45] },
   { kind: 'distro', id: 'distro-1', label: 'Distro', ...standing, size: [0.4, 0.35, 0.25] },
+  { kind: 'outlet', id: 'outlet-1', label: 'Outlet', ...standing, size: [0.16, 0.32, 0.1] },
+  { kind: 'battery', id: 'battery-1', label: 'Battery', ...standing, size: [0.45, 0.3, 0.28] },
+  {
+    kind: 'appliance',
+    id: 'appliance-1',
+    label: 'Kettle',
+    ...standing,
+    size: [0.2, 0.26, 0.2],
+    drawn: { watts: 1500, powerFactor: 1 },
+  },
   {
     kind: 'cable',
     id: 'cable-1',

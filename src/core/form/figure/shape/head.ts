@@ -5,7 +5,7 @@ import type { PartShape } from '../../types';
 import { SIDES } from '../skeleton';
 import { loft, type Ring } from './loft';
 import { strand } from './sections';
-import { SKULL_TOP, type Skull } from './skull';
+import { EYE, SKULL_TOP, type Skull } from './skull';
 
 /** Bearings of the head's corners on one side: close together where the face is. */
 const BEARINGS = [0, 9, 19, 29, 40, 55, 76, 108, 145];
@@ -81,7 +81,7 @@ export function headShape(skull: Skull, colour: string): PartShape {
 /** The upper lid overhangs the eye and gives it its shape. */
 function addLid(builder: ShapeBuilder, skull: Skull, side: number): void {
   const points = [-1, -0.55, 0, 0.55, 1].map((share) => {
-    const x = 31 + 16 * share;
+    const x = EYE.aside + 16 * share;
     const depth = 108.5 + 5 * share * share;
     const radius = 5 * Math.sqrt(1 - 0.9 * share * share);
     return {
@@ -99,22 +99,27 @@ export function eyeShape(skull: Skull): PartShape {
   return builder.finish({ substance: 'paint', colour: '#cbc3b8', smooth: true });
 }
 
+/** The drawn iris: half its width, half its height and how far it bulges, and where its middle lies, table millimetres. */
+const IRIS = { radii: [5.6, 5.8, 5], ahead: -79.2 } as const;
+/** How far ahead the drawn iris reaches, table millimetres (negative ahead). */
+export const IRIS_FRONT = IRIS.ahead - IRIS.radii[2];
+
 /** Iris and pupil in one dark disc: from a few metres no more can be told. */
 export function irisShape(skull: Skull): PartShape {
   const builder = new ShapeBuilder();
-  for (const side of SIDES) addEyeball(builder, skull, side, [5.6, 5.8, 5], -79.2);
+  for (const side of SIDES) addEyeball(builder, skull, side, IRIS.radii, IRIS.ahead);
   return builder.finish({ substance: 'paint', colour: '#1d1511', smooth: true });
 }
 
 function addEyeball(builder: ShapeBuilder, skull: Skull, side: number, radii: Vec3, ahead: number): void {
   const rings: Ring[] = [1, 0.72, 0.1].map((share) => {
     const ring = Math.sqrt(1 - share * share);
-    if (ring === 0) return [skull.place([side * 31, 114.5, ahead - radii[2]])];
+    if (ring === 0) return [skull.place([side * EYE.aside, EYE.depth, ahead - radii[2]])];
     return Array.from({ length: 7 }, (_, k): Vec3 => {
       const turn = (2 * Math.PI * k) / 7;
       return skull.place([
-        side * (31 + radii[0] * ring * cos(turn)),
-        114.5 + radii[1] * ring * sin(turn),
+        side * (EYE.aside + radii[0] * ring * cos(turn)),
+        EYE.depth + radii[1] * ring * sin(turn),
         ahead - radii[2] * share,
       ]);
     });

@@ -121,5 +121,8 @@ export function skullOf(skeleton: Skeleton, feminine: boolean): Skull {
   };
 }
 
+/** The middle of an eye in the table: aside of the nose, and depth below the crown. */
+export const EYE = { aside: 31, depth: 114.5 } as const;
+
 /** How far the crown lies below the stature that is measured over hair, table millimetres. */
 export const SKULL_TOP = HAIR_MILLIMETRES;

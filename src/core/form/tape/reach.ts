@@ -1,0 +1,81 @@
+import { isWithin } from '../../plan/areas';
+import { metresBetween } from '../../plan/runs';
+import type { Spot } from '../../plan/schema/numbers';
+import type { Plan } from '../../plan/schema/plan';
+import { hasEdges, isFloor } from '../../plan/walkWays/edges';
+import { HEADROOM_METRES, lying, obstaclesOn, STEP_METRES } from '../../plan/walkWays/obstacles';
+import { mayMeet } from '../../plan/walkWays/planar';
+
+/** What a tape may touch without going through it, metres: it lies along faces and begins at corners. */
+const SKIN_METRES = 0.005;
+
+/** A floor, as tapes lie on it. */
+export interface TapeFloor {
+  /** Whether a tape lies straight between two places. */
+  readonly reaches: (from: Spot, to: Spot) => boolean;
+  /** Whether something stands on a place, or there is no floor. */
+  readonly isTaken: (spot: Spot) => 'off the deck' | 'blocked' | null;
+}
+
+/**
+ * The floor at a height, metres. A tape goes through nothing that is higher than a step, and over no edge and no hole.
+ * Stair houses are solid, whatever room they have within. What somebody stands on or in at the tape's end does not count.
+ */
+export function tapeFloor(plan: Plan, levelMetres: number): TapeFloor {
+  const floor = [levelMetres, levelMetres] as const;
+  const obstacles = obstaclesOn(plan, floor);
+  const houses = plan.pieces.flatMap((piece) => {
+    if (piece.kind !== 'stair house') return [];
+    const [width, height, depth] = piece.size;
+    const isHere =
+      piece.at[1] < levelMetres + HEADROOM_METRES && piece.at[1] + height > levelMetres + STEP_METRES;
+    return isHere ? [lying(piece, [-width / 2, width / 2], [-depth / 2, depth / 2])] : [];
+  });
+  const solids = obstacles.filter(({ kind }) => kind === 'solid');
+  const edges = obstacles.filter(({ kind }) => kind !== 'solid');
+  const isKnown = hasEdges(plan);
+  return {
+    reaches: (from, to) =>
+      edges.every(
+        ({ outline, bounds }) => !mayMeet(from, to, bounds, 0) || !crosses(outline[0], outline[1], from, to),
+      ) &&
+      houses.every((outline) => isWithin(outline, to) || !goesThrough(outline, from, to)) &&
+      solids.every(
+        ({ outline, bounds }) =>
+          !mayMeet(from, to, bounds, 0) || isWithin(outline, to) || !goesThrough(outline, from, to),
+      ),
+    isTaken: (spot) => {
+      if (isKnown && !isFloor(plan.pieces, spot, floor)) return 'off the deck';
+      return solids.some(({ outline }) => isWithin(outline, spot)) ||
+        houses.some((outline) => isWithin(outline, spot))
+        ? 'blocked'
+        : null;
+    },
+  };
+}
+
+/** Twice the area of three places, signed. */
+const turn = (a: Spot, b: Spot, c: Spot): number =>
+  (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
+
+/** Whether a straight line runs within a convex outline, wound as `fromOutline` has it, deeper than its skin. */
+function goesThrough(outline: readonly Spot[], from: Spot, to: Spot): boolean {
+  let [enter, leave] = [0, 1];
+  for (let k = 0; k < outline.length; k += 1) {
+    const [a, b] = [outline[k], outline[(k + 1) % outline.length]];
+    const skin = SKIN_METRES * metresBetween(a, b);
+    const [start, end] = [turn(a, b, from) - skin, turn(a, b, to) - skin];
+    if (start < 0 && end < 0) return false;
+    if (start < 0) enter = Math.max(enter, start / (start - end));
+    else if (end < 0) leave = Math.min(leave, start / (start - end));
+  }
+  return leave > enter;
+}
+
+/** Whether two straight lines cross, ends that touch not counted. */
+function crosses(a: Spot, b: Spot, c: Spot, d: Spot): boolean {
+  const skin = SKIN_METRES * metresBetween(a, b);
+  const [one, other] = [turn(a, b, c), turn(a, b, d)];
+  if (Math.min(Math.abs(one), Math.abs(other)) <= skin || one > 0 === other > 0) return false;
+  return turn(c, d, a) > 0 !== turn(c, d, b) > 0;
+}
