@@ -1,10 +1,15 @@
 import type { Vec3 } from '../form/build/vector';
+import { DOUBLE_STOPS, SINGLE_STOPS } from '../form/photometry/throughBefore';
 import { glassOf } from '../optics/camera';
+import { dimAt, isLamp, type Lamp, playedCues } from '../plan/cues';
 import { played } from '../plan/played';
+import { BEFORE_LIMITS } from '../plan/schema/before';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
+import { formatNumber } from '../units/numbers';
+import { formatShare } from '../units/shares';
 import { log, pow } from '../units/steadyMath';
-import { formatStopSetting, formatStops } from '../units/stops';
+import { formatStopCount, formatStopSetting } from '../units/stops';
 import { clothLight } from './clothLight';
 import { askedLux, stopsBetween } from './exposure';
 import { type Face, faceAt, faceLight, planeNormals } from './face';
@@ -136,17 +141,32 @@ export interface DimAdvice {
   readonly edit: { readonly id: string; readonly patch: { readonly dim: number } };
 }
 
-/** What to put before the lamp. The plan has no scrims: `edit`, for `reshapeItem`, dims the lamp as much. */
-export interface ScrimAdvice extends DimAdvice {
-  /** What has to go, stops. */
+/** Scrims to put into the lamp. `edit`: for `setBefore`. */
+export interface ScrimAdvice {
+  readonly lampId: string;
+  /** What has to go, what the scrims that are put in take, and what is left over then; stops. */
   readonly stops: number;
-  /** Double and single scrims, a stop and half a stop each, that come nearest, and what is left over then, stops. */
+  readonly takenStops: number;
+  readonly leftStops: number;
+  /** Double and single scrims that are in it then, with those that it has. */
   readonly doubles: number;
   readonly singles: number;
-  readonly leftStops: number;
-  /** Density of neutral gel that takes it exactly. */
-  readonly density: number;
+  readonly edit: {
+    readonly id: string;
+    readonly before: { readonly doubles: number; readonly singles: number };
+  };
 }
+
+/** Neutral gel to put before the lamp. `edit`: for `setBefore`. */
+export interface GelAdvice {
+  readonly lampId: string;
+  /** Density that takes what has to go, and the same with what is before the lamp. */
+  readonly density: number;
+  readonly edit: { readonly id: string; readonly before: { readonly density: number } };
+}
+
+/** Where no more than this over full is wanted, as a share, full is taken: about a thousandth of a stop. */
+const OVER_FULL = 1e-3;
 
 /** Neutral density of a stop: log₁₀ 2. Source: [neutral-density] */
 const DENSITY_PER_STOP = Math.LN2 / Math.LN10;
@@ -163,21 +183,21 @@ export const targetOf = (keyed: KeyedFace, stopsUnder: number): KeyTarget => {
   return { keyed, target: levelOf(asked * pow(2, -stopsUnder), asked) };
 };
 
-/**
- * The dim at which a key has its target: what the key gives goes with the dim of its lamp, as far as it comes from that
- * lamp; of a cloth, what other lamps send it stays.
- */
-export function dimForKey(plan: Plan, { keyed, target }: KeyTarget): DimAdvice | Refused {
+/** The lamp of a key, and the share of what it gives now at which the key has its target; of a cloth, what other lamps send it stays. */
+function shareForKey(
+  plan: Plan,
+  { keyed, target }: KeyTarget,
+): { readonly lamp: Lamp; readonly share: number } | Refused {
   const { face, scene, key, lampId, lampLabel } = keyed;
   const lamp = plan.gear.find(({ id }) => id === lampId);
-  if (!lamp || !('dim' in lamp)) return { refused: `${lampLabel} has no dimmer.` };
+  if (!lamp || !isLamp(lamp)) return { refused: `${lampLabel} has no dimmer.` };
   const without =
     key.fedBy === null
       ? 0
       : itemOnFace(
           withMovedGear(scene, {
             ...plan,
-            gear: plan.gear.map((gear) => (gear === lamp ? { ...lamp, dim: 0 } : gear)),
+            gear: plan.gear.map((gear) => (gear === lamp ? { ...lamp, dim: 0, cues: [] } : gear)),
           }),
           face,
           key.itemId,
@@ -186,34 +206,80 @@ export function dimForKey(plan: Plan, { keyed, target }: KeyTarget): DimAdvice |
     return {
       refused: `Other lamps alone give it more than that; ${lampLabel} dimmed to nothing is not enough.`,
     };
-  const dim = (lamp.dim * (target.lux - without)) / (key.lux - without);
-  if (dim > 1)
-    return { refused: `${lampLabel} at full is still ${formatStops(stopsBetween(1, dim)).slice(1)} short.` };
-  return { lampId, dim, edit: { id: lampId, patch: { dim } } };
+  return { lamp, share: (target.lux - without) / (key.lux - without) };
 }
 
 /**
- * Scrims or neutral gel that bring a key to its target: density = stops · log₁₀ 2. A double scrim takes a stop, a single
- * one half (common practice, no source).
+ * The dim at which a key has its target: what the key gives goes with the dim of its lamp, as far as it comes from that
+ * lamp.
+ */
+export function dimForKey(plan: Plan, keyTarget: KeyTarget): DimAdvice | Refused {
+  const { scene, lampId, lampLabel } = keyTarget.keyed;
+  const found = shareForKey(plan, keyTarget);
+  if (isRefused(found)) return found;
+  const { lamp, share } = found;
+  const wanted = dimAt(lamp, plan, scene.seconds) * share;
+  if (wanted > 1 + OVER_FULL) {
+    const short = stopsBetween(1, wanted);
+    return {
+      refused: `${lampLabel} at full is still ${formatStopCount(short, short < 0.05 ? 3 : 1)} short.`,
+    };
+  }
+  const dim = Math.min(1, wanted);
+  if (playedCues(plan, lamp).some(({ fromSeconds }) => fromSeconds <= scene.seconds))
+    return { refused: `${lampLabel} is on a cue then: dim the cue to ${formatShare(dim)}, not the lamp.` };
+  return { lampId, dim, edit: { id: lampId, patch: { dim } } };
+}
+
+/** The lamp of a key, and the stops that have to be taken from it; refused where it is no stronger than is wanted. */
+function stopsToTake(
+  plan: Plan,
+  keyTarget: KeyTarget,
+): { readonly lamp: Lamp; readonly stops: number } | Refused {
+  const { keyed, target } = keyTarget;
+  if (target.lux >= keyed.key.lux)
+    return { refused: `${keyed.lampLabel} is no stronger than that; scrims and gel only take away.` };
+  const found = shareForKey(plan, keyTarget);
+  return isRefused(found) ? found : { lamp: found.lamp, stops: stopsBetween(found.share, 1) };
+}
+
+/** Scrims, a double for a stop and a single for half of one, that bring a key nearest to its target. */
+export function scrimForKey(plan: Plan, keyTarget: KeyTarget): ScrimAdvice | Refused {
+  const found = stopsToTake(plan, keyTarget);
+  if (isRefused(found)) return found;
+  const { lamp, stops } = found;
+  if (lamp.kind !== 'head') return { refused: `No scrims go into ${lamp.label}.` };
+  const { doubles: hadDoubles = 0, singles: hadSingles = 0 } = lamp.before ?? {};
+  const [, most] = BEFORE_LIMITS.scrims;
+  const had = hadDoubles * DOUBLE_STOPS + hadSingles * SINGLE_STOPS;
+  const halves = Math.round((had + stops) / SINGLE_STOPS);
+  const doubles = Math.min(most, Math.floor((halves * SINGLE_STOPS) / DOUBLE_STOPS));
+  const singles = Math.min(most, halves - (doubles * DOUBLE_STOPS) / SINGLE_STOPS);
+  const takenStops = doubles * DOUBLE_STOPS + singles * SINGLE_STOPS - had;
+  return {
+    lampId: lamp.id,
+    stops,
+    takenStops,
+    leftStops: stops - takenStops,
+    doubles,
+    singles,
+    edit: { id: lamp.id, before: { doubles, singles } },
+  };
+}
+
+/**
+ * Neutral gel that brings a key to its target: density = stops · log₁₀ 2.
  *
  * Source: [neutral-density]
  */
-export function scrimForKey(plan: Plan, keyTarget: KeyTarget): ScrimAdvice | Refused {
-  const { keyed, target } = keyTarget;
-  const dimmed = dimForKey(plan, keyTarget);
-  if (target.lux >= keyed.key.lux)
-    return { refused: `${keyed.lampLabel} is no stronger than that; scrims and gel only take away.` };
-  if (isRefused(dimmed)) return dimmed;
-  const lamp = plan.gear.find(({ id }) => id === keyed.lampId);
-  const before = lamp && 'dim' in lamp ? lamp.dim : 1;
-  const stops = stopsBetween(dimmed.dim, before);
-  const halves = Math.round(stops * 2);
-  return {
-    ...dimmed,
-    stops,
-    doubles: Math.floor(halves / 2),
-    singles: halves % 2,
-    leftStops: stops - halves / 2,
-    density: stops * DENSITY_PER_STOP,
-  };
+export function gelForKey(plan: Plan, keyTarget: KeyTarget): GelAdvice | Refused {
+  const found = stopsToTake(plan, keyTarget);
+  if (isRefused(found)) return found;
+  const { lamp, stops } = found;
+  const density = stops * DENSITY_PER_STOP;
+  const all = density + (lamp.before?.density ?? 0);
+  const [, most] = BEFORE_LIMITS.density;
+  if (all > most)
+    return { refused: `That asks for a density of ${formatNumber(all, 2)}; a plan takes up to ${most}.` };
+  return { lampId: lamp.id, density, edit: { id: lamp.id, before: { density: all } } };
 }

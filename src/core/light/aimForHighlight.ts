@@ -1,7 +1,7 @@
 import { length, subtract, type Vec3 } from '../form/build/vector';
 import { lampsAt } from '../form/lamps';
 import { cameraAt } from '../optics/camera';
-import { projectPoint } from '../optics/project';
+import { isInFrame, projectPoint } from '../optics/project';
 import { anchorOf, carrierOf } from '../plan/edits/anchorOf';
 import { moveItem } from '../plan/edits/moveItem';
 import { raiseItems } from '../plan/edits/raiseItems';
@@ -138,8 +138,7 @@ export function aimForHighlight(
   const camera = cameraAt(plan, setup, seconds);
   const spot: Vec3 = [at[0], deck.topMetres, at[1]];
   const seen = projectPoint(camera, spot);
-  if (!seen || seen.x < 0 || seen.x > 1 || seen.y < 0 || seen.y > 1)
-    return { refused: `That spot is not in the frame of ${setup.label}.` };
+  if (!seen || !isInFrame(seen)) return { refused: `That spot is not in the frame of ${setup.label}.` };
   const line = mirroredWay(camera.pose.position, spot);
   if (!line) return { refused: `The lens of ${setup.label} is not above the deck beside that spot.` };
   const lamps = lampsAt(plan, seconds).filter(({ itemId }) => itemId === lampId);

@@ -1,6 +1,6 @@
 import type { Vec3 } from '../form/build/vector';
 import { solidOf } from '../sight/closed';
-import { meetings, meetsBefore, type Ray } from '../sight/rays';
+import { layersCrossed, meetsBefore, type Ray } from '../sight/rays';
 import { type SightStage, type StagePart, worldOf } from '../sight/stage';
 
 /** Upright boxes in a row, six numbers each: lowest x, y, z, highest x, y, z; world metres. */
@@ -115,7 +115,7 @@ const SURFACE_METRES = 0.001;
 
 /**
  * The share of the light that gets from one place to another past these parts: nothing past a solid, its openness
- * through each crossing of a porous layer (wire mesh, glass), as seen square on.
+ * through each crossing of a porous layer (wire mesh, a net, glass), as seen square on.
  */
 export function passingShare(parts: readonly StagePart[], from: Vec3, to: Vec3): number {
   if (parts.length === 0) return 1;
@@ -132,7 +132,7 @@ export function passingShare(parts: readonly StagePart[], from: Vec3, to: Vec3):
       if (meetsBefore(part, ray, until)) return 0;
       continue;
     }
-    for (let layers = meetings(part, ray, until); layers > 0; layers -= 1) share *= openness;
+    for (let layers = layersCrossed(part, ray, until); layers > 0; layers -= 1) share *= openness;
   }
   return share;
 }

@@ -22,6 +22,8 @@ interface ClothSide {
   /** What goes on from each cell, cd/m². */
   readonly luminances: readonly number[];
   readonly fedBy: string | null;
+  /** What the lamps send it, by their items. */
+  readonly byItem: ReadonlyMap<string, number>;
 }
 
 interface LitCloth {
@@ -52,7 +54,7 @@ function reaching(
   cloth: GivingCloth,
   cells: readonly Cell[],
   normal: Vec3,
-): { readonly lux: readonly number[]; readonly fedBy: string | null } {
+): { readonly lux: readonly number[]; readonly fedBy: string | null; readonly byItem: ClothSide['byItem'] } {
   const question: LightQuestion = { ignore: new Set([cloth.id]), facing: normal };
   const byItem = new Map<string, number>();
   const lux = cells.map(({ middle }) => {
@@ -67,7 +69,7 @@ function reaching(
     return sum;
   });
   const [strongest] = [...byItem].sort((a, b) => b[1] - a[1]);
-  return { lux, fedBy: strongest?.[0] ?? null };
+  return { lux, fedBy: strongest?.[0] ?? null, byItem };
 }
 
 function litCloth(scene: LightScene, cloth: GivingCloth): LitCloth {
@@ -78,10 +80,11 @@ function litCloth(scene: LightScene, cloth: GivingCloth): LitCloth {
   const [onFront, onBack] = [front, back].map((normal) => reaching(scene, cloth, cells, normal));
   const isBounce = cloth.kind === 'bounce';
   const share = (isBounce ? cloth.reflectance : cloth.transmission) / Math.PI;
-  const side = (normal: Vec3, { lux, fedBy }: typeof onFront): ClothSide => ({
+  const side = (normal: Vec3, { lux, fedBy, byItem }: typeof onFront): ClothSide => ({
     normal,
     luminances: lux.map((level) => level * share),
     fedBy,
+    byItem,
   });
   return {
     middle: moved(placement, [0, 0, 0]),
@@ -98,6 +101,27 @@ function keptCloth(scene: LightScene, cloth: GivingCloth): LitCloth {
   const known = kept.get(cloth) ?? litCloth(scene, cloth);
   kept.set(cloth, known);
   return known;
+}
+
+/** A face of a cloth as a source of light, for whoever lights a picture with it. */
+export interface GivingFace {
+  readonly middle: Vec3;
+  readonly normal: Vec3;
+  /** Along its normal: mean luminance times area. */
+  readonly candela: number;
+  readonly size: readonly [width: number, height: number];
+  /** What of its light comes from which lamp's item, in any unit. */
+  readonly byItem: ReadonlyMap<string, number>;
+}
+
+/** The faces of a cloth that give on light at an instant, as even diffusers. */
+export function givingFaces(scene: LightScene, cloth: GivingCloth): readonly GivingFace[] {
+  const { middle, sides } = keptCloth(scene, cloth);
+  const [width, height] = cloth.size;
+  return sides.flatMap(({ normal, luminances, byItem }): GivingFace[] => {
+    const mean = luminances.reduce((sum, each) => sum + each, 0) / luminances.length;
+    return mean > 0 ? [{ middle, normal, candela: mean * width * height, size: cloth.size, byItem }] : [];
+  });
 }
 
 /**

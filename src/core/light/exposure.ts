@@ -2,7 +2,19 @@ import type { Setup } from '../plan/schema/setup';
 import { log, pow } from '../units/steadyMath';
 
 /** What of a setup its exposure is made of. */
-export type ExposureSettings = Pick<Setup, 'stop' | 'iso' | 'shutterDegrees' | 'framesPerSecond' | 'ndStops'>;
+export type ExposureSettings = Pick<
+  Setup,
+  'stop' | 'iso' | 'shutterDegrees' | 'framesPerSecond' | 'ndStops' | 'filterLossStops'
+>;
+
+/** What a setup's filters take of the light, neutral density and the others together; stops. */
+export const filterStops = ({
+  ndStops,
+  filterLossStops = 0,
+}: Pick<Setup, 'ndStops' | 'filterLossStops'>): number => ndStops + filterLossStops;
+
+/** Less than this is no light that a sensor could show, cd/m²; an estimate, no source. */
+export const LEAST_LUMINANCE = 1e-6;
 
 /** Reflected-light constant of ISO 2720 in common use, cd s/m². Source: [meter-constants] */
 const REFLECTED = 12.5;
@@ -10,9 +22,10 @@ const REFLECTED = 12.5;
 const INCIDENT = 250;
 
 /** N²/(t S) times what the filters take: what an exposure asks for, in units of a meter's constant. */
-function asked({ stop, iso, shutterDegrees, framesPerSecond, ndStops }: ExposureSettings): number {
+function asked(settings: ExposureSettings): number {
+  const { stop, iso, shutterDegrees, framesPerSecond } = settings;
   const seconds = shutterDegrees / 360 / framesPerSecond;
-  return ((stop * stop) / (seconds * iso)) * pow(2, ndStops);
+  return ((stop * stop) / (seconds * iso)) * pow(2, filterStops(settings));
 }
 
 /** Luminance that a setup's exposure renders as middle grey, K N²/(t S), cd/m². Source: [meter-constants] */

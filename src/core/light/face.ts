@@ -4,8 +4,10 @@ import type { Performer } from '../plan/schema/cast';
 import type { Plan } from '../plan/schema/plan';
 import { atan2 } from '../units/steadyMath';
 import { ambientLux } from './ambient';
+import { luxOn } from './illuminance';
 import { lightAt } from './lightAt';
 import type { LightScene } from './lightScene';
+import { shadowEdge } from './shadowEdge';
 import { type SourceLight, sourceLux, vectorOf } from './sourceLight';
 
 /** A performer's face: midway between the eyes, with the way that it looks, its own right and the top of the head. */
@@ -41,6 +43,8 @@ export interface FaceSource {
   readonly isAhead: boolean;
   readonly metres: number;
   readonly visible: number;
+  /** How wide an edge half a metre before the face throws its shadow onto it, metres; null for what is nearer than that. */
+  readonly shadowEdgeMetres: number | null;
 }
 
 /** Where the light on a face comes from: a side of its own, the front, behind alone, or nowhere but the sky. */
@@ -49,7 +53,7 @@ export type LitFrom = 'left' | 'right' | 'front' | 'back' | 'dark';
 /** The light on a face. */
 export interface FaceLight {
   readonly face: Face;
-  /** All of it, sky and streets included. */
+  /** All of it, sky, streets and moon included. */
   readonly lux: OnFace;
   /** Strongest before the face first, then those behind it. */
   readonly sources: readonly FaceSource[];
@@ -115,7 +119,17 @@ const onPlanes = (normals: Readonly<Record<FacePlane, Vec3>>, luxOf: (normal: Ve
 /** What a source gives to the best of the planes that make up a face. */
 export const bestLux = ({ lux }: FaceSource): number => Math.max(lux.front, lux.left, lux.right);
 
+/** The plane of the face that a source is read on: from before it the best one, from behind its edge. */
+export function planeOf({ lux, isAhead }: FaceSource): FacePlane {
+  if (!isAhead) return 'edge';
+  return (['left', 'right'] as const).reduce<FacePlane>(
+    (best, plane) => (lux[plane] > lux[best] ? plane : best),
+    'front',
+  );
+}
+
 function faceSource(
+  scene: LightScene,
   face: Face,
   sources: readonly SourceLight[],
   normals: Readonly<Record<FacePlane, Vec3>>,
@@ -132,6 +146,7 @@ function faceSource(
     isAhead: dot(vector, face.forward) > 0,
     metres: strongest.metres,
     visible: strongest.visible,
+    shadowEdgeMetres: shadowEdge(scene, face.at, strongest),
   };
 }
 
@@ -148,10 +163,12 @@ function litFrom(key: FaceSource | null, keyLux: number, backLux: number, skyLux
  * none of it. The key is, of what comes from before the plane of the face, the item that gives most to the best of
  * front, own left and own right; the fill is all the rest on the side away from it (of a key from the front, on the
  * darker side); the ratio is key and fill to fill, as it is metered with the key on and shaded. A key weaker than the
- * glow of the sky is none. Source: common practice, no source
+ * glow of the sky is none. The moon is no lamp and no key: its light counts as fill.
+ * Source: common practice, no source
  */
 export function faceLight(scene: LightScene, face: Face): FaceLight {
-  const { sources: all } = lightAt(scene, face.at, { ignore: new Set([face.performerId]) });
+  const light = lightAt(scene, face.at, { ignore: new Set([face.performerId]) });
+  const { sources: all, ambient } = light;
   const normals = planeNormals(face);
   const byItem = new Map<string, SourceLight[]>();
   for (const source of all) {
@@ -160,14 +177,11 @@ export function faceLight(scene: LightScene, face: Face): FaceLight {
     if (known) known.push(source);
     else byItem.set(source.itemId, [source]);
   }
-  const found = [...byItem.values()].map((sources) => faceSource(face, sources, normals));
+  const found = [...byItem.values()].map((sources) => faceSource(scene, face, sources, normals));
   const ahead = found.filter(({ isAhead }) => isAhead).sort((a, b) => bestLux(b) - bestLux(a));
   const behind = found.filter(({ isAhead }) => !isAhead).sort((a, b) => b.lux.edge - a.lux.edge);
-  const lux = onPlanes(normals, (normal) => ambientLux(normal));
-  const total = onPlanes(
-    normals,
-    (normal) => ambientLux(normal) + all.reduce((sum, source) => sum + sourceLux(source, normal), 0),
-  );
+  const sky = ambientLux(ambient, normals.front);
+  const total = onPlanes(normals, (normal) => luxOn(light, normal));
   const key = ahead[0] ?? null;
   const back = behind[0] ?? null;
   const keyLux = key ? bestLux(key) : 0;
@@ -189,6 +203,6 @@ export function faceLight(scene: LightScene, face: Face): FaceLight {
     ratio: (keyLux + fillLux) / fillLux,
     back,
     backLux,
-    from: litFrom(key, keyLux, backLux, lux.front),
+    from: litFrom(key, keyLux, backLux, sky),
   };
 }

@@ -1,5 +1,6 @@
 import type { PartShape, Substance } from '../form/types';
 import { pow } from '../units/steadyMath';
+import { luminanceOf } from './glows';
 
 /** How a surface takes light. */
 export interface Finish {
@@ -46,6 +47,7 @@ export const FINISHES: Readonly<Record<Substance, Finish>> = {
   silver: metal(0.03, 0.6, 0.064),
   glass: glossy(0.004, 0.01),
   mirror: metal(0, 0.718, 0.01),
+  net: dull(0.03),
   'wire mesh': metal(0.09, 0.23, 0.177),
   glow: glossy(0.023, 0.11),
   window: glossy(0.008, 0.064),
@@ -61,18 +63,18 @@ export const FINISHES: Readonly<Record<Substance, Finish>> = {
   terracotta: dull(0.148),
 };
 
-/** What black tape or cloth leaves: an estimate, no source. */
-export const BLACKED: Finish = dull(0.03);
+/** What black tape or cloth leaves: parts under it are made of black cloth (core/form/gear/blacked). */
+export const BLACKED: Finish = FINISHES['black cloth'];
 
 const linear = (byte: number): number => {
   const value = byte / 255;
   return value <= 0.04045 ? value / 12.92 : pow((value + 0.055) / 1.055, 2.4);
 };
 
-/** Luminance of a colour `#rrggbb` as a share of white: sRGB, by the middle row of the Rec. 709 matrix, from memory. */
+/** Luminance of an sRGB colour `#rrggbb` as a share of white. */
 export function shareOfHex(colour: string): number {
   const [red, green, blue] = [1, 3, 5].map((at) => linear(Number.parseInt(colour.slice(at, at + 2), 16)));
-  return 0.2126 * red + 0.7152 * green + 0.0722 * blue;
+  return luminanceOf([red, green, blue]);
 }
 
 /** The finish of a shape: its substance's, with the diffuse share of its own colour where it has one. */

@@ -1,7 +1,10 @@
 import { add, length, scale, subtract, unit, type Vec3 } from '../form/build/vector';
+import { headClassOf } from '../form/gear/references';
 import { lampFrame } from '../form/photometry/lampFrame';
 import type { LampForm } from '../form/types';
+import type { Lamp } from '../plan/cues';
 import type { HeadClass } from '../plan/schema/kit';
+import type { Plan } from '../plan/schema/plan';
 import { cos, sin } from '../units/steadyMath';
 
 /** What of a lamp glows: a flat round or square face, or a ball that is as wide from every side. */
@@ -15,10 +18,11 @@ export interface GlowFace {
   readonly halfHeight: number;
 }
 
-const ROUND_FORMS: readonly HeadClass['form'][] = ['spot', 'fresnel', 'bulkhead'];
+/** Forms of lamps whose face is round. */
+export const ROUND_FORMS: readonly HeadClass['form'][] = ['spot', 'fresnel', 'bulkhead'];
 
 /** The face of a lamp; `isSquare` for a softbox, whatever lamp is in it. */
-export function glowFaceOf(lamp: LampForm, form: HeadClass['form'], isSquare: boolean): GlowFace {
+function glowFaceOf(lamp: LampForm, form: HeadClass['form'], isSquare: boolean): GlowFace {
   const [width, height, depth] = lamp.sizeMetres;
   const isBall = lamp.beamDegrees >= 360;
   const { right, up } = lampFrame(lamp.direction);
@@ -31,6 +35,10 @@ export function glowFaceOf(lamp: LampForm, form: HeadClass['form'], isSquare: bo
     halfHeight: height / 2,
   };
 }
+
+/** The face of a lamp of a plan, with the gear that it belongs to. */
+export const glowFaceIn = (plan: Plan, lamp: LampForm, gear: Lamp): GlowFace =>
+  glowFaceOf(lamp, headClassOf(gear, plan).form, gear.kind === 'head' && gear.modifier === 'softbox');
 
 /** The farthest that anything on a face is from its middle, metres. */
 export const reachOf = ({ outline, halfWidth, halfHeight }: GlowFace): number =>

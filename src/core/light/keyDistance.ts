@@ -11,6 +11,8 @@ import { formatLength } from '../units/lengths';
 import {
   type DimAdvice,
   dimForKey,
+  type GelAdvice,
+  gelForKey,
   isRefused,
   itemOnFace,
   type KeyTarget,
@@ -147,11 +149,12 @@ export interface KeyAdvice {
   readonly dim: DimAdvice | Refused;
   readonly distance: DistanceAdvice | Refused;
   readonly scrim: ScrimAdvice | Refused;
+  readonly gel: GelAdvice | Refused;
 }
 
 /**
  * How to set the key on a performer's face so many stops under the exposure (negative: over) at an instant of a setup,
- * by its dim, by its distance, or by scrim and gel.
+ * by its dim, by its distance, by scrims, or by neutral gel.
  */
 export function keyAdvice(
   plan: Plan,
@@ -170,5 +173,6 @@ export function keyAdvice(
     dim: dimForKey(plan, keyTarget),
     distance: distanceForKey(plan, keyTarget),
     scrim: scrimForKey(plan, keyTarget),
+    gel: gelForKey(plan, keyTarget),
   };
 }

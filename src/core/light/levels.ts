@@ -1,13 +1,12 @@
-import type { Vec3 } from '../form/build/vector';
 import { spanOf } from '../optics/camera';
 import { played } from '../plan/played';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
 import { LUX_PER_FOOTCANDLE } from '../units/illuminance';
 import { askedLux, stopsBetween } from './exposure';
-import { faceAt, faceLight, type LitFrom } from './face';
-import { illuminance } from './illuminance';
+import { type FaceLight, faceAt, faceLight, type LitFrom } from './face';
 import { type LightScene, lightScene } from './lightScene';
+import { type Probe, probeReading, probesOf } from './probes';
 
 /** A level of light as it is metered. */
 export interface Level {
@@ -24,23 +23,23 @@ export interface SourceLevel extends Level {
   readonly fedBy: string | null;
 }
 
+/** The level of a key, and how wide an edge half a metre before the face throws its shadow onto it, metres. */
+export interface KeyLevel extends SourceLevel {
+  /** Null for what is nearer than half a metre. */
+  readonly shadowEdgeMetres: number | null;
+}
+
 /** The levels on one performer's face. */
 export interface FaceLevels {
   readonly performerId: string;
   /** Where the light comes from, as seen by the face. */
   readonly from: LitFrom;
-  readonly key: SourceLevel | null;
+  readonly key: KeyLevel | null;
   readonly fill: Level;
   readonly back: SourceLevel | null;
   /** (Key + fill) to fill, and the same in stops. */
   readonly ratio: number;
   readonly ratioStops: number;
-}
-
-/** A place that is metered, with the unit normal of the meter's dome or cell. */
-export interface Probe {
-  readonly at: Vec3;
-  readonly normal: Vec3;
 }
 
 /** The levels at one beat: of every performer who is somewhere, in the plan's order, and of every probe. */
@@ -67,32 +66,49 @@ export const levelOf = (lux: number, asked: number | null): Level => ({
   stops: asked === null || lux <= 0 ? null : stopsBetween(asked, lux),
 });
 
+/** The levels on one face, of what lights it. */
+export function levelsOn(
+  { face, key, keyLux, fillLux, back, backLux, ratio, from }: FaceLight,
+  asked: number | null,
+): FaceLevels {
+  return {
+    performerId: face.performerId,
+    from,
+    key: key && {
+      itemId: key.itemId,
+      fedBy: key.fedBy,
+      ...levelOf(keyLux, asked),
+      shadowEdgeMetres: key.shadowEdgeMetres,
+    },
+    fill: levelOf(fillLux, asked),
+    back: back && { itemId: back.itemId, fedBy: back.fedBy, ...levelOf(backLux, asked) },
+    ratio,
+    ratioStops: stopsBetween(1, ratio),
+  };
+}
+
 /** The levels on the faces of a scene; `plan` as the scene's setup plays it. */
 export function faceLevels(plan: Plan, scene: LightScene, asked: number | null): readonly FaceLevels[] {
   return plan.cast.flatMap((performer): FaceLevels[] => {
     const face = faceAt(performer, plan, scene.seconds);
-    if (!face) return [];
-    const { key, keyLux, fillLux, back, backLux, ratio, from } = faceLight(scene, face);
-    return [
-      {
-        performerId: performer.id,
-        from,
-        key: key && { itemId: key.itemId, fedBy: key.fedBy, ...levelOf(keyLux, asked) },
-        fill: levelOf(fillLux, asked),
-        back: back && { itemId: back.itemId, fedBy: back.fedBy, ...levelOf(backLux, asked) },
-        ratio,
-        ratioStops: stopsBetween(1, ratio),
-      },
-    ];
+    return face ? [levelsOn(faceLight(scene, face), asked)] : [];
   });
 }
 
+/** What meters read in a scene. */
+export const probeLevels = (
+  probes: readonly Probe[],
+  scene: LightScene,
+  asked: number | null,
+): readonly Level[] => probes.map((probe) => levelOf(probeReading(scene, probe).lux, asked));
+
 /**
- * The levels at every performer's face, and at probes, at every beat of a setup's span, with its cheated marks and
- * against its stop; at every beat of the plan, and against none, on the roof (`setup` null). Key, fill and back are
- * those of `faceLight`; the key is what its lamp alone gives, as it is metered with the others off.
+ * The levels at every performer's face, and at probes (the plan's own if no others are given), at every beat of a
+ * setup's span, with its cheated marks and against its stop; at every beat of the plan, and against none, on the roof
+ * (`setup` null). Key, fill and back are those of `faceLight`; the key is what its lamp alone gives, as it is metered
+ * with the others off.
  */
-export function levels(plan: Plan, setup: Setup | null, probes: readonly Probe[] = []): Levels {
+export function levels(plan: Plan, setup: Setup | null, probes: readonly Probe[] = probesOf(plan)): Levels {
   const asked = setup && askedLux(setup);
   const acted = setup ? played(plan, setup) : plan;
   const [from, to] = setup ? spanOf(plan, setup) : [-Infinity, Infinity];
@@ -106,7 +122,7 @@ export function levels(plan: Plan, setup: Setup | null, probes: readonly Probe[]
         beatId: id,
         seconds: atSeconds,
         faces: faceLevels(acted, now, asked),
-        probes: probes.map(({ at, normal }) => levelOf(illuminance(now, at, normal).lux, asked)),
+        probes: probeLevels(probes, now, asked),
       };
     });
   return { setupId: setup?.id ?? null, askedLux: asked, beats };

@@ -1,14 +1,15 @@
-import { headClassOf } from '../form/gear/references';
 import { lampsAt } from '../form/lamps';
 import { type LampShare, lampShare } from '../form/photometry/lampShare';
 import type { LampForm } from '../form/types';
 import { formsThrough } from '../optics/riding';
+import { isLamp } from '../plan/cues';
 import type { Gear } from '../plan/schema/gear';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
 import { type StagePart, stageOf } from '../sight/stage';
+import { type Ambient, ambientOf } from './ambient';
 import { type Blockers, blockersOf } from './blockers';
-import { type GlowFace, glowFaceOf, reachOf } from './glowFace';
+import { type GlowFace, glowFaceIn, reachOf } from './glowFace';
 
 /** A lamp that is on, and what of the scene is its own. */
 export interface SceneLamp {
@@ -33,12 +34,12 @@ export interface LightScene {
   readonly lamps: readonly SceneLamp[];
   readonly cloths: readonly GivingCloth[];
   readonly blockers: Blockers;
+  /** What sky, streets and moon give. */
+  readonly ambient: Ambient;
 }
 
-const isLamp = (gear: Gear): gear is Extract<Gear, { kind: 'head' | 'practical' | 'bulb string' }> =>
-  gear.kind === 'head' || gear.kind === 'practical' || gear.kind === 'bulb string';
-
-function sceneLamp(
+/** A lamp with what of a scene is its own, of the numbers that its items have. */
+export function sceneLamp(
   form: LampForm,
   plan: Plan,
   byId: ReadonlyMap<string, Gear>,
@@ -47,9 +48,8 @@ function sceneLamp(
   const gear = byId.get(form.itemId);
   if (!gear || !isLamp(gear))
     throw new Error(`lightScene: “${form.itemId}” shines and is no lamp of the plan`);
-  const modifier = gear.kind === 'head' ? gear.modifier : undefined;
   const carrierId = gear.kind === 'head' && 'on' in gear.place ? gear.place.on : null;
-  const face = glowFaceOf(form, headClassOf(gear, plan).form, modifier === 'softbox');
+  const face = glowFaceIn(plan, form, gear);
   return {
     form,
     share: lampShare(form),
@@ -57,7 +57,7 @@ function sceneLamp(
     reachMetres: reachOf(face),
     item: items.get(form.itemId) ?? -1,
     carrier: (carrierId === null ? undefined : items.get(carrierId)) ?? -1,
-    hasDoors: modifier === 'barn doors',
+    hasDoors: gear.kind === 'head' && gear.modifier === 'barn doors',
   };
 }
 
@@ -86,6 +86,7 @@ export function lightScene(
         (gear.kind === 'bounce' && gear.reflectance > 0) || (gear.kind === 'frame' && gear.transmission > 0),
     ),
     blockers: before && before.blockers.stage === stage ? before.blockers : blockersOf(stage),
+    ambient: ambientOf(plan),
   };
 }
 

@@ -1,4 +1,5 @@
 import { headClassOf } from '../form/gear/references';
+import { isEverLit } from '../plan/cues';
 import type { HeadClass } from '../plan/schema/kit';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
@@ -40,7 +41,7 @@ const SURELY: readonly HeadClass['form'][] = ['tube', 'street', 'sign'];
  */
 export const mainsLamps = (plan: Plan): readonly MainsLamp[] =>
   plan.gear.flatMap((gear): MainsLamp[] => {
-    if ((gear.kind !== 'practical' && gear.kind !== 'bulb string') || gear.dim === 0) return [];
+    if ((gear.kind !== 'practical' && gear.kind !== 'bulb string') || !isEverLit(gear)) return [];
     const { form } = headClassOf(gear, plan);
     return [{ itemId: gear.id, form, pulses: SURELY.includes(form) ? 'surely' : 'perhaps' }];
   });
@@ -53,12 +54,11 @@ export interface SetupFlicker extends FlickerSafety {
   readonly verdict: 'no mains lamps' | 'safe' | 'unnoticed' | 'flickers';
 }
 
-/** @param hertz as the place makes likely unless said */
-export function setupFlicker(
-  plan: Plan,
-  setup: Setup,
-  hertz: MainsHertz = likelyHertz(plan.place),
-): SetupFlicker {
+/** What the mains of a plan swing with: as it says, else as its place makes likely. */
+export const mainsOf = ({ place }: Pick<Plan, 'place'>): MainsHertz => place.mainsHertz ?? likelyHertz(place);
+
+/** @param hertz as the plan has it unless said */
+export function setupFlicker(plan: Plan, setup: Setup, hertz: MainsHertz = mainsOf(plan)): SetupFlicker {
   const lamps = mainsLamps(plan);
   const safety = flickerSafety(setup, hertz);
   const verdict =

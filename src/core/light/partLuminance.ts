@@ -1,9 +1,10 @@
 import { add, cross, dot, length, scale, subtract, unit, type Vec3 } from '../form/build/vector';
 import type { Tube } from '../form/types';
+import { wetnessAt } from '../plan/wetness';
 import { meets, type Ray } from '../sight/rays';
 import { type StagePart, worldOf } from '../sight/stage';
 import { cos, sin } from '../units/steadyMath';
-import { ambientLux } from './ambient';
+import { type Ambient, ambientLux } from './ambient';
 import { clothLight } from './clothLight';
 import { type Finish, finishOf } from './finishes';
 import { fresnel, WATER_INDEX } from './fresnel';
@@ -11,6 +12,7 @@ import { glowFaceArea } from './glowArea';
 import { lampLight } from './lampLight';
 import type { LightScene } from './lightScene';
 import { lobe } from './microfacet';
+import { moonRay } from './moonRay';
 import { type SourceLight, vectorOf } from './sourceLight';
 import { SCREEN_LUMINANCE, skyLuminance, skylineLux, throughHaze, WINDOW_LUMINANCE } from './surroundings';
 import { WET_DARKENING, wetShare } from './wetness';
@@ -122,6 +124,8 @@ const mirrored = ({ sheen }: Finish, cosine: number): number =>
 /** Luminance for one ray of light as long as its lux, on all normals that are seen. */
 function fromRay(finish: Finish, normals: readonly Normal[], ray: Vec3, toEye: Vec3): number {
   const lux = length(ray);
+  // A stretch of a cloth may give nothing at all.
+  if (lux === 0) return 0;
   const way = scale(ray, 1 / lux);
   let sum = 0;
   for (const { way: normal, share } of normals) {
@@ -135,14 +139,19 @@ function fromRay(finish: Finish, normals: readonly Normal[], ray: Vec3, toEye: V
   return sum;
 }
 
+/** Lux of one ray on all normals that are seen. */
+const onNormals = (normals: readonly Normal[], ray: Vec3): number =>
+  normals.reduce((sum, { way, share }) => sum + share * Math.max(0, dot(way, ray)), 0);
+
 /** What sky and streets give to the normals that are seen. */
-function fromSky(finish: Finish, normals: readonly Normal[], toEye: Vec3): number {
+function fromSky(ambient: Ambient, finish: Finish, normals: readonly Normal[], toEye: Vec3): number {
   let sum = 0;
   for (const { way: normal, share } of normals) {
-    sum += (share * finish.diffuse * ambientLux(normal)) / Math.PI;
+    sum += (share * finish.diffuse * ambientLux(ambient, normal)) / Math.PI;
     if (finish.slope === null) continue;
     const cosine = dot(normal, toEye);
-    sum += share * mirrored(finish, cosine) * skyLuminance(subtract(scale(normal, 2 * cosine), toEye));
+    sum +=
+      share * mirrored(finish, cosine) * skyLuminance(ambient, subtract(scale(normal, 2 * cosine), toEye));
   }
   return sum;
 }
@@ -162,21 +171,21 @@ function glowLuminance(scene: LightScene, itemId: string, eye: Vec3): number {
 }
 
 /** What a wet deck adds, by what it mirrors of the sky, and takes, since it is darker. */
-function wetted(scene: LightScene, part: StagePart, finish: Finish): Finish {
+function wetted(scene: LightScene, part: StagePart, [x, , z]: Vec3, finish: Finish): Finish {
   const { kind } = scene.blockers.stage.forms[part.item];
   if (kind !== 'deck') return finish;
-  const wet = wetShare(scene.plan.ground.wetness);
+  const wet = wetShare(wetnessAt(scene.plan, [x, z]));
   return { ...finish, diffuse: finish.diffuse * (1 - wet * WET_DARKENING) };
 }
 
-function mirroredSky(scene: LightScene, part: StagePart, toEye: Vec3): number {
+function mirroredSky(scene: LightScene, part: StagePart, [x, , z]: Vec3, toEye: Vec3): number {
   if (scene.blockers.stage.forms[part.item].kind !== 'deck' || toEye[1] <= 0) return 0;
-  const share = wetShare(scene.plan.ground.wetness) * fresnel(toEye[1], WATER_INDEX).unpolarised;
-  return share * skyLuminance([-toEye[0], toEye[1], -toEye[2]]);
+  const share = wetShare(wetnessAt(scene.plan, [x, z])) * fresnel(toEye[1], WATER_INDEX).unpolarised;
+  return share * skyLuminance(scene.ambient, [-toEye[0], toEye[1], -toEye[2]]);
 }
 
 /**
- * Luminance of a part where a ray from the eye meets it, L = ρE ÷ π of all light that gets there and of the sky, with
+ * Luminance of a part where a ray from the eye meets it, L = ρE ÷ π of all light that gets there, of sky and moon, with
  * the sheen of metal and of what is glossy; a lamp's glass, a lit window or a screen by what it gives off; a building of
  * the skyline by its own street. Through the town's haze. `finish`: another than its own. `at`: where the ray is known
  * to meet it, for what is thinner than a ray finds. Null where it does not meet it.
@@ -201,7 +210,7 @@ export function partLuminance(
     lux: 0,
     diffuse: 0,
     ...more,
-    total: throughHaze(luminance, metres),
+    total: throughHaze(scene.ambient, luminance, metres),
     metres,
   });
   if (substance === 'window') return seen(WINDOW_LUMINANCE);
@@ -211,21 +220,26 @@ export function partLuminance(
     if (own > 0) return seen(own);
   }
   const { lit, normals, ignore } = facingAt(part, ray, place, form.id);
-  const own = wetted(scene, part, finish ?? finishOf(part.shape));
+  const own = wetted(scene, part, place, finish ?? finishOf(part.shape));
   if (form.kind === 'skyline block') {
-    const lux = skylineLux(normals[0].way, place[1]);
+    const lux = skylineLux(scene.ambient, normals[0].way, place[1]);
     const weathered = own.diffuse + (WEATHERED - own.diffuse) * WEATHERED_SHARE;
     return seen((weathered * lux) / Math.PI, { lux, diffuse: weathered });
   }
   const toEye = unit(subtract(ray.origin, place));
   const byItem = new Map<string, number>();
-  let luminance = fromSky(own, normals, toEye) + mirroredSky(scene, part, toEye);
-  let lux = normals.reduce((sum, { way, share }) => sum + share * ambientLux(way), 0);
+  let luminance = fromSky(scene.ambient, own, normals, toEye) + mirroredSky(scene, part, place, toEye);
+  let lux = normals.reduce((sum, { way, share }) => sum + share * ambientLux(scene.ambient, way), 0);
+  const moon = moonRay(scene, lit, ignore);
+  if (moon) {
+    luminance += fromRay(own, normals, moon, toEye);
+    lux += onNormals(normals, moon);
+  }
   for (const { itemId, rays } of lightOn(scene, lit, ignore)) {
     let given = 0;
     for (const each of rays) {
       given += fromRay(own, normals, each, toEye);
-      lux += normals.reduce((sum, { way, share }) => sum + share * Math.max(0, dot(way, each)), 0);
+      lux += onNormals(normals, each);
     }
     if (given === 0) continue;
     luminance += given;

@@ -1,11 +1,12 @@
 import { unit } from '../form/build/vector';
+import { takesBlack } from '../form/gear/blacked';
 import { cameraAt } from '../optics/camera';
-import type { Plan } from '../plan/schema/plan';
+import type { Plan, UprightLimits } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
 import { borrowScratch, type Look, look } from '../sight/look';
 import type { StagePart } from '../sight/stage';
 import { findThin } from '../sight/thin';
-import { greyLuminance, stopsBetween } from './exposure';
+import { greyLuminance, LEAST_LUMINANCE, stopsBetween } from './exposure';
 import { BLACKED } from './finishes';
 import { JUST_NOTICEABLE_RATIO } from './flickerSafe';
 import {
@@ -19,8 +20,8 @@ import {
 } from './frameSamples';
 import { type LightScene, lightScene } from './lightScene';
 import { type PartLuminance, partLuminance } from './partLuminance';
-import { skyLuminance } from './surroundings';
-import { AMONG, likeOf, type Upright, uprightOf, uprightsOf } from './uprights';
+import { skyLuminance, throughHaze } from './surroundings';
+import { likeOf, UPRIGHTS, type Upright, uprightOf, uprightsOf } from './uprights';
 
 /** When something is lost in the dark. */
 export interface DarkThresholds {
@@ -28,6 +29,8 @@ export interface DarkThresholds {
   readonly contrastStops: number;
   /** Where it and what is round it both lie this far under middle grey, stops, no texture is left. */
   readonly stopsUnder: number;
+  /** What passes for one of the set's uprights. */
+  readonly uprights: UprightLimits;
 }
 
 /**
@@ -37,7 +40,14 @@ export interface DarkThresholds {
 export const DARK: DarkThresholds = {
   contrastStops: stopsBetween(1, JUST_NOTICEABLE_RATIO),
   stopsUnder: 4,
+  uprights: UPRIGHTS,
 };
+
+/** What a plan counts as lost in the dark. */
+export const darkOf = ({ dark }: Plan): DarkThresholds => ({
+  ...(dark ?? DARK),
+  uprights: dark?.uprights ?? UPRIGHTS,
+});
 
 /** How bright something is beside what is round it. */
 export interface Reads {
@@ -57,7 +67,7 @@ export interface PartReads extends Reads {
   readonly share: number;
   /** Mean luminance of what is round it in frame, cd/m². */
   readonly around: number;
-  /** With black tape or cloth over it. */
+  /** With black tape or cloth over it, where it takes any. */
   readonly blacked: Reads;
   /** The lamp or cloth that gives it most, and how it reads with that flagged off it; null where none reaches it. */
   readonly flagged: (Reads & { readonly itemId: string }) | null;
@@ -80,8 +90,6 @@ export interface ItemReads {
   readonly flaggedVerdict: DarkVerdict;
 }
 
-/** Less than this is no light that a sensor could show, cd/m². */
-const LEAST_LUMINANCE = 1e-6;
 /** Surroundings are worked out once for squares of so many pixels. */
 const CELL_PIXELS = 12;
 
@@ -101,12 +109,12 @@ function luminanceAround({ seen, scene, known }: Scenery, at: number): number {
   const [x, y] = [Math.floor(at / grid.height), at % grid.height];
   const tag = buffer.owner[at];
   const ray = rayOfPixel(seen, x, y);
-  if (tag === 0) return skyLuminance(unit(ray.direction));
+  if (tag === 0) return skyLuminance(scene.ambient, unit(ray.direction));
   const key = `${tag} ${Math.floor(x / CELL_PIXELS)} ${Math.floor(y / CELL_PIXELS)}`;
   const luminance =
     known.get(key) ??
     partLuminance(scene, stage.parts[tag - 1], ray)?.total ??
-    skyLuminance(unit(ray.direction));
+    skyLuminance(scene.ambient, unit(ray.direction));
   known.set(key, luminance);
   return luminance;
 }
@@ -156,38 +164,52 @@ function readsOfParts(
   parts: readonly StagePart[],
   pixels: ReadonlyMap<number, readonly number[]>,
 ): PartReads | null {
-  const { seen, scene, uprights } = scenery;
+  const { seen, scene, uprights, thresholds } = scenery;
   const sampled = parts.map((part) => {
     const own = pixels.get(part.index);
     return { part, samples: own ? samplesOf(seen, own) : thinSamples(seen, part) };
   });
-  const found = sampled.flatMap(({ part, samples }) => lit(scenery, part, samples));
+  const litParts = sampled.map(({ part, samples }) => ({ part, found: lit(scenery, part, samples) }));
+  const found = litParts.flatMap((each) => each.found);
   if (found.length === 0) return null;
   const samples = sampled.flatMap((each) => each.samples);
   const around = mean(pixelsAround(seen, parts[0].item, samples).map((at) => luminanceAround(scenery, at)));
   const own = mean(found.map(({ total }) => total));
   const most = strongest(found);
-  const blacked = mean(found.map(({ lux, diffuse }) => (Math.min(BLACKED.diffuse, diffuse) * lux) / Math.PI));
+  // What glows, and what a lens looks through, is left uncovered.
+  const blacked = mean(
+    litParts.flatMap(({ part, found: own }) =>
+      own.map(({ lux, total, metres }) =>
+        takesBlack(part.shape.substance)
+          ? throughHaze(scene.ambient, (BLACKED.diffuse * lux) / Math.PI, metres)
+          : total,
+      ),
+    ),
+  );
   const upright = parts
-    .flatMap((part) => uprightOf(seen, scene, part) ?? [])
+    .flatMap((part) => uprightOf(seen, scene, part, thresholds.uprights) ?? [])
     .sort((a, b) => b.pixels - a.pixels)[0];
-  const shines = found.every(({ lux }) => lux === 0);
   return {
     ...readsAt(scenery, own, around),
     name,
     share: parts.reduce((sum, part) => sum + seen.direct.partPixels[part.index], 0) / seen.grid.framePixels,
     around,
-    // What gives off light itself does so under any tape that leaves it uncovered; covered it gives none.
-    blacked: readsAt(scenery, shines ? 0 : blacked, around),
+    blacked: readsAt(scenery, blacked, around),
     flagged: most && { itemId: most.itemId, ...readsAt(scenery, own - most.given, around) },
-    likeUprights: upright ? likeOf(upright, uprights()) : null,
+    likeUprights: upright ? likeOf(upright, uprights(), thresholds.uprights) : null,
   };
 }
 
-function verdictOf(parts: readonly PartReads[], isLost: (part: PartReads) => boolean): DarkVerdict {
+function verdictOf(
+  { thresholds }: Scenery,
+  parts: readonly PartReads[],
+  isLost: (part: PartReads) => boolean,
+): DarkVerdict {
   const showing = parts.filter((part) => !isLost(part));
   if (showing.length === 0) return 'lost in the dark';
-  return showing.every(({ likeUprights }) => likeUprights !== null && likeUprights >= AMONG)
+  return showing.every(
+    ({ likeUprights }) => likeUprights !== null && likeUprights >= thresholds.uprights.among,
+  )
     ? 'passes for an upright'
     : 'reads';
 }
@@ -211,10 +233,10 @@ function readsOfItem(
   return {
     itemId: seen.stage.forms[item].id,
     seconds: scene.seconds,
-    verdict: verdictOf(parts, ({ isLost }) => isLost),
+    verdict: verdictOf(scenery, parts, ({ isLost }) => isLost),
     parts,
-    blackedVerdict: verdictOf(parts, ({ blacked }) => blacked.isLost),
-    flaggedVerdict: verdictOf(parts, ({ flagged, isLost }) => flagged?.isLost ?? isLost),
+    blackedVerdict: verdictOf(scenery, parts, ({ blacked }) => blacked.isLost),
+    flaggedVerdict: verdictOf(scenery, parts, ({ flagged, isLost }) => flagged?.isLost ?? isLost),
   };
 }
 
@@ -229,7 +251,7 @@ export function readsInTheDark(
   setup: Setup,
   seconds: number,
   itemIds: readonly string[],
-  thresholds: DarkThresholds = DARK,
+  thresholds: DarkThresholds = darkOf(plan),
 ): readonly ItemReads[] {
   const scene = lightScene(plan, setup, seconds);
   const { stage } = scene.blockers;
@@ -249,7 +271,7 @@ export function readsInTheDark(
       grey: greyLuminance(setup),
       thresholds,
       uprights: () => {
-        uprights ??= uprightsOf(seen, scene);
+        uprights ??= uprightsOf(seen, scene, thresholds.uprights);
         return uprights;
       },
       known: new Map(),

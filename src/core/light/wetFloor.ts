@@ -2,8 +2,11 @@ import { dot, length, mix, scale, subtract, type Vec3 } from '../form/build/vect
 import { cameraAt, spanOf } from '../optics/camera';
 import { projectPoint } from '../optics/project';
 import type { Camera } from '../optics/types';
+import type { Wetness } from '../plan/schema/ground';
+import type { Spot } from '../plan/schema/numbers';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
+import { wetnessAt, wetnessesOf } from '../plan/wetness';
 import { acos, sin } from '../units/steadyMath';
 import { partsAlong, passingShare } from './blockers';
 import { greyLuminance, stopsBetween } from './exposure';
@@ -13,7 +16,15 @@ import { lampLight } from './lampLight';
 import { type LightScene, lightScene, type SceneLamp } from './lightScene';
 import { vectorOf } from './sourceLight';
 import { highlightLuminance, leftAlong, type OverFloor, streakOf } from './streak';
-import { DECK_SKINS, type DeckPlane, type DeckSkin, deckAt, deckPlanes, mirrorPoint } from './wetness';
+import {
+  DECK_SKINS,
+  type DeckPlane,
+  type DeckSkin,
+  deckAt,
+  deckPlanes,
+  mirrorPoint,
+  streakSkin,
+} from './wetness';
 
 /** A place of the frame, 0..1 from its left and top edges; outside that range beyond the frame line. */
 export type FramePlace = readonly [x: number, y: number];
@@ -22,6 +33,8 @@ export type FramePlace = readonly [x: number, y: number];
 export interface Highlight {
   readonly lampId: string;
   readonly deckId: string;
+  /** How wet the deck is where it is seen. */
+  readonly wetness: Wetness;
   readonly seconds: number;
   /** Where a mirror would show the lamp, and that in frame. */
   readonly at: Vec3;
@@ -54,13 +67,6 @@ const frameOf = (camera: Camera, place: Vec3): FramePlace | null => {
 const isInFrame = (place: FramePlace | null): boolean =>
   place !== null && place[0] >= 0 && place[0] <= 1 && place[1] >= 0 && place[1] <= 1;
 
-/** The skin that a streak is seen on: the widest of the wet ones, the ground itself where none is wet. */
-const streakSkin = (skins: readonly DeckSkin[]): DeckSkin =>
-  skins.reduce((best, next) => {
-    const isSmoother = next.index < best.index;
-    return isSmoother || (next.index === best.index && next.share > best.share) ? next : best;
-  });
-
 /** A lamp's candela towards a place, by what it sends there were nothing in the way, and what gets there. */
 function towards(
   scene: LightScene,
@@ -85,19 +91,24 @@ function reachesLens(scene: LightScene, eye: Vec3, place: Vec3): number {
   );
 }
 
-function highlightOf(
+/**
+ * The highlight of a lamp in a deck, as far as the deck is so wet: its streak lies as it would were all of the deck so
+ * wet, and is seen on the places that are.
+ */
+function highlightOn(
   scene: LightScene,
   setup: Setup,
   camera: Camera,
   lamp: SceneLamp,
   deck: DeckPlane,
+  wetness: Wetness,
 ): Highlight | null {
   const eye = camera.pose.position;
   const { face, form, reachMetres } = lamp;
   const at = mirrorPoint(face.middle, eye, deck.topMetres);
   const frame = at && frameOf(camera, at);
   if (!at || !frame) return null;
-  const skins = DECK_SKINS[scene.plan.ground.wetness];
+  const skins = DECK_SKINS[wetness];
   const skin = streakSkin(skins);
   const foot: Vec3 = [eye[0], deck.topMetres, eye[2]];
   const lampFoot: Vec3 = [face.middle[0], deck.topMetres, face.middle[2]];
@@ -134,7 +145,9 @@ function highlightOf(
   let luminance = 0;
   let brightest = 0;
   for (const { at: place, metres } of inFrame) {
-    if (deckAt(scene.plan, [place[0], place[2]])?.pieceId !== deck.pieceId) continue;
+    const spot: Spot = [place[0], place[2]];
+    if (deckAt(scene.plan, spot)?.pieceId !== deck.pieceId || wetnessAt(scene.plan, spot) !== wetness)
+      continue;
     const sent = towards(scene, lamp, place);
     const passing = sent.visible === 0 ? 0 : sent.visible * reachesLens(scene, eye, place);
     if (passing === 0) continue;
@@ -153,6 +166,7 @@ function highlightOf(
   return {
     lampId: form.itemId,
     deckId: deck.pieceId,
+    wetness,
     seconds: scene.seconds,
     at,
     frame,
@@ -169,10 +183,27 @@ function highlightOf(
   };
 }
 
+/** Of a lamp's highlights in the dry and the wet areas of a deck, the brightest. */
+function highlightOf(
+  scene: LightScene,
+  setup: Setup,
+  camera: Camera,
+  lamp: SceneLamp,
+  deck: DeckPlane,
+): Highlight | null {
+  let best: Highlight | null = null;
+  for (const wetness of wetnessesOf(scene.plan.ground)) {
+    const found = highlightOn(scene, setup, camera, lamp, deck, wetness);
+    if (found && (!best || found.luminance > best.luminance)) best = found;
+  }
+  return best;
+}
+
 /**
  * The highlights that lamps put into the decks of a scene for a setup: where, how long, how bright; of each lamp and
  * each bulb of a string whose streak is in frame, lit and not wholly covered, brightest first. On dry ground too, where
- * they are faint and broad. Cloths and windows are not asked.
+ * they are faint and broad; where areas of a deck are wetter than others, the brightest on any of them. Cloths and
+ * windows are not asked.
  *
  * Source: [water-reflectance], [microfacets], [glitter-path]
  */
@@ -198,27 +229,29 @@ export interface LampHighlight {
   readonly count: number;
 }
 
-/** How often a span is asked, seconds. */
-const STEP_SECONDS = 0.5;
+/** How often a span is asked for highlights, seconds. */
+export const HIGHLIGHT_STEP_SECONDS = 0.5;
 /** Highlights farther under middle grey than this are tone without texture, and are not told. Source: [zone-system] */
 export const LEAST_HIGHLIGHT_STOPS = -4;
 
 /**
  * Which lamps put a highlight in frame over a setup's span, every half second and at its end, brightest first.
  * @param leastStops over middle grey; fainter ones are left out
+ * @param span another stretch of the action's clock than the setup's own
  */
 export function highlightsOver(
   plan: Plan,
   setup: Setup,
   leastStops = LEAST_HIGHLIGHT_STOPS,
+  span: readonly [from: number, to: number] = spanOf(plan, setup),
 ): readonly LampHighlight[] {
-  const [from, to] = spanOf(plan, setup);
-  const steps = Math.max(0, Math.ceil((to - from) / STEP_SECONDS - 1e-9));
+  const [from, to] = span;
+  const steps = Math.max(0, Math.ceil((to - from) / HIGHLIGHT_STEP_SECONDS - 1e-9));
   const byLamp = new Map<string, { spans: [number, number][]; brightest: Highlight; count: number }>();
   let scene: LightScene | null = null;
   let before = -Infinity;
   for (let step = 0; step <= steps; step += 1) {
-    const seconds = Math.min(to, from + step * STEP_SECONDS);
+    const seconds = Math.min(to, from + step * HIGHLIGHT_STEP_SECONDS);
     scene = lightScene(plan, setup, seconds, scene);
     const counts = new Map<string, number>();
     const found = highlightsIn(scene, setup, cameraAt(plan, setup, seconds)).filter(

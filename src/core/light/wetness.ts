@@ -30,6 +30,13 @@ export const DECK_SKINS: Readonly<Record<Ground['wetness'], readonly DeckSkin[]>
   puddled: [dry(0.05), film(0.45, 0.05), film(0.5, 0.0015)],
 };
 
+/** The skin that a streak is seen on: the widest of the wet ones, the ground itself where none is wet. */
+export const streakSkin = (skins: readonly DeckSkin[]): DeckSkin =>
+  skins.reduce((best, next) => {
+    const isSmoother = next.index < best.index;
+    return isSmoother || (next.index === best.index && next.share > best.share) ? next : best;
+  });
+
 /** How much darker wet ground is than dry, as a share of its reflectance: about half, from memory. */
 export const WET_DARKENING = 0.5;
 

@@ -126,6 +126,32 @@ describe('cloth on the roof', () => {
     expect((share?.lux ?? 0) / bounced).toBeCloseTo(0.5 / 0.8, 6);
   });
 
+  test('a frame of 4 by 4 feet has a softer shadow than the bare head behind it, as much as it is larger', () => {
+    // The flag's edge on the axis, 1 m past the frame and 6 m from the lamp; the shadow falls 3 m on.
+    const edge = flagAt('flag', [-1.5, 2, -6], [3, 3]);
+    const head = lampAt('lamp', 'spot', [0, 2, 0], [0, 0, -1]);
+    const wide: Gear = { ...frame, place: { at: [0, 2, -5] }, size: [1.22, 1.22] };
+    /** Metres from where a tenth of the open level is left to where nine tenths are. */
+    const softness = (gear: readonly Gear[], of: 'lamp' | 'cloth'): number => {
+      const reaches = (share: number): number => {
+        let [from, to] = [-4, 4];
+        for (let step = 0; step < 12; step += 1) {
+          const x = (from + to) / 2;
+          const levels = [gear, [...gear, edge]].map((each) => at(each, [x, 2, -9], [0, 0, 1])[of]?.lux ?? 0);
+          if (levels[1] < share * levels[0]) from = x;
+          else to = x;
+        }
+        return from;
+      };
+      return reaches(0.9) - reaches(0.1);
+    };
+    const [bare, framed] = [softness([head], 'lamp'), softness([head, wide], 'cloth')];
+    // Face times the way behind over the way before: 0.2 m · 3 ÷ 6 and 1.22 m · 3 ÷ 1.
+    expect(bare).toBeLessThan(0.1);
+    expect(framed / 3.66).toBeGreaterThan(0.6);
+    expect(framed).toBeLessThan(3.66);
+  });
+
   test('nothing comes off the face that no lamp reaches, nor past a flag', () => {
     expect(at([lamp, bounce], [0, 2, -6], [0, 0, 1]).cloth).toBeUndefined();
     expect(at([lamp, frame], [0, 2, -2], [0, 0, -1]).cloth).toBeUndefined();

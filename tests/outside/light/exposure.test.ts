@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import {
   askedLux,
   ev100OfLux,
+  greyLuminance,
   luminanceOfEv100,
   luxOfEv100,
   stopsBetween,
@@ -53,7 +54,21 @@ describe('what a stop asks for', () => {
 
   test('a stop of filter asks for twice the light', () => {
     expect(askedLux({ ...base, ndStops: 1 }) / askedLux(base)).toBeCloseTo(2, 9);
+    const both = { ...base, ndStops: 1.5, filterLossStops: 0.5 };
+    expect(askedLux(both) / askedLux(base)).toBeCloseTo(4, 9);
+    expect(greyLuminance(both) / greyLuminance(base)).toBeCloseTo(4, 9);
   });
+});
+
+test('T16 at 1/125 s and ISO 100, the exposure of bright sun, is EV 15 but for the rounding of the numbers', () => {
+  // 16² · 125 = 2^14.97. Source: [exposure-values]
+  const sun = { stop: 16, iso: 100, shutterDegrees: 360, framesPerSecond: 125, ndStops: 0 };
+  expect(ev100OfLux(askedLux(sun))).toBeCloseTo(14.97, 2);
+});
+
+test('the two constants of a meter agree on a grey of 15.7 %', () => {
+  // π K ÷ C. Source: [meter-constants]
+  expect((Math.PI * greyLuminance(base)) / askedLux(base)).toBeCloseTo(0.157, 3);
 });
 
 describe('lux and footcandles', () => {

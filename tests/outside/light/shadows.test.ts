@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Vec3 } from '../../../src/core/form/build/vector';
+import { NETS } from '../../../src/core/kit/nets';
 import { illuminance } from '../../../src/core/light/illuminance';
 import { type LightScene, lightScene } from '../../../src/core/light/lightScene';
 import type { Gear } from '../../../src/core/plan/schema/gear';
@@ -84,6 +85,41 @@ describe('what lets light through', () => {
     };
     expect(visibleAt(behind('point', [], [pane]), 0, -5)).toBeCloseTo(0.918, 3);
     expect(visibleAt(behind('point', [], [{ ...pane, finish: 'mirror' }]), 0, -5)).toBe(0);
+  });
+
+  // Source: [grip-nets]
+  test('a single net takes half a stop, a double a whole one, straight through its middle too', () => {
+    const stops = (share: number, x: number): number =>
+      -Math.log2(visibleAt(behind('point', [flagAt('net', [0, 2, -2], [1.2, 1.2], share)]), x, -6));
+    for (const x of [0, 0.3]) {
+      expect(stops(NETS.single, x)).toBeCloseTo(0.5, 1);
+      expect(stops(NETS.double, x)).toBeCloseTo(1, 9);
+    }
+    expect(stops(NETS.single, 3)).toBe(-0);
+  });
+
+  test('two singles are a double, within a hundredth of a stop and a half', () => {
+    const single = (id: string, z: number) => flagAt(id, [0, 2, z], [2, 2], NETS.single);
+    const two = visibleAt(behind('point', [single('a', -2), single('b', -2.3)]), 0.2, -6);
+    const double = visibleAt(behind('point', [flagAt('c', [0, 2, -2], [2, 2], NETS.double)]), 0.2, -6);
+    expect(Math.abs(Math.log2(two / double))).toBeLessThan(0.015);
+  });
+
+  test('a net before a frame takes as much from what the frame gives on', () => {
+    const frame: Gear = {
+      id: 'frame',
+      label: 'Frame',
+      kind: 'frame',
+      place: { at: [0, 2, -4] },
+      headingDegrees: 0,
+      tiltDegrees: 0,
+      size: [1, 1],
+      transmission: 0.5,
+    };
+    const given = (gear: readonly Gear[]): number =>
+      illuminance(behind('spot', gear), [0, 2, -7], TOWARDS).shares.find(({ itemId }) => itemId === 'frame')
+        ?.lux ?? 0;
+    expect(given([frame, flagAt('net', [0, 2, -2], [2, 2], 0.5)]) / given([frame])).toBeCloseTo(0.5, 9);
   });
 
   test('two layers pass the square of one', () => {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import {
   dimForKey,
+  gelForKey,
   isRefused,
   keyedFace as keyedOn,
   nearestThird,
@@ -10,8 +11,10 @@ import {
   targetOf,
 } from '../../../src/core/light/advice';
 import { keyAdvice } from '../../../src/core/light/keyDistance';
+import { addCue, setCue } from '../../../src/core/plan/edits/changeCues';
 import { moveItem } from '../../../src/core/plan/edits/moveItem';
 import { reshapeItem } from '../../../src/core/plan/edits/reshapeItem';
+import { setBefore } from '../../../src/core/plan/edits/setBefore';
 import { setStop } from '../../../src/core/plan/edits/setStop';
 import type { Gear } from '../../../src/core/plan/schema/gear';
 import type { Plan } from '../../../src/core/plan/schema/plan';
@@ -66,6 +69,15 @@ describe('a key that is to be some stops under', () => {
     expect(share).toBeCloseTo(0.05 * 2 ** -(2 + (key.stops ?? 0)), 9);
   });
 
+  test('is dimmed by the cue that it is on, not by the lamp', () => {
+    const on = addCue(plan, { id: 'key', cue: { atSeconds: 0, dim: 0.1, fadeSeconds: 0 } });
+    const refused = refusal(dimForKey(on, targetOf(keyed(on), 2))).replaceAll('\u00a0', ' ');
+    const percent = Number(/dim the cue to ([\d.]+) %, not the lamp\.$/.exec(refused)?.[1]);
+    const dimmed = setCue(on, { id: 'key', cueIndex: 0, patch: { dim: percent / 100 } });
+    // Told to a tenth of a per cent, of a lamp that needs but a few of them.
+    expect(Math.abs(keyStops(dimmed) + 2)).toBeLessThan(0.2);
+  });
+
   test('is backed off there, about as the inverse square has it', () => {
     const { distance, key } = advise(plan, 0.8);
     const { edit, metres, backMetres } = answer(distance);
@@ -83,19 +95,40 @@ describe('a key that is to be some stops under', () => {
     expect(keyStops(moveItem(weak, edit))).toBeCloseTo(0, 2);
   });
 
-  test('gets scrims: doubles of a stop, singles of a half, or gel of 0.3 a stop', () => {
+  test('gets scrims: doubles of a stop, singles of a half, within a quarter of a stop', () => {
     const { key } = keyed(plan);
-    const scrim = (under: number) => answer(scrimForKey(plan, targetOf(keyed(plan), under)));
-    const { stops, doubles, singles, leftStops, density } = scrim(2);
+    const { edit, stops, takenStops, leftStops } = answer(scrimForKey(plan, targetOf(keyed(plan), 2)));
     expect(stops).toBeCloseTo(2 + (key.stops ?? 0), 6);
-    expect(doubles + singles / 2 + leftStops).toBeCloseTo(stops, 9);
+    expect(takenStops + leftStops).toBeCloseTo(stops, 9);
     expect(Math.abs(leftStops)).toBeLessThanOrEqual(0.25);
+    const scrimmed = setBefore(plan, edit);
+    expect(keyStops(scrimmed)).toBeCloseTo(leftStops - 2, 6);
+    const more = answer(scrimForKey(scrimmed, targetOf(keyed(scrimmed), 4)));
+    expect(more.takenStops, 'those in it stay').toBeLessThanOrEqual(2.5);
+    expect(keyStops(setBefore(scrimmed, more.edit))).toBeCloseTo(more.leftStops - 4, 6);
+    const least = answer(scrimForKey(scrimmed, targetOf(keyed(scrimmed), 0.1 - keyStops(scrimmed))));
+    expect(least.takenStops).toBe(0);
+    expect(setBefore(scrimmed, least.edit)).toBe(scrimmed);
+  });
+
+  test('gets neutral gel, of 0.3 a stop, that takes it exactly', () => {
+    const { key } = keyed(plan);
+    const gel = (of: Plan, under: number) => answer(gelForKey(of, targetOf(keyed(of), under)));
     // Source: [neutral-density]: 0.3, 0.6, 0.9, 1.2 take 1, 2, 3, 4 stops.
-    for (const whole of [1, 2, 3, 4]) {
-      const { density: gel } = scrim(whole - (key.stops ?? 0));
-      expect(gel).toBeCloseTo(0.3 * whole, 1.9);
-    }
-    expect(density / stops).toBeCloseTo(0.30103, 5);
+    for (const whole of [1, 2, 3, 4])
+      expect(gel(plan, whole - (key.stops ?? 0)).density).toBeCloseTo(0.3 * whole, 1.9);
+    const gelled = setBefore(plan, gel(plan, 2).edit);
+    expect(keyStops(gelled)).toBeCloseTo(-2, 6);
+    expect(keyStops(setBefore(gelled, gel(gelled, 3.3).edit))).toBeCloseTo(-3.3, 6);
+    expect(refusal(gelForKey(plan, targetOf(keyed(plan), 20)))).toMatch(
+      /^That asks for a density of \d\.\d\d; a plan takes up to 4\.$/,
+    );
+  });
+
+  test('gets scrims and gel on a cue too', () => {
+    const on = addCue(plan, { id: 'key', cue: { atSeconds: 0, dim: 0.1, fadeSeconds: 0 } });
+    const { edit } = answer(gelForKey(on, targetOf(keyed(on), 2)));
+    expect(keyStops(setBefore(on, edit))).toBeCloseTo(-2, 6);
   });
 
   test('is found no place in the shade: a flag before the one it would have leaves none', () => {
@@ -118,6 +151,13 @@ describe('what cannot be done is said', () => {
     const { dim, scrim } = advise(roof(...keyOn('key', [0, 5], [0, 0], 0.05)), -6);
     expect(refusal(dim)).toMatch(/^Head key at full is still \d\.\d\u00a0stops? short\.$/);
     expect(refusal(scrim)).toBe('Head key is no stronger than that; scrims and gel only take away.');
+  });
+
+  test('too weak at full by a hair, and that full is enough', () => {
+    const full = roof(...keyOn('key', [0, 5], [0, 0], 1));
+    const wanted = (over: number) => advise(full, -keyStops(full) - over).dim;
+    expect(refusal(wanted(0.02))).toBe('Head key at full is still 0.020\u00a0stops short.');
+    expect(answer(wanted(0)).dim).toBeCloseTo(1, 3);
   });
 
   test('over the edge of the deck', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Vec3 } from '../../../src/core/form/build/vector';
+import { USUAL_AMBIENT } from '../../../src/core/light/ambient';
 import { greyLuminance } from '../../../src/core/light/exposure';
 import { FINISHES, type Finish, shareOfHex } from '../../../src/core/light/finishes';
 import { illuminance } from '../../../src/core/light/illuminance';
@@ -7,10 +8,11 @@ import { lightScene } from '../../../src/core/light/lightScene';
 import { partLuminance } from '../../../src/core/light/partLuminance';
 import { DARK, type ItemReads, readsInTheDark } from '../../../src/core/light/readsInTheDark';
 import { skyLuminance, throughHaze } from '../../../src/core/light/surroundings';
-import { likeOf } from '../../../src/core/light/uprights';
+import { likeOf, UPRIGHTS } from '../../../src/core/light/uprights';
+import { setDark } from '../../../src/core/plan/edits/setDark';
 import type { Gear } from '../../../src/core/plan/schema/gear';
 import type { Piece } from '../../../src/core/plan/schema/pieces';
-import type { Plan } from '../../../src/core/plan/schema/plan';
+import type { Plan, UprightLimits } from '../../../src/core/plan/schema/plan';
 import { keyedFace, keyOn } from '../../plans/keyedFace';
 
 /** A stand to the left of the frame, 6 m off, at an index of exposure; Vera is beside it. */
@@ -100,9 +102,11 @@ describe('the luminance of a part', () => {
 });
 
 test('the night is brightest near the horizon and lies before what is far', () => {
-  expect(skyLuminance([0, 0.01, -1])).toBeGreaterThan(4 * skyLuminance([0, 1, 0]));
-  expect(throughHaze(0, 5)).toBeLessThan(0.001);
-  expect(throughHaze(0, 400)).toBeCloseTo(skyLuminance([0, 0, -1]), 2);
+  expect(skyLuminance(USUAL_AMBIENT, [0, 0.01, -1])).toBeGreaterThan(
+    4 * skyLuminance(USUAL_AMBIENT, [0, 1, 0]),
+  );
+  expect(throughHaze(USUAL_AMBIENT, 0, 5)).toBeLessThan(0.001);
+  expect(throughHaze(USUAL_AMBIENT, 0, 400)).toBeCloseTo(skyLuminance(USUAL_AMBIENT, [0, 0, -1]), 2);
   expect([shareOfHex('#ffffff'), shareOfHex('#000000')]).toEqual([expect.closeTo(1, 9), 0]);
   expect(shareOfHex('#808080')).toBeCloseTo(0.2159, 3);
 });
@@ -134,11 +138,16 @@ describe('a stand in the dark', () => {
   test('reads or not by thresholds that are given', () => {
     const plan = roof(400, []);
     const [found] = readsInTheDark(plan, plan.setups[0], 0, ['stand'], {
+      ...DARK,
       contrastStops: 0.07,
       stopsUnder: 12,
     });
     expect(found.verdict).toBe('reads');
-    const [dull] = readsInTheDark(plan, plan.setups[0], 0, ['stand'], { contrastStops: 20, stopsUnder: 12 });
+    const [dull] = readsInTheDark(plan, plan.setups[0], 0, ['stand'], {
+      ...DARK,
+      contrastStops: 20,
+      stopsUnder: 12,
+    });
     expect(dull.verdict).toBe('lost in the dark');
   });
 
@@ -152,10 +161,16 @@ describe('what passes for an upright of the set', () => {
   test('is as wide within two to one and as bright within a stop', () => {
     const own = { item: 1, part: 1, pixels: 10, luminance: 1 };
     const other = (pixels: number, luminance: number, item = 2) => ({ item, part: 2, pixels, luminance });
-    expect(likeOf(own, [other(10, 1), other(5.1, 1.9), other(19.9, 0.51)])).toBe(3);
+    expect(likeOf(own, [other(10, 1), other(5.1, 1.9), other(19.9, 0.51)], UPRIGHTS)).toBe(3);
     expect(
-      likeOf(own, [other(4.9, 1), other(20.1, 1), other(10, 2.1), other(10, 0.49), other(10, 1, 1)]),
+      likeOf(
+        own,
+        [other(4.9, 1), other(20.1, 1), other(10, 2.1), other(10, 0.49), other(10, 1, 1)],
+        UPRIGHTS,
+      ),
     ).toBe(0);
+    const strict = { ...UPRIGHTS, likeWidth: 1.5, likeStops: 0.5 };
+    expect(likeOf(own, [other(14.9, 1.4), other(15.1, 1), other(10, 1.43)], strict)).toBe(1);
   });
 
   test('is a post among others of its kind, and not one before an open sky', () => {
@@ -174,5 +189,25 @@ describe('what passes for an upright of the set', () => {
     expect(found.verdict).toBe('passes for an upright');
     const alone = readsOf(roof(3200, [], [post(1)]), 'post-1');
     expect([alone.parts[0].likeUprights, alone.verdict]).toEqual([0, 'reads']);
+
+    // A plan may want a longer row, or none that leans, is short, or is not quite of one width.
+    const row = roof(3200, [], [0, 1, 2].map(post));
+    const under = (limits: Partial<UprightLimits>) =>
+      readsOf(setDark(row, { dark: { ...DARK, uprights: { ...UPRIGHTS, ...limits } } }), 'post-1');
+    expect(under({}).verdict).toBe('passes for an upright');
+    expect(under({ among: 3 }).verdict).toBe('reads');
+    expect(under({ leastHeight: 0.9 }).parts[0].likeUprights).toBe(null);
+    expect(under({ likeStops: 0, likeWidth: 1 }).verdict).toBe('reads');
+    const raked = row.setups.map((setup) => ({
+      ...setup,
+      move: { ...setup.move, keys: setup.move.keys.map((key) => ({ ...key, rollDegrees: 6 })) },
+    }));
+    const rolled = (leanDegrees: number) =>
+      readsOf(
+        { ...setDark(row, { dark: { ...DARK, uprights: { ...UPRIGHTS, leanDegrees } } }), setups: raked },
+        'post-1',
+      );
+    expect(rolled(8).parts[0].likeUprights).toBe(2);
+    expect(rolled(3).parts[0].likeUprights).toBe(null);
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { isRefused, type Refused } from '../../../src/core/light/advice';
 import { aimForHighlight } from '../../../src/core/light/aimForHighlight';
+import { streakOutlines } from '../../../src/core/light/streakOutline';
 import { type Highlight, highlightsAt, highlightsOver } from '../../../src/core/light/wetFloor';
 import { moveItem } from '../../../src/core/plan/edits/moveItem';
 import { raiseItems } from '../../../src/core/plan/edits/raiseItems';
@@ -61,6 +62,46 @@ describe('a highlight', () => {
     const [puddled] = seenIn(roof(backlight, 'puddled'));
     expect(puddled.brightest).toBeGreaterThan(highlight.brightest);
     expect(puddled.lengthMetres).toBeLessThan(highlight.lengthMetres / 2);
+  });
+
+  test('is outlined as long and as wide as it is told', () => {
+    const plan = roof(backlight);
+    const [{ at, outline }, ...others] = streakOutlines(plan, plan.setups[0], 0, highlight);
+    expect(others).toEqual([]);
+    expect(at).toEqual(highlight.at);
+    const across = (axis: 0 | 2) =>
+      Math.max(...outline.map((spot) => spot[axis])) - Math.min(...outline.map((spot) => spot[axis]));
+    // Lamp and lens lie on the line x = 0.
+    expect(across(2)).toBeCloseTo(highlight.lengthMetres, 6);
+    expect(across(0)).toBeCloseTo(highlight.widthMetres, 6);
+    expect(streakOutlines(plan, plan.setups[0], 0, { ...highlight, deckId: 'none' })).toEqual([]);
+  });
+
+  test('lies in the area that is wet, and only there', () => {
+    const outline = (nearest: number, farthest: number): [number, number][] => [
+      [-2, farthest],
+      [2, farthest],
+      [2, nearest],
+      [-2, nearest],
+    ];
+    const wet = (area: [number, number][], wetness: Ground['wetness'] = 'wet down') => {
+      const plan = roof(backlight, 'dry');
+      return seenIn({ ...plan, ground: { ...plan.ground, areas: [{ id: 'a', wetness, outline: area }] } })[0];
+    };
+    const [dry] = seenIn(roof(backlight, 'dry'));
+    // The mirror's place is between 2 and 2.5 m before the middle.
+    const there = wet(outline(highlight.at[2] + 4, highlight.at[2] - 4));
+    expect(there).toEqual(highlight);
+    const beside = wet(outline(-3, -4));
+    expect(beside.wetness).toBe('dry');
+    expect(beside.stops).toBeCloseTo(dry.stops, 9);
+    // Half of the streak: as long, on fewer places, and a little fainter where the brightest place is not wet.
+    const half = wet(outline(highlight.at[2] + 9, highlight.at[2] + 0.2));
+    expect(half.wetness).toBe('wet down');
+    expect(half.lengthMetres).toBe(highlight.lengthMetres);
+    expect(half.seen).toBeLessThan(highlight.seen);
+    expect(half.stops).toBeGreaterThan(dry.stops);
+    expect(wet(outline(5, -3), 'puddled').brightest).toBe(seenIn(roof(backlight, 'puddled'))[0].brightest);
   });
 
   test('of a lower lamp is mirrored by more of the water', () => {
