@@ -10,6 +10,7 @@ import { look, scratchFor } from '../../../src/core/sight/look';
 import { outsideOf } from '../../../src/core/sight/margin';
 import { stageOf } from '../../../src/core/sight/stage';
 import { dice } from '../../plans/draw';
+import { cases } from '../../thorough';
 import { smallRoof } from '../../unit/smallRoof';
 import { trianglesOf } from '../sight/pyramid';
 
@@ -90,7 +91,7 @@ function sampledEdges(plan: Plan): readonly [number, number] {
   return [left, right];
 }
 
-const SEEDS = Array.from({ length: 12 }, (_, k) => 3000 + k);
+const SEEDS = Array.from({ length: cases(12) }, (_, k) => 3000 + k);
 
 describe('a thing put on a line of the frame', () => {
   it.each(SEEDS)('meets it, and its distance stays: seed %i', (seed) => {
