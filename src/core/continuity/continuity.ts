@@ -1,4 +1,5 @@
 import type { Plan } from '../plan/schema/plan';
+import { type CheatFinding, cheatFindings } from './cheats';
 import { type DirtySingleFinding, dirtyFindings } from './dirty';
 import { type EyelineFinding, eyelineFindings } from './eyelines';
 import { type HeadroomFinding, headroomFindings } from './headroom';
@@ -19,7 +20,8 @@ export type ContinuityFinding =
   | MatchingSinglesFinding
   | DirtySingleFinding
   | HeadroomFinding
-  | KeySideFinding;
+  | KeySideFinding
+  | CheatFinding;
 
 /** What is found of one setup, worst first. */
 export interface SetupContinuity {
@@ -37,6 +39,7 @@ const CHECKS: readonly ((plan: Plan) => readonly ContinuityFinding[])[] = [
   dirtyFindings,
   headroomFindings,
   keySides,
+  cheatFindings,
 ];
 
 const WORST_FIRST: readonly Standing[] = ['breaks', 'said', 'holds'];

@@ -19,8 +19,10 @@ export interface KeySideFinding extends ContinuityBase<'key side'> {
   readonly established: KeyReading | null;
   /** At each instant asked at which the face shows. */
   readonly readings: readonly KeyReading[];
-  /** What has to turn to hold; null where nothing has to, or where nothing that the crew brings is the key. */
+  /** What has to turn to hold at `atSeconds`; null where nothing has to, or where nothing that the crew brings is the key. */
   readonly turn: KeyTurn | null;
+  /** The same at each instant asked at which the key is lost: who walks or turns in the scene may need another turn later. */
+  readonly turns: readonly { readonly seconds: number; readonly turn: KeyTurn }[];
 }
 
 const isSide = ({ from }: KeyReading): boolean => from === 'left' || from === 'right';
@@ -86,7 +88,12 @@ function findingOf(
   const rank = establishes ? [...RANK].reverse() : RANK;
   const first = pairs.reduce((a, b) => (rank.indexOf(b.standing) < rank.indexOf(a.standing) ? b : a));
   const { here, established, standing } = first;
-  const isLost = established !== null && isSide(established) && here.from !== established.from;
+  const turns = pairs.flatMap((pair) => {
+    const before = pair.established;
+    const isLost = before !== null && isSide(before) && pair.here.from !== before.from;
+    const turn = isLost ? turnBack(light, setup, master, performerId, before) : null;
+    return turn ? [{ seconds: pair.here.seconds, turn }] : [];
+  });
   return {
     kind: 'key side',
     standing,
@@ -99,7 +106,8 @@ function findingOf(
     key: here,
     established,
     readings,
-    turn: isLost ? turnBack(light, setup, master, performerId, established) : null,
+    turn: turns.find(({ seconds }) => seconds === here.seconds)?.turn ?? null,
+    turns,
   };
 }
 

@@ -211,26 +211,35 @@ function nearFor(plan: Plan, setup: Setup, seconds: number, subject: InFrame): s
   return best?.id ?? null;
 }
 
+/** What is asked of `makeDirty`. */
+export interface DirtyAsked {
+  readonly seconds: number;
+  /** Wanted, 0..1 of the frame. */
+  readonly share: number;
+  readonly nearId?: string;
+  readonly lengths?: LengthSystem;
+}
+
 /**
  * The camera from which somebody near takes a wanted share of the frame at an instant of the action's clock: round the
  * subject at the same height and distance, the eyes kept at their place in frame, the least way to either side that
  * does it. It never crosses a line that it is on one side of, nor lets the near one hide the subject's eyes. `share: 0`
  * makes the single clean. Null where the setup is about nobody, or nobody is nearer to the lens than its subject.
  */
-export function makeDirty(
+export function makeDirty(plan: Plan, setup: Setup, asked: DirtyAsked): MadeDirty | null {
+  const steps = makeDirtySteps(plan, setup, asked);
+  for (let step = steps.next(); ; step = steps.next()) if (step.done) return step.value;
+}
+
+/** The same step by step round the subject: yields how much of the way is looked at, 0..1, returns the camera. */
+export function* makeDirtySteps(
   plan: Plan,
   setup: Setup,
-  args: {
-    readonly seconds: number;
-    /** Wanted, 0..1 of the frame. */
-    readonly share: number;
-    readonly nearId?: string;
-    readonly lengths?: LengthSystem;
-  },
-): MadeDirty | null {
-  const { seconds, share: wanted, lengths = 'm' } = args;
+  asked: DirtyAsked,
+): Generator<number, MadeDirty | null, void> {
+  const { seconds, share: wanted, lengths = 'm' } = asked;
   const subject = mainOf(inFrameAt(plan, setup, seconds));
-  const nearId = subject && (args.nearId ?? nearFor(plan, setup, seconds, subject));
+  const nearId = subject && (asked.nearId ?? nearFor(plan, setup, seconds, subject));
   if (!subject || !isSingle(subject) || !nearId || nearId === subject.performerId) return null;
   const arc = new Arc(plan, setup, seconds, subject, nearId);
   const now = arc.try(0, 'fine');
@@ -271,6 +280,7 @@ export function makeDirty(
   while (sides.some(({ ended }) => ended === null)) {
     for (const side of sides) {
       if (side.ended !== null) continue;
+      yield Math.min(1, Math.abs(side.before.arcDegrees) / MOST_ARC_DEGREES);
       const settled = step(arc, side, wanted);
       if (!side.before.hidden) {
         least = Math.min(least, side.before.share);

@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { framingOf } from '../../../src/core/continuity/framing';
 import { poseOf } from '../../../src/core/optics/pose';
 import type { Camera } from '../../../src/core/optics/types';
-import { parsePlan } from '../../../src/core/plan/parse';
 import type { Plan } from '../../../src/core/plan/schema/plan';
+import { planFrom } from '../../plans/bare';
 import { smallRoofDocument } from '../../unit/smallRoof';
 
 /** The median man of the survey, ANSUR II (Army 2012, public data): stature 1755 mm. */
@@ -11,7 +11,7 @@ const STATURE = 1.755;
 
 function withOne(figure: 'male' | 'female', statureMetres: number): Plan {
   const base = smallRoofDocument();
-  const read = parsePlan({
+  return planFrom({
     ...base,
     cast: [
       {
@@ -24,8 +24,6 @@ function withOne(figure: 'male' | 'female', statureMetres: number): Plan {
     ],
     setups: [],
   });
-  if (!read.ok) throw new Error(read.faults[0]?.sentence);
-  return read.value;
 }
 
 const plan = withOne('male', STATURE);

@@ -119,9 +119,11 @@ describe('ways over the line', () => {
 });
 
 describe('three people', () => {
-  // The rule is one of two: between each pair of three runs a line of its own, so a camera that keeps to the line of one
-  // pair may be over that of another. Staged as an equal triangle about the middle, whose three lines part the roof in
-  // seven fields: inside, three off the sides and three off the corners.
+  // sadiyass.blogspot.com/2023/09/180-degree-rule.html, as glossaries have it: "The 180-degree rule states that two
+  // characters (or more) in a scene should always have the same left/right relationship with each other." So of three,
+  // each pair has a line of its own, and a camera that keeps to the line of one pair may be over that of another. Staged
+  // as an equal triangle about the middle, whose three lines part the roof in seven fields: inside, three off the sides
+  // and three off the corners.
   const spots = { ana: [-1, 0.577], bea: [1, 0.577], cyd: [0, -1.155] } as const;
   const pairs = [
     ['ana', 'bea'],
@@ -143,8 +145,34 @@ describe('three people', () => {
       .map(({ standing }) => standing);
   };
 
+  /** Which of a pair is farther left, seen from a place towards the middle: by bearings alone; 0 in about one line. */
+  const leftRight = (at: readonly [number, number], [a, b]: readonly (keyof typeof spots)[]) => {
+    const ahead = Math.atan2(-at[0], -at[1]);
+    const off = (who: keyof typeof spots) => {
+      const bearing = Math.atan2(spots[who][0] - at[0], spots[who][1] - at[1]);
+      return Math.atan2(Math.sin(ahead - bearing), Math.cos(ahead - bearing));
+    };
+    const apart = off(a) - off(b);
+    return Math.abs(apart) < 0.2 ? 0 : Math.sign(apart);
+  };
+
   test('off the side of the master holds all three', () => {
     expect(whatOf([0.8, 5])).toEqual(['holds', 'holds', 'holds']);
+  });
+
+  test('a pair holds where it has the left and right that the master has, all round', () => {
+    const master = [0, 5] as const;
+    for (let degrees = 5; degrees < 360; degrees += 15) {
+      const turn = (degrees * Math.PI) / 180;
+      const at = [6 * Math.sin(turn), 6 * Math.cos(turn)] as const;
+      const found = whatOf(at);
+      pairs.forEach((pair, k) => {
+        const seen = leftRight(at, pair);
+        if (seen === 0) return;
+        const told = seen === leftRight(master, pair) ? 'holds' : 'breaks';
+        expect(found[k], `${degrees} degrees round, ${pair}`).toBe(told);
+      });
+    }
   });
 
   test('off the next corner is over one line, off the next side over that and another, behind over all but one', () => {

@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { cameraReading } from '../../../src/core/continuity/cameraReading';
 import { focusTrack } from '../../../src/core/continuity/focusTrack';
 import { whereabouts } from '../../../src/core/form/figure/whereabouts';
-import { parsePlan } from '../../../src/core/plan/parse';
 import type { Plan } from '../../../src/core/plan/schema/plan';
+import { planFrom } from '../../plans/bare';
 import { smallRoofDocument } from '../smallRoof';
 
 const base = smallRoofDocument();
@@ -11,7 +11,7 @@ const [first] = base.setups;
 
 function planWith(setup: object, pupilToImageMm = 0): Plan {
   const mark = base.cast[0].marks[0];
-  const read = parsePlan({
+  return planFrom({
     ...base,
     place: { ...base.place, northDegrees: 30 },
     kit: { ...base.kit, lenses: base.kit.lenses.map((lens) => ({ ...lens, pupilToImageMm })) },
@@ -23,8 +23,6 @@ function planWith(setup: object, pupilToImageMm = 0): Plan {
     ],
     setups: [{ ...first, ...setup }],
   });
-  if (!read.ok) throw new Error(read.faults[0]?.sentence);
-  return read.value;
 }
 
 const key = (atSeconds: number, position: number[], headingDegrees = 0) => ({

@@ -3,8 +3,8 @@ import { framingOf } from '../../../src/core/continuity/framing';
 import { reframing, towardsWhat } from '../../../src/core/continuity/reframing';
 import { cameraAt } from '../../../src/core/optics/camera';
 import { reframe } from '../../../src/core/plan/edits/reframe';
-import { parsePlan } from '../../../src/core/plan/parse';
 import type { Plan } from '../../../src/core/plan/schema/plan';
+import { planFrom } from '../../plans/bare';
 import { smallRoofDocument } from '../smallRoof';
 
 const base = smallRoofDocument();
@@ -15,7 +15,7 @@ function roofWith(changes: {
   readonly pieces?: readonly object[];
   readonly gear?: readonly object[];
 }): Plan {
-  const read = parsePlan({
+  return planFrom({
     ...base,
     pieces: [...base.pieces, ...(changes.pieces ?? [])],
     gear: changes.gear ?? [],
@@ -37,8 +37,6 @@ function roofWith(changes: {
       },
     ],
   });
-  if (!read.ok) throw new Error(read.faults[0]?.sentence);
-  return read.value;
 }
 
 const asked = { lensId: 'twice', performerId: 'ana', seconds: 0, behindMetres: 10 };
