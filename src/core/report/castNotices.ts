@@ -7,6 +7,7 @@ import type { Plan } from '../plan/schema/plan';
 import { formatSeconds } from '../units/seconds';
 import { hypot } from '../units/steadyMath';
 import { type BlockingFault, beatName, fault, markName, metres, whereOf } from './blockingFaults';
+import { listed } from './listed';
 import type { Notice } from './types';
 import { markFaults, unstandable, walkFaults } from './walkFaults';
 
@@ -54,7 +55,7 @@ function spotFaults(plan: Plan): BlockingFault[] {
           fault({
             about: 'spot',
             where: whereOf(performer),
-            sentence: `${performer.label} and ${other.performer.label} are ${metres(apart)} apart at ${formatSeconds(at)}, one in the other. Bodies need ${metres(BODIES_METRES)}.`,
+            sentence: `${performer.label} and ${other.performer.label} are ${metres(apart)} apart at ${formatSeconds(at)}, one in the other. Move one: bodies need ${metres(BODIES_METRES)}.`,
             performerId: performer.id,
           }),
         );
@@ -76,7 +77,7 @@ function timeFaults(plan: Plan): BlockingFault[] {
           fault({
             about: 'beats',
             where: 'Beats',
-            sentence: `${labels.slice(0, -1).join(', ')} and ${labels[labels.length - 1]} are at one moment, ${formatSeconds(atSeconds)}. Move one, or take it out.`,
+            sentence: `${listed(labels)} are at one moment, ${formatSeconds(atSeconds)}. Move one, or take it out.`,
           }),
         ],
   );
@@ -176,6 +177,16 @@ const cheatFaults = (plan: Plan): BlockingFault[] =>
  * sentence, with the edit that mends it where there is one.
  */
 export function blockingFaults(plan: Plan): readonly BlockingFault[] {
+  const known = kept.get(plan);
+  if (known) return known;
+  const faults = faultsOf(plan);
+  kept.set(plan, faults);
+  return faults;
+}
+
+const kept = new WeakMap<Plan, readonly BlockingFault[]>();
+
+function faultsOf(plan: Plan): readonly BlockingFault[] {
   const done = new Set(handOversOf(plan).map(({ passId }) => passId));
   return [
     ...timeFaults(plan),

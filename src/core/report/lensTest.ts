@@ -2,6 +2,7 @@ import { type Holding, holdingsOf } from '../continuity/holding';
 import type { Plan } from '../plan/schema/plan';
 import { formatSeconds } from '../units/seconds';
 import type { LensTry } from './lensTries';
+import { listed } from './listed';
 import { setupReportSteps } from './setupReport';
 import type { SetupReport } from './types';
 
@@ -28,9 +29,6 @@ export function* lensTrialSteps(
 
 const lasting = (spans: Holding['heldSpans']): number =>
   spans.reduce((sum, [from, to]) => sum + to - from, 0);
-
-const listed = (names: readonly string[]): string =>
-  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names[names.length - 1]}`;
 
 const holdsAll = ({ holdings }: LensTrial, wanted: readonly string[]): boolean =>
   holdings.every(({ performerId, heldThroughout }) => !wanted.includes(performerId) || heldThroughout);

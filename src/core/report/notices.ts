@@ -7,9 +7,12 @@ import type { Setup } from '../plan/schema/setup';
 import { solidAround } from '../sight/inside';
 import { departmentNotices } from './cameraNotices';
 import { castNotices } from './castNotices';
+import { lightNotices } from './light/lightNotices';
 import { modelNotices } from './modelNotices';
 import { roofNotices } from './roofNotices';
+import { skyNotices } from './skyNotices';
 import type { Notice } from './types';
+import { wetNotices } from './wetNotices';
 
 function cameraNotices(plan: Plan, setup: Setup): Notice[] {
   const [from, to] = spanOf(plan, setup);
@@ -66,7 +69,7 @@ export function noticesOf(plan: Plan): Notice[] {
       sentence: `The outline of ${piece.label} crosses itself, so its surface is a guess. Draw it round the edge.`,
     });
   }
-  notices.push(...roofNotices(plan), ...modelNotices(plan));
+  notices.push(...roofNotices(plan), ...wetNotices(plan), ...skyNotices(plan), ...modelNotices(plan));
   for (const performer of plan.cast) {
     if (performer.marks.length > 0) continue;
     notices.push({
@@ -74,7 +77,7 @@ export function noticesOf(plan: Plan): Notice[] {
       sentence: `${performer.label} has no mark and is in no picture. Put a mark on the deck.`,
     });
   }
-  notices.push(...castNotices(plan));
+  notices.push(...castNotices(plan), ...lightNotices(plan));
   for (const setup of plan.setups)
     notices.push(...cameraNotices(plan, setup), ...departmentNotices(plan, setup));
   return notices;

@@ -1,8 +1,15 @@
+import { cautionsOf } from '../cautions/cautions';
 import { spanOf } from '../optics/camera';
 import type { Plan } from '../plan/schema/plan';
+import type { Setup } from '../plan/schema/setup';
+import { inOneGo } from '../units/steps';
 import { continuityEntries, coverageReport } from './continuity/continuityEntries';
+import { darkened } from './light/darkened';
+import { lightSteps } from './light/lightOf';
+import type { SetupLight } from './light/types';
 import { noticesOf } from './notices';
-import { setupReportSteps } from './setupReport';
+import { powerReport } from './power/powerReport';
+import { type Asked, setupReportSteps } from './setupReport';
 import type { Report, SetupReport } from './types';
 
 /** What a report is to be about; all of it where nothing is said. */
@@ -25,14 +32,49 @@ function setupsAsked(plan: Plan, { setupIds, at }: ReportOptions): Plan['setups'
   });
 }
 
-/** Puts setup reports together; the page and the command line share it with the one-go form below. */
-export function assembleReport(plan: Plan, setups: readonly SetupReport[]): Report {
+/** What one setup sees, and its light. */
+export interface LitSetup {
+  readonly seen: SetupReport;
+  readonly light: SetupLight;
+}
+
+/** The share of a setup's work that counts as done once all is seen and only its light is left: an estimate. */
+const SEEN_SHARE = 0.9;
+
+/** Reads one setup, over its span or at an instant: what it sees, then how that is lit. Yields the done share, 0..1. */
+export function* litSetupSteps(
+  plan: Plan,
+  setup: Setup,
+  asked: Asked = 'span',
+): Generator<number, LitSetup, void> {
+  const seeing = setupReportSteps(plan, setup, asked);
+  let seen = seeing.next();
+  for (; !seen.done; seen = seeing.next()) yield SEEN_SHARE * seen.value;
+  const lighting = lightSteps(plan, setup, seen.value);
+  let light = lighting.next();
+  for (; !light.done; light = lighting.next()) yield SEEN_SHARE + (1 - SEEN_SHARE) * light.value;
+  return { seen: seen.value, light: light.value };
+}
+
+/** The same in one go. */
+export function litSetup(plan: Plan, setup: Setup, asked: Asked = 'span'): LitSetup {
+  return inOneGo(litSetupSteps(plan, setup, asked));
+}
+
+/** Puts setup reports together; the command line, which reads setups side by side, shares it with the form below. */
+export function assembleReport(plan: Plan, setups: readonly LitSetup[]): Report {
   const continuity = continuityEntries(plan);
   return {
     standclearReport: 1,
     title: plan.title,
-    setups: setups.map((setup) => ({ ...setup, continuity: continuity.get(setup.id) ?? [] })),
+    setups: setups.map(({ seen, light }) => ({
+      ...darkened(plan, seen, light),
+      light,
+      continuity: continuity.get(seen.id) ?? [],
+    })),
     coverage: coverageReport(plan),
+    cautions: cautionsOf(plan),
+    power: powerReport(plan),
     notices: noticesOf(plan),
   };
 }
@@ -41,9 +83,9 @@ export function assembleReport(plan: Plan, setups: readonly SetupReport[]): Repo
 export function reportOf(plan: Plan, options: ReportOptions = {}): Report {
   const setups = setupsAsked(plan, options);
   const asked = options.at === undefined ? ('span' as const) : { at: options.at };
-  const reports: SetupReport[] = [];
+  const reports: LitSetup[] = [];
   for (const setup of setups) {
-    const steps = setupReportSteps(plan, setup, asked);
+    const steps = litSetupSteps(plan, setup, asked);
     for (let step = steps.next(); ; step = steps.next()) {
       if (step.done) {
         reports.push(step.value);

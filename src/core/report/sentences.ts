@@ -2,6 +2,7 @@ import { formatLength, type LengthSystem } from '../units/lengths';
 import { NBSP } from '../units/numbers';
 import { formatSeconds } from '../units/seconds';
 import { formatShare } from '../units/shares';
+import { isSeen } from './seen';
 import type { Extent, FrameEdge, ItemReport, SetupReport, Span } from './types';
 
 /** One finding in words: the item's name, and what is to be said of it. `${name}: ${text}` or `${name} ${text}`. */
@@ -13,13 +14,17 @@ export interface FindingSentence {
   readonly colon: boolean;
 }
 
-/** Names of parts that stand for several things. */
-const isPlural = (part: string): boolean => part.endsWith('s') && !part.endsWith('ss');
+/** Parts that end like several things and are one. */
+const SINGULAR: ReadonlySet<string> = new Set(['lens', 'chassis']);
+/** Whether a part's name stands for several things. */
+export const isPlural = (part: string): boolean =>
+  part.endsWith('s') && !part.endsWith('ss') && !SINGULAR.has(part);
 
 /** A part counts as named when it makes up this share of the largest part. */
 const WORTH_NAMING = 0.3;
 
-function partsInWords(
+/** The largest of some parts in words, at most two: `the column and legs`; null for none. */
+export function partsInWords(
   parts: ItemReport['parts'],
 ): { readonly words: string; readonly plural: boolean } | null {
   const named = parts.filter((part) => part.share >= parts[0].share * WORTH_NAMING).slice(0, 2);
@@ -50,8 +55,8 @@ export function placeInFrame(extent: Extent | null, touching: readonly FrameEdge
   return 'in the middle third';
 }
 
-/** When, in words: empty for one instant. */
-function time(spans: readonly Span[], [from, to]: Span): string {
+/** When, in words with a space before them: empty for one instant. */
+export function timeWords(spans: readonly Span[], [from, to]: Span): string {
   if (from === to || spans.length === 0) return '';
   const [first] = spans;
   if (spans.length === 1 && first[0] <= from && first[1] >= to) return ' all through';
@@ -88,8 +93,18 @@ function showing(item: ItemReport, setup: SetupReport): FindingSentence {
   const subject = parts ? `${parts.words} ${verb}` : 'it shows';
   const mirror = item.mirroredShare > 0 ? ', and in a reflection' : '';
   const text =
-    `${subject} ${placeInFrame(item.extent, item.touches)}${time(item.spans, setup.seconds)}, ` +
+    `${subject} ${placeInFrame(item.extent, item.touches)}${timeWords(item.spans, setup.seconds)}, ` +
     `${ofFrame(item.share)}${layerWords(item, setup)}${mirror}.`;
+  return { name: item.label, text, colon: true };
+}
+
+/** How it reads is in the sentences about light; here, what of it is there where nobody sees it. */
+function lost(item: ItemReport, setup: SetupReport): FindingSentence {
+  const parts = partsInWords(item.parts);
+  const verb = parts?.plural ? 'are' : 'is';
+  const text =
+    `${parts ? `${parts.words} ${verb}` : 'it is'} ${placeInFrame(item.extent, item.touches)}` +
+    `${timeWords(item.spans, setup.seconds)}, lost in the dark.`;
   return { name: item.label, text, colon: true };
 }
 
@@ -99,7 +114,7 @@ function mirrored(item: ItemReport, setup: SetupReport): FindingSentence {
   const hidden = item.coveredBy.length > 0 ? `, itself behind ${namesOf(item.coveredBy, setup)}` : '';
   const text =
     `${parts ? `${parts.words} ${verb}` : 'it shows'} only in a reflection` +
-    `${time(item.mirroredSpans, setup.seconds)}, ${ofFrame(item.mirroredShare)}${hidden}.`;
+    `${timeWords(item.mirroredSpans, setup.seconds)}, ${ofFrame(item.mirroredShare)}${hidden}.`;
   return { name: item.label, text, colon: true };
 }
 
@@ -127,17 +142,30 @@ function outside(item: ItemReport, setup: SetupReport, lengths: LengthSystem): F
   };
 }
 
+/** Why it may be seen all the same, with a space before it; empty where nobody said so. */
+function acceptedWords({ wish, verdict, accepted }: ItemReport): string {
+  return accepted && wish === 'keep out' && isSeen(verdict)
+    ? ` Let show: ${accepted.reason.replace(/\.$/, '')}.`
+    : '';
+}
+
 /**
- * What the report says of an item in a setup, as a sentence of the house: what, where, when, how much.
- * Seconds are those of the action's clock.
+ * What the report says of an item in a setup, as a sentence of the house: what, where, when, how much, and the reason
+ * where it was let show. Seconds are those of the action's clock.
  */
 export function findingSentence(
   item: ItemReport,
   setup: SetupReport,
   lengths: LengthSystem = 'm',
 ): FindingSentence {
+  const told = plainSentence(item, setup, lengths);
+  return { ...told, text: `${told.text}${acceptedWords(item)}` };
+}
+
+function plainSentence(item: ItemReport, setup: SetupReport, lengths: LengthSystem): FindingSentence {
   if (item.verdict === 'showing') return showing(item, setup);
   if (item.verdict === 'mirrored') return mirrored(item, setup);
+  if (item.verdict === 'lost in the dark') return lost(item, setup);
   if (item.verdict === 'covered') {
     const behind =
       item.coveredBy.length > 0 ? `wholly behind ${namesOf(item.coveredBy, setup)}` : 'wholly hidden';

@@ -2,12 +2,14 @@ import { frameShapeOf, spanOf } from '../optics/camera';
 import { angleDegrees } from '../optics/gate';
 import { swayReach } from '../optics/sway';
 import type { FrameShape } from '../optics/types';
+import { reasonToShow } from '../plan/edits/shows';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
 import { runsOf } from '../sight/frames';
 import { moveOutOf, type Outside } from '../sight/margin';
 import { type Reading, readSetup } from '../sight/reading';
 import { INSIDE, type ItemTally, MIRRORED, SHOWS } from '../sight/tally';
+import { inOneGo } from '../units/steps';
 import type { FrameEdge, ItemReport, Margin, SetupReport, Span, Verdict } from './types';
 
 /** Which seconds to report: the setup's whole span, or one instant inside it. */
@@ -59,7 +61,7 @@ function verdictOf(tally: ItemTally, margin: Margin | null, plan: Plan): Verdict
 }
 
 /** How much nearer the sway may bring what lies so far outside the frame; nothing where it is not counted. */
-function swayOf(
+export function swayOf(
   { sway }: Setup,
   { metres, frameWidths }: Outside,
   frame: FrameShape,
@@ -91,6 +93,7 @@ function itemReport(plan: Plan, setup: Setup, reading: Reading, item: number): I
     (frame) => frame >= 0,
   );
   const worstFrame = worst ?? 0;
+  const reason = reasonToShow(plan, id, setup.id);
   const isInside = tally.share.frame >= 0 || (tally.covered.frame >= 0 && !nearest);
   return {
     id,
@@ -114,6 +117,7 @@ function itemReport(plan: Plan, setup: Setup, reading: Reading, item: number): I
     moveOutMetres: isInside
       ? moveOutOf(reading.at(worstFrame).stage, item, reading.at(worstFrame).camera)
       : null,
+    ...(reason !== null && { accepted: { reason } }),
   };
 }
 
@@ -146,10 +150,5 @@ export function* setupReportSteps(
 }
 
 /** Reports one setup in one go. */
-export function setupReport(plan: Plan, setup: Setup, asked: Asked = 'span'): SetupReport {
-  const steps = setupReportSteps(plan, setup, asked);
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
-}
+export const setupReport = (plan: Plan, setup: Setup, asked: Asked = 'span'): SetupReport =>
+  inOneGo(setupReportSteps(plan, setup, asked));

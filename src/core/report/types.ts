@@ -1,13 +1,17 @@
+import type { Caution } from '../cautions/types';
 import type { ContinuityFinding } from '../continuity/continuity';
 import type { Coverage, CoverageHole } from '../continuity/coverage';
 import type { Wish } from '../plan/schema/texts';
+import type { SetupLight } from './light/types';
+import type { PowerReport } from './power/types';
 
 /**
  * What an item does in a setup, worst first over the span:
- * showing; mirrored, seen only in a reflecting surface; covered, inside the frame line but wholly behind something;
- * close, outside but within the plan's safety margin; clear.
+ * showing; mirrored, seen only in a reflecting surface; lost in the dark, showing, but nowhere with a contrast and a
+ * brightness that would read (see `darkened`: it takes the light to know); covered, inside the frame line but wholly
+ * behind something; close, outside but within the plan's safety margin; clear.
  */
-export const VERDICTS = ['showing', 'mirrored', 'covered', 'close', 'clear'] as const;
+export const VERDICTS = ['showing', 'mirrored', 'lost in the dark', 'covered', 'close', 'clear'] as const;
 export type Verdict = (typeof VERDICTS)[number];
 
 /** [from, to] on the action's clock, seconds. */
@@ -61,6 +65,8 @@ export interface ItemReport {
   readonly worstAtSeconds: number;
   /** Smallest move along the frame's width that takes all of it out at the worst instant, signed towards frame right; null when outside. */
   readonly moveOutMetres: number | null;
+  /** Why it may be seen all the same, where the plan lets it show in this setup; left out elsewhere. */
+  readonly accepted?: { readonly reason: string };
 }
 
 /** Something about the plan or a setup that a person should know before trusting its findings. */
@@ -84,8 +90,9 @@ export interface SetupReport {
 /** A finding of continuity with its words. */
 export type ContinuityEntry = ContinuityFinding & { readonly sentence: string };
 
-/** What one setup sees of every item, and how it cuts together with the others. */
+/** What one setup sees of every item, how it is lit, and how it cuts together with the others. */
 export interface JudgedSetup extends SetupReport {
+  readonly light: SetupLight;
   /** Over its whole span, worst first, whatever instant was asked for: a cut is about more than an instant. */
   readonly continuity: readonly ContinuityEntry[];
 }
@@ -108,4 +115,8 @@ export interface Report extends NightReport {
   readonly setups: readonly JudgedSetup[];
   /** Of the whole plan, whichever setups were asked for. */
   readonly coverage: CoverageReport;
+  /** Of the whole plan too. */
+  readonly power: PowerReport;
+  /** Of the whole plan too: what on this roof can hurt somebody, what breaks a figure first. */
+  readonly cautions: readonly Caution[];
 }

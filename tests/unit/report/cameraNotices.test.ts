@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { frameShapeOf } from '../../../src/core/optics/camera';
-import { parsePlan } from '../../../src/core/plan/parse';
 import type { Plan } from '../../../src/core/plan/schema/plan';
 import { departmentNotices } from '../../../src/core/report/cameraNotices';
 import { findingSentence } from '../../../src/core/report/sentences';
 import { setupReport } from '../../../src/core/report/setupReport';
+import { planFrom } from '../../plans/bare';
 import { smallRoofDocument } from '../smallRoof';
 
 const base = smallRoofDocument();
@@ -28,7 +28,7 @@ const track = {
 };
 
 function planWith(setup: object, lens: object = {}, gear: readonly object[] = []): Plan {
-  const read = parsePlan({
+  return planFrom({
     ...base,
     gear: [...base.gear, ...gear],
     kit: {
@@ -37,8 +37,6 @@ function planWith(setup: object, lens: object = {}, gear: readonly object[] = []
     },
     setups: [{ ...first, ...setup }],
   });
-  if (!read.ok) throw new Error(read.faults[0]?.sentence);
-  return read.value;
 }
 
 const said = (plan: Plan): string[] =>

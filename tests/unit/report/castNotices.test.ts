@@ -5,8 +5,10 @@ import type { Piece } from '../../../src/core/plan/schema/pieces';
 import type { Plan } from '../../../src/core/plan/schema/plan';
 import { blockingFaults, castNotices } from '../../../src/core/report/castNotices';
 import { noticesOf } from '../../../src/core/report/notices';
+import { reportOf } from '../../../src/core/report/report';
 import { DEMO, readPlan } from '../../plans/readPlan';
 import { sound, twoOnARoof } from '../plan/edits/blockingPlan';
+import { smallRoof } from '../smallRoof';
 
 const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
 const sentences = (plan: Plan): string[] => castNotices(sound(plan)).map(({ sentence }) => plain(sentence));
@@ -167,7 +169,7 @@ describe('people', () => {
   test('two on one spot, unless one of them sits', () => {
     const at = [mark('b', 'begin', [0.2, 0])];
     expect(sentences(blocked([mark('a', 'begin', [0, 0])], at))).toEqual([
-      'Abel and Bea are 0.20 m apart at 0.0 s, one in the other. Bodies need 0.30 m.',
+      'Abel and Bea are 0.20 m apart at 0.0 s, one in the other. Move one: bodies need 0.30 m.',
     ]);
     expect(sentences(blocked([mark('a', 'begin', [0, 0], { stance: 'sit' })], at))).toEqual([]);
     // They meet half way, neither at a beat of theirs.
@@ -216,6 +218,12 @@ test('beats at one moment, and a setup that covers none', () => {
     'Begin and Middle are at one moment, 0.0 s. Move one, or take it out.',
     'Wide covers no time: “Begin” and “Middle” are at one moment. Move a beat, or take another.',
   ]);
+});
+
+test('beats may stand in the plan in any order', () => {
+  const plan = smallRoof();
+  const shuffled = { ...plan, beats: [...plan.beats].reverse() };
+  expect(reportOf(shuffled, { at: 1 })).toEqual(reportOf(plan, { at: 1 }));
 });
 
 test('a cheat into a wall is taken back by what comes with it', () => {

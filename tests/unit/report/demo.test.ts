@@ -55,7 +55,7 @@ test.each(['wide', 'alongside', 'high', 'last-wide'])('in %s most of what should
   expect(clear.length).toBeGreaterThan(gear.length / 2);
 });
 
-test('no camera stands inside anything, and nothing is said but that its parapet is lower than a guard', () => {
+test('no camera stands inside anything; its parapet is lower than a guard, and its shutter is safe under the sign', () => {
   const { notices } = reportOf(demo, { setupIds: [] });
   expect(notices.map(({ where }) => where)).toEqual(['Performer Rui']);
   expect(notices[0].sentence).toContain('without a guard of about 1.1');

@@ -7,17 +7,11 @@ import { projectPoint } from '../../../src/core/optics/project';
 import type { Plan } from '../../../src/core/plan/schema/plan';
 import { type LensTrial, lensAnswer, lensTrialSteps } from '../../../src/core/report/lensTest';
 import { allLensTries } from '../../../src/core/report/lensTries';
+import { inOneGo } from '../../../src/core/units/steps';
 import { alongside } from '../../plans/alongside';
 
-function drained<Value>(steps: Generator<number, Value, void>): Value {
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
-}
-
 const trialsOf = (plan: Plan): LensTrial[] =>
-  allLensTries(plan, plan.setups[0]).map((each) => drained(lensTrialSteps(plan, each, null)));
+  allLensTries(plan, plan.setups[0]).map((each) => inOneGo(lensTrialSteps(plan, each, null)));
 
 describe('which lens holds both', () => {
   // Common practice: of a 40, 65, 100 mm set at 2×, alongside two players a metre and a half apart, the 100 is too
@@ -43,7 +37,7 @@ describe('which lens holds both', () => {
 
   test('at one instant the answer says when, and whom the next one does not hold', () => {
     const plan = alongside(3.6);
-    const trials = allLensTries(plan, plan.setups[0]).map((each) => drained(lensTrialSteps(plan, each, 2)));
+    const trials = allLensTries(plan, plan.setups[0]).map((each) => inOneGo(lensTrialSteps(plan, each, 2)));
     expect(lensAnswer(trials, ['ana', 'bea'])).toMatch(
       /^65 mm is the tightest that holds Ana and Bea at 2\.0\u00a0s\. 100 mm does not hold (Ana|Bea|Ana and Bea)\.$/,
     );

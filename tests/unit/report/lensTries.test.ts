@@ -1,10 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { stateAt } from '../../../src/core/optics/camera';
-import { parsePlan } from '../../../src/core/plan/parse';
 import type { Plan } from '../../../src/core/plan/schema/plan';
 import { lensAnswer, lensTrialSteps } from '../../../src/core/report/lensTest';
 import { allLensTries, lensTries, presentTry } from '../../../src/core/report/lensTries';
+import { inOneGo } from '../../../src/core/units/steps';
 import { alongside } from '../../plans/alongside';
+import { planFrom } from '../../plans/bare';
 
 /** Two abreast and a dolly beside them, with a 2× zoom of 40 to 100 mm in the kit and on the camera. */
 function zoomed(focals: readonly [number, number] | null): Plan {
@@ -12,13 +13,11 @@ function zoomed(focals: readonly [number, number] | null): Plan {
   const [prime] = plan.kit.lenses;
   const [setup] = plan.setups;
   const keys = setup.move.keys.map((key, k) => (focals ? { ...key, focalMm: focals[k] } : key));
-  const read = parsePlan({
+  return planFrom({
     ...plan,
     kit: { ...plan.kit, lenses: [prime, { ...prime, id: 'zoom', label: 'Zoom', longestMm: 100 }] },
     setups: [{ ...setup, lens: 'zoom', move: { ...setup.move, keys } }],
   });
-  if (!read.ok) throw new Error(read.faults[0]?.sentence);
-  return read.value;
 }
 const triesOf = (plan: Plan) => allLensTries(plan, plan.setups[0]);
 
@@ -58,10 +57,9 @@ describe('a zoom in the kit is tried', () => {
 
   test('and the answer says at which end it holds them', () => {
     const plan = zoomed([40, 65]);
-    const trials = lensTries(plan, plan.setups[0], plan.kit.lenses[1]).map((each) => {
-      const steps = lensTrialSteps(plan, each, 4);
-      for (let step = steps.next(); ; step = steps.next()) if (step.done) return step.value;
-    });
+    const trials = lensTries(plan, plan.setups[0], plan.kit.lenses[1]).map((each) =>
+      inOneGo(lensTrialSteps(plan, each, 4)),
+    );
     expect(trials.map(({ holdings }) => holdings.every(({ heldThroughout }) => heldThroughout))).toEqual([
       true,
       true,

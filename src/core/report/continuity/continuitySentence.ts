@@ -1,6 +1,7 @@
 import type { ContinuityFinding } from '../../continuity/continuity';
 import type { Plan } from '../../plan/schema/plan';
 import type { LengthSystem } from '../../units/lengths';
+import { cheatSentence } from './cheatSentence';
 import { dirtySentence } from './dirtySentence';
 import { eyelineSentence } from './eyelineSentence';
 import { headroomSentence } from './headroomSentence';
@@ -35,5 +36,7 @@ export function continuitySentence(
       return headroomSentence(plan, finding);
     case 'key side':
       return keySideSentence(plan, finding);
+    case 'cheat':
+      return cheatSentence(plan, finding, lengths);
   }
 }

@@ -1,6 +1,7 @@
 import type { ContinuityBase } from '../../continuity/types';
 import type { Plan } from '../../plan/schema/plan';
 import { setupLetter } from '../../plan/setupLetter';
+import { listed } from '../listed';
 
 /** A setup's letter; its id where the plan does not have it. */
 export function letterOf(plan: Plan, setupId: string | null): string {
@@ -13,11 +14,11 @@ export const nameOf = (plan: Plan, performerId: string): string =>
   plan.cast.find(({ id }) => id === performerId)?.label ?? performerId;
 
 /** `Nuno`, `Nuno and Vera`, `Nuno, Vera and Rui`; with `or` between the last two where that is said. */
-export function namesOf(plan: Plan, performerIds: readonly string[], between = 'and'): string {
-  const names = performerIds.map((id) => nameOf(plan, id));
-  const last = names[names.length - 1] ?? '';
-  return names.length < 2 ? last : `${names.slice(0, -1).join(', ')} ${between} ${last}`;
-}
+export const namesOf = (plan: Plan, performerIds: readonly string[], between = 'and'): string =>
+  listed(
+    performerIds.map((id) => nameOf(plan, id)),
+    between,
+  );
 
 /** The letters of a finding's setup and of the one it is held against. */
 export const lettersOf = (

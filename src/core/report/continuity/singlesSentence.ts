@@ -4,6 +4,7 @@ import { formatDegrees } from '../../units/angles';
 import { formatLength, type LengthSystem } from '../../units/lengths';
 import { formatNumber, NBSP } from '../../units/numbers';
 import { formatShare } from '../../units/shares';
+import { listed } from '../listed';
 import { lettersOf } from './names';
 
 /** No more differences than this in a sentence, the worst ones. */
@@ -38,11 +39,6 @@ function clause({ aspect, values: [other, own], apart }: SinglesDifference, leng
         : `the look is ${degrees(Math.abs(own))} off the lens for ${degrees(Math.abs(other))}`;
   }
 }
-
-const listed = (clauses: readonly string[]): string =>
-  clauses.length < 2
-    ? clauses.join('')
-    : `${clauses.slice(0, -1).join(', ')} and ${clauses[clauses.length - 1]}`;
 
 /** How two singles match, or in what they differ most. */
 export function singlesSentence(
