@@ -1,6 +1,12 @@
 /** A cell: numbers are written as they are, not rounded; null is an empty cell. */
 export type CsvCell = string | number | null;
 
+/** A cell whose text is gone over, as what shows on a terminal is; numbers stay. */
+export const cleanCell =
+  (clean: (text: string) => string) =>
+  (cell: CsvCell): CsvCell =>
+    typeof cell === 'string' ? clean(cell) : cell;
+
 /** A spreadsheet takes text that starts like this for a formula and runs it. */
 const FORMULA_START = /^[=+\-@\t\r]/;
 const NEEDS_QUOTES = /[",\r\n]|^\s|\s$/;

@@ -6,6 +6,7 @@ import { MeshBuffers } from './glb/buffers';
 import { cameraOf } from './glb/cameras';
 import { packGlb } from './glb/container';
 import { type GltfCamera, type GltfLight, type GltfMesh, type GltfNode, listed } from './glb/document';
+import { groupBy } from './glb/groupBy';
 import { lightOf } from './glb/lamps';
 import { Materials } from './glb/materials';
 import { trianglesOf } from './glb/partMesh';
@@ -77,18 +78,6 @@ export function planToGlb(plan: Plan, seconds: number): Uint8Array {
     ...lists,
   };
   return packGlb(document, binary);
-}
-
-/** Groups what has triangles by a key, in the order of first appearance. */
-function groupBy(parts: readonly PlacedPart[], key: (part: PlacedPart) => string): Map<string, PlacedPart[]> {
-  const groups = new Map<string, PlacedPart[]>();
-  for (const part of parts) {
-    if (part.shape.indices.length === 0) continue;
-    const group = groups.get(key(part));
-    if (group) group.push(part);
-    else groups.set(key(part), [part]);
-  }
-  return groups;
 }
 
 function extrasOf(form: ItemForm, part: string, placed: readonly PlacedPart[]): Record<string, unknown> {

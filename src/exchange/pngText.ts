@@ -1,3 +1,5 @@
+import { crc32 } from './crc32';
+
 /** Length, type and check of a chunk around its data, bytes. */
 const AROUND = 12;
 /** The signature, and the header chunk that has to come first. */
@@ -5,21 +7,6 @@ const BEFORE_TEXTS = 8 + AROUND + 13;
 const SIGNATURE = [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a];
 /** The most that a keyword may have, characters. */
 const LONGEST_KEYWORD = 79;
-
-/** Source: [png] */
-const POLYNOMIAL = 0xedb88320;
-const CRC_OF_BYTE = Uint32Array.from({ length: 256 }, (_, byte) => {
-  let crc = byte;
-  for (let bit = 0; bit < 8; bit += 1) crc = crc & 1 ? (crc >>> 1) ^ POLYNOMIAL : crc >>> 1;
-  return crc;
-});
-
-/** The check of a chunk: over its type and its data. Source: [png] */
-export function crcOf(bytes: Uint8Array): number {
-  let crc = 0xffffffff;
-  for (const byte of bytes) crc = CRC_OF_BYTE[(crc ^ byte) & 0xff] ^ (crc >>> 8);
-  return (crc ^ 0xffffffff) >>> 0;
-}
 
 const latin = (text: string): Uint8Array => Uint8Array.from(text, (letter) => letter.charCodeAt(0));
 const isLatin = (text: string): boolean => [...text].every((letter) => letter.charCodeAt(0) <= 0xff);
@@ -34,22 +21,27 @@ function joined(parts: readonly Uint8Array[]): Uint8Array<ArrayBuffer> {
   return all;
 }
 
-function chunk(type: string, data: Uint8Array): Uint8Array {
+/** A chunk: its length, type, data and check. Source: [png] */
+export function pngChunk(type: string, data: Uint8Array): Uint8Array {
   const body = joined([latin(type), data]);
   const bytes = new Uint8Array(body.length + 8);
   const view = new DataView(bytes.buffer);
   view.setUint32(0, data.length);
   bytes.set(body, 4);
-  view.setUint32(body.length + 4, crcOf(body));
+  view.setUint32(body.length + 4, crc32(body));
   return bytes;
 }
+
+/** A PNG of chunks. Source: [png] */
+export const pngOf = (chunks: readonly Uint8Array[]): Uint8Array<ArrayBuffer> =>
+  joined([Uint8Array.from(SIGNATURE), ...chunks]);
 
 /** A field as a chunk: Latin-1 where its text has no other letters, else UTF-8. Source: [png] */
 function textChunk(keyword: string, text: string): Uint8Array {
   const key = latin(keyword);
-  if (isLatin(text)) return chunk('tEXt', joined([key, Uint8Array.of(0), latin(text)]));
+  if (isLatin(text)) return pngChunk('tEXt', joined([key, Uint8Array.of(0), latin(text)]));
   // Not compressed, no language, no translated keyword.
-  return chunk('iTXt', joined([key, Uint8Array.of(0, 0, 0, 0, 0), new TextEncoder().encode(text)]));
+  return pngChunk('iTXt', joined([key, Uint8Array.of(0, 0, 0, 0, 0), new TextEncoder().encode(text)]));
 }
 
 /**

@@ -1,5 +1,7 @@
 import type { ContinuityEntry, ItemReport, Report, SetupReport, Span } from '../core/report/types';
-import { type CsvCell, csvOf } from './csv';
+import { type CsvCell, cleanCell, csvOf } from './csv';
+import { CAUTION_COLUMNS, cautionRecord } from './reportCsvCautions';
+import { type CsvRecord, LIGHT_COLUMNS, lightRecords } from './reportCsvLight';
 
 interface Share {
   readonly share: number;
@@ -71,26 +73,57 @@ const CONTINUITY_COLUMNS: readonly ContinuityColumn[] = [
   ['sentence', (_, entry) => entry.sentence],
 ];
 
+/** All columns in their order. */
+const NAMES: readonly string[] = [
+  ...COLUMNS.map(([name]) => name),
+  ...CONTINUITY_COLUMNS.map(([name]) => name),
+  ...LIGHT_COLUMNS,
+  ...CAUTION_COLUMNS,
+];
+
+const lightRecord = (setup: SetupReport, record: CsvRecord): CsvRecord => ({
+  setup: setup.id,
+  setupLabel: setup.label,
+  fromSeconds: setup.seconds[0],
+  toSeconds: setup.seconds[1],
+  kind: 'light',
+  ...record,
+});
+
 /**
  * A report as comma-separated values: a line of names, then one line for each item in each setup, then one for each
- * finding of continuity, which has no item and the kind `continuity`. Seconds, metres, shares of the frame from 0 to 1,
- * none of them rounded. `clean` is applied to every name out of the plan.
+ * finding of continuity, which has no item and the kind `continuity`, then those of light, with the kind `light` and in
+ * `light` what each is of, then the cautions of the whole plan, with the kind `caution` and no setup. Seconds, metres,
+ * lux, stops, shares of the frame from 0 to 1, none of them rounded. `clean` is applied to every name out of the plan.
  */
 export function reportCsv(report: Report, clean: (text: string) => string = (text) => text): string {
-  const tidy = (cell: CsvCell): CsvCell => (typeof cell === 'string' ? clean(cell) : cell);
+  const tidy = cleanCell(clean);
+  const rest = [...LIGHT_COLUMNS, ...CAUTION_COLUMNS].map(() => null);
   return csvOf([
-    [...COLUMNS, ...CONTINUITY_COLUMNS].map(([name]) => name),
+    NAMES,
     ...report.setups.flatMap((setup) =>
       setup.items.map((item) => [
         ...COLUMNS.map(([, cell]) => tidy(cell(setup, item))),
         ...CONTINUITY_COLUMNS.map(() => null),
+        ...rest,
       ]),
     ),
     ...report.setups.flatMap((setup) =>
       setup.continuity.map((entry) => [
         ...COLUMNS.map(([name]) => tidy(SHARED[name]?.(setup, entry) ?? null)),
         ...CONTINUITY_COLUMNS.map(([, cell]) => tidy(cell(setup, entry))),
+        ...rest,
       ]),
     ),
+    ...report.setups.flatMap((setup) =>
+      lightRecords(setup).map((record) => {
+        const cells = lightRecord(setup, record);
+        return NAMES.map((name) => tidy(cells[name] ?? null));
+      }),
+    ),
+    ...report.cautions.map((caution) => {
+      const cells = cautionRecord(caution);
+      return NAMES.map((name) => tidy(cells[name] ?? null));
+    }),
   ]);
 }

@@ -1,6 +1,7 @@
 import { cameraAt, glassOf, spanOf, stateAt } from '../../core/optics/camera';
 import type { Plan } from '../../core/plan/schema/plan';
 import type { Setup } from '../../core/plan/schema/setup';
+import { atan } from '../../core/units/steadyMath';
 import type { GltfCamera, GltfNode } from './document';
 import { rotationOf } from './rotation';
 
@@ -25,7 +26,7 @@ export function cameraOf(
       name: setup.label,
       type: 'perspective',
       perspective: {
-        yfov: 2 * Math.atan(frame.tanHalfHeight),
+        yfov: 2 * atan(frame.tanHalfHeight),
         aspectRatio: frame.tanHalfWidth / frame.tanHalfHeight,
         znear: NEAREST_METRES,
       },

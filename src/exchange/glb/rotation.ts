@@ -21,7 +21,7 @@ export function rotationOf(right: Vec3, up: Vec3, forward: Vec3): [number, numbe
     [a, b, c, twice * twice],
   ];
   const [x, y, z, w] = quaternions[largest];
-  const size = Math.hypot(x, y, z, w);
+  const size = Math.sqrt(x * x + y * y + z * z + w * w);
   return [x / size, y / size, z / size, w / size];
 }
 

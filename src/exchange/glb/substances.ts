@@ -35,6 +35,7 @@ export const SUBSTANCE_LOOKS: Readonly<Record<Substance, SubstanceLook>> = {
   galvanised: metal('#a7adb0', 0.55),
   rubber: matt('#1b1c1d'),
   'black cloth': sheet('#0e0e10', 1),
+  net: sheet('#0e0e10', 1),
   'white cloth': sheet('#e9e7e1', 1),
   card: matt('#ededed', 1),
   diffusion: sheet('#f3f2ee', 0.8),

@@ -6,6 +6,8 @@ import { parsePlanText } from '../../../src/core/plan/parse';
 import type { Plan } from '../../../src/core/plan/schema/plan';
 import { planToGlb } from '../../../src/exchange/glb';
 import { HOUSE } from '../../../src/workshop/house.mjs';
+import { drawFrom } from '../../plans/draw';
+import { someAreas } from '../../plans/someAreas';
 import { smallRoof } from '../../unit/smallRoof';
 
 function demo(): Plan {
@@ -20,6 +22,7 @@ const cases: readonly [name: string, plan: Plan, seconds: number][] = [
   ['a small roof during the walk', plan, 1.3],
   ['the demo plan', demo(), 20],
   ['a dry roof', { ...plan, ground: { ...plan.ground, wetness: 'dry' } }, 0],
+  ['a roof that is wet in parts', { ...plan, ground: { ...plan.ground, areas: someAreas(drawFrom(3)) } }, 0],
   ['a plan with nothing in it', { ...plan, pieces: [], cast: [], gear: [], setups: [] }, 0],
   ['a plan with only cameras', { ...plan, pieces: [], cast: [], gear: [] }, 0],
 ];

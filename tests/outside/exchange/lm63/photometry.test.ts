@@ -5,6 +5,7 @@ import { candelaTable, fullAngleDegrees } from '../../../../src/core/form/photom
 import type { Distribution } from '../../../../src/core/plan/schema/distribution';
 import { readLm63 } from '../../../../src/exchange/lm63/readLm63';
 import { AXIAL_LM63, lm63Of, steps } from './axial';
+import { DOWNLIGHT_LM63, DOWNLIGHT_LUMENS } from './downlight';
 
 const radians = (degrees: number): number => (degrees * Math.PI) / 180;
 
@@ -34,6 +35,27 @@ describe('the file of a test report. Source: [axial-candela]', () => {
     expect(table.candelaAt(30, 0)).toBe(200);
     expect(table.candelaAt(31.25, 77)).toBe(194.5);
     expect(table.candelaAt(90.01, 0)).toBe(0);
+  });
+});
+
+describe('the file of another lamp, an edition older. Source: [downlight-candela]', () => {
+  const file = readLm63(DOWNLIGHT_LM63, 'lamp.ies');
+  if (!file.ok) throw new Error(file.faults[0].sentence);
+  const table = candelaTable(file.value.distribution);
+
+  test('comes to the 1,218 lm that it says, within 0.3 %', () => {
+    expect(Math.abs(table.lumens / DOWNLIGHT_LUMENS - 1)).toBeLessThan(0.003);
+  });
+
+  test('has its watts and its round opening, its peak straight on, and a beam between the angles of half of it', () => {
+    expect(file.value.year).toBe(1995);
+    expect(file.value.watts).toBe(14);
+    expect(file.value.openingMetres[0]).toBe(-0.12);
+    expect(table.peakCandela).toBe(2225.9);
+    // 1,112.95 cd lies between 15° with 1,182.9 and 17.5° with 1,045.2.
+    expect(table.beamDegrees).toBeGreaterThan(30);
+    expect(table.beamDegrees).toBeLessThan(35);
+    expect(table.candelaAt(37.5, 200)).toBe(388.7);
   });
 });
 
@@ -120,6 +142,13 @@ describe("three's own reader of such files, which gives the shape as shares of t
     const { data } = shapeOf(AXIAL_LM63);
     const table = candelaTable(read(AXIAL_LM63));
     for (let k = 0; k < 90; k += 1) expect(table.candelaAt((k * 180) / 179, 0) / 269).toBeCloseTo(data[k], 6);
+  });
+
+  test('and for the older one', () => {
+    const { data } = shapeOf(DOWNLIGHT_LM63);
+    const table = candelaTable(read(DOWNLIGHT_LM63));
+    for (let k = 0; k < 90; k += 1)
+      expect(table.candelaAt((k * 180) / 179, 0) / table.peakCandela).toBeCloseTo(data[k], 5);
   });
 
   test('and for one with planes of its own', () => {
