@@ -1,19 +1,43 @@
-import { Canvas } from '@react-three/fiber';
 import { useEffect, useState } from 'react';
-import { FogExp2, NoToneMapping, PCFShadowMap } from 'three';
+import { BasicShadowMap, FogExp2, NoToneMapping } from 'three';
+import { HAZE_PER_METRE } from '../core/light/surroundings';
 import { readPreference } from '../desk/preferences';
 import { sessionStore } from '../desk/sessionStore';
 import { viewStore } from '../desk/viewStore';
+import { offersWebGl } from './drive/offersWebGl';
 import { PlaySpeed } from './drive/PlaySpeed';
 import { firstQuality } from './drive/quality';
 import { RenderDriver } from './drive/RenderDriver';
-import { HAZE_COLOUR, HAZE_PER_METRE } from './light/sky';
+import { HAZE_COLOUR } from './light/sky';
+import { StageCanvas, type StageSettings } from './StageCanvas';
 
 const NO_WEBGL =
   'This browser offers no WebGL 2, so there are no pictures; the overhead and the findings work without them.';
 
 /** Behind the page's HTML, over the whole window; it takes no pointer. */
 const BEHIND = { position: 'fixed', inset: 0, zIndex: 0, pointerEvents: 'none' } as const;
+
+const SETTINGS: StageSettings = {
+  frameloop: 'demand',
+  dpr: [1, 2],
+  shadows: { type: BasicShadowMap },
+  gl: { antialias: false, alpha: true, powerPreference: 'high-performance' },
+  onCreated: ({ gl, scene }) => {
+    gl.toneMapping = NoToneMapping;
+    scene.fog = new FogExp2(0, HAZE_PER_METRE);
+    scene.fog.color.setRGB(HAZE_COLOUR.x, HAZE_COLOUR.y, HAZE_COLOUR.z);
+    if (readPreference('picture', ['light', 'full']) === null) {
+      sessionStore.setState({ pictureQuality: firstQuality(gl.getContext()) });
+    }
+  },
+};
+
+const DRAWING = (
+  <>
+    <RenderDriver />
+    <PlaySpeed />
+  </>
+);
 
 /**
  * The night roof as it is drawn: one canvas for the life of the page, under the HTML. The frame and the walk-round
@@ -27,32 +51,7 @@ export function Stage() {
   if (!works) return null;
   return (
     <div style={BEHIND} aria-hidden="true">
-      <Canvas
-        frameloop="demand"
-        dpr={[1, 2]}
-        resize={{ scroll: false }}
-        shadows={{ type: PCFShadowMap }}
-        gl={{ antialias: false, alpha: true, powerPreference: 'high-performance' }}
-        style={{ pointerEvents: 'none' }}
-        onCreated={({ gl, scene }) => {
-          gl.toneMapping = NoToneMapping;
-          scene.fog = new FogExp2(0, HAZE_PER_METRE);
-          scene.fog.color.setRGB(HAZE_COLOUR.x, HAZE_COLOUR.y, HAZE_COLOUR.z);
-          if (readPreference('picture', ['light', 'full']) === null) {
-            sessionStore.setState({ pictureQuality: firstQuality(gl.getContext()) });
-          }
-        }}
-      >
-        <RenderDriver />
-        <PlaySpeed />
-      </Canvas>
+      <StageCanvas settings={SETTINGS}>{DRAWING}</StageCanvas>
     </div>
   );
-}
-
-/** Tried once on a canvas of its own, given back at once. */
-function offersWebGl(): boolean {
-  const context = document.createElement('canvas').getContext('webgl2');
-  context?.getExtension('WEBGL_lose_context')?.loseContext();
-  return context !== null;
 }

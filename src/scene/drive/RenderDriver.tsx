@@ -8,11 +8,12 @@ import { planStore } from '../../desk/planStore';
 import { sessionStore } from '../../desk/sessionStore';
 import { viewStore } from '../../desk/viewStore';
 import { walkStore } from '../../desk/walkStore';
+import type { Pane } from '../picture/painter';
 import { chosenRooms } from '../walk/chosenRounds';
 import { WalkHand } from '../walk/hand/walkHand';
 import { standOf } from '../walk/standpoints';
 import { WalkRound } from '../walk/walkRound';
-import { paneOf } from './panes';
+import { overlaps, paneOf } from './panes';
 import { QUALITIES } from './quality';
 import { Rhythm } from './rhythm';
 import { StageDriver } from './stageDriver';
@@ -90,7 +91,8 @@ export function RenderDriver() {
     const fineness = pictureQuality === 'full' ? rhythm.frame(beganAt, isMoving) : 1;
     if (fineness < 1 && !playing) wakeLater(invalidate, performance.now() + REST_PATIENCE);
     const pixelRatio = Math.min(quality.mostPixelRatio, window.devicePixelRatio) * fineness;
-    const moment = { plan, seconds, quality, shows, pixelRatio };
+    const turn = playing ? frames.current : null;
+    const moment = { plan, seconds, quality, shows, pixelRatio, turn };
     const setup = plan.setups.find(({ id }) => id === setupId) ?? plan.setups[0] ?? null;
     const canvas = gl.domElement.getBoundingClientRect();
     const before = driver.paintings;
@@ -142,7 +144,13 @@ export function RenderDriver() {
     else if (wantsThumbs && turns.frame(beganAt, performance.now() - beganAt)) {
       // The strip plays along, a thumbnail at a time, as far as the move keeps its rate.
       const from = performance.now();
-      if (driver.printNextThumb(moment, thumbElements)) turns.printed(performance.now() - from);
+      const shown = [...seen.map(({ pane }) => pane), ...(walkPane ? [walkPane] : [])];
+      // Under a thumbnail that has slid beneath a view, the stage shows that view.
+      const underneath = (element: HTMLElement): Pane | null => {
+        const pane = paneOf(element, canvas);
+        return pane && shown.some((each) => overlaps(each, pane)) ? null : pane;
+      };
+      if (driver.printNextThumb(moment, thumbElements, underneath)) turns.printed(performance.now() - from);
     }
     if ((wantsThumbs || stillsStore.getState().waiting.length > 0) && !playing) {
       const isBusy = driver.paintings !== before || performance.now() < thumbsAt.current;

@@ -1,15 +1,20 @@
+import { formOf } from '../../core/form/formsAt';
 import type { Plan } from '../../core/plan/schema/plan';
+import { isMirroring, wetnessesOf } from '../../core/plan/wetness';
+
+/** Whether any of a deck mirrors. Forms are remembered, so that a view may ask this every time it is drawn. */
+const mirrors = (plan: Plan, deckId: string): boolean =>
+  formOf(plan, deckId, 0)?.parts.some(({ shape }) => shape.mirror !== null) === true;
 
 /**
  * Level of the wet deck that a camera at `position` mirrors: the highest one below it whose outline it stands over,
- * else the highest one below it; null when the ground does not mirror. Metres.
+ * else the highest one below it; null when no deck mirrors. Metres.
  */
 export function mirrorHeightUnder(plan: Plan, position: readonly [number, number, number]): number | null {
-  const { wetness } = plan.ground;
-  if (wetness !== 'wet down' && wetness !== 'puddled') return null;
+  if (!wetnessesOf(plan.ground).some(isMirroring)) return null;
   let best: { readonly top: number; readonly over: boolean } | null = null;
   for (const piece of plan.pieces) {
-    if (piece.kind !== 'deck' || piece.topMetres >= position[1]) continue;
+    if (piece.kind !== 'deck' || piece.topMetres >= position[1] || !mirrors(plan, piece.id)) continue;
     const over = isOver(piece.outline, position[0], position[2]);
     if (!best || (over && !best.over) || (over === best.over && piece.topMetres > best.top)) {
       best = { top: piece.topMetres, over };

@@ -17,3 +17,7 @@ export function paneOf(element: HTMLElement, canvas: DOMRect): Pane | null {
     height: box.height,
   };
 }
+
+/** Whether two panes share any of the canvas. */
+export const overlaps = (a: Pane, b: Pane): boolean =>
+  a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;

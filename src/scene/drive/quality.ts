@@ -13,14 +13,14 @@ export interface Quality {
 
 export const QUALITIES: Readonly<Record<PictureQuality, Quality>> = {
   light: {
-    rig: { shadows: 2, shadowTexels: 512, points: 4 },
+    rig: { shadows: 2, shadowTexels: 512, shadowTaps: [4, 6], points: 4 },
     samples: 4,
     mirrorDivisor: 4,
     lens: false,
     mostPixelRatio: 1,
   },
   full: {
-    rig: { shadows: 4, shadowTexels: 1024, points: 12 },
+    rig: { shadows: 5, shadowTexels: 1024, shadowTaps: [14, 20], points: 12 },
     samples: 4,
     mirrorDivisor: 2,
     lens: true,
@@ -28,11 +28,18 @@ export const QUALITIES: Readonly<Record<PictureQuality, Quality>> = {
   },
 };
 
-/** The quality to begin with: light where no graphics card draws, and on phones. */
-export function firstQuality(gl: WebGLRenderingContext | WebGL2RenderingContext): PictureQuality {
+type Context = WebGLRenderingContext | WebGL2RenderingContext;
+
+/** Whether no graphics card draws: each pixel takes the processor's time. */
+export function drawsInSoftware(gl: Context): boolean {
   const info = gl.getExtension('WEBGL_debug_renderer_info');
   const name = String(gl.getParameter(info ? info.UNMASKED_RENDERER_WEBGL : gl.RENDERER));
-  const isSoftware = /swiftshader|llvmpipe|software|basic render/i.test(name);
-  const isPhone = matchMedia('(pointer: coarse)').matches && Math.min(screen.width, screen.height) < 600;
-  return isSoftware || isPhone ? 'light' : 'full';
+  return /swiftshader|llvmpipe|software|basic render/i.test(name);
 }
+
+const isPhone = (): boolean =>
+  matchMedia('(pointer: coarse)').matches && Math.min(screen.width, screen.height) < 600;
+
+/** The quality to begin with: light where no graphics card draws, and on phones. */
+export const firstQuality = (gl: Context): PictureQuality =>
+  drawsInSoftware(gl) || isPhone() ? 'light' : 'full';

@@ -3,7 +3,7 @@ const STEPS = [1, 0.84, 0.71, 0.59, 0.5] as const;
 /** Frames that are looked at before anything is decided. */
 const FRAMES = 12;
 /** Slower than the display by this much, and pictures are drawn coarser. */
-const LATE = 1.25;
+const LATE = 1.1;
 /** The slowest display that is kept up with, and the longest gap that still belongs to a motion, milliseconds. */
 const SLOWEST_PERIOD = 1000 / 60;
 const BREAK = 250;
@@ -40,9 +40,10 @@ export class Rhythm {
   private heed(gap: number): void {
     this.gaps.push(gap);
     if (this.gaps.length < FRAMES) return;
-    const middle = [...this.gaps].sort((a, b) => a - b)[FRAMES / 2];
+    // A mean, since one frame in three that comes late is seen; without the longest, which may be anything.
+    const sum = this.gaps.reduce((total, each) => total + each, 0) - Math.max(...this.gaps);
     this.gaps.length = 0;
-    if (middle > SLOWEST_PERIOD * LATE) {
+    if (sum / (FRAMES - 1) > SLOWEST_PERIOD * LATE) {
       if (this.inTime > 0 && this.inTime < FRAMES * 2) this.patience *= 2;
       this.inTime = 0;
       this.step = Math.min(STEPS.length - 1, this.step + 1);

@@ -1,30 +1,27 @@
 import type { Scene, WebGLRenderer } from 'three';
-import { greyLuminance } from '../../core/light/exposure';
-import { glassOf, stateAt, swayingCameraAt } from '../../core/optics/camera';
 import type { Plan } from '../../core/plan/schema/plan';
 import type { Setup } from '../../core/plan/schema/setup';
 import type { Still } from '../../desk/contactStills';
 import type { PictureShows } from '../../desk/pictureShows';
 import { LOOK_AROUND } from '../../desk/viewStore';
-import { FrameCamera } from '../cameras/frameCamera';
-import { aimPiece, type Piece } from '../contact/pieces';
 import { StillPrinter } from '../contact/stillPrinter';
 import type { Development } from '../picture/develop';
-import { exposureOf, walkExposure } from '../picture/exposure';
+import { walkExposure } from '../picture/exposure';
 import { Painter, type Pane } from '../picture/painter';
 import { type TargetSizes, ViewTargets } from '../picture/targets';
 import { chosenAt } from '../walk/chosenRounds';
 import { hiddenIn } from '../walk/picking';
 import { WalkHelpers } from '../walk/walkHelpers';
 import type { WalkRound } from '../walk/walkRound';
+import { walkShows } from '../walk/walkShows';
 import { differs } from './differs';
 import { drawnWith } from './drawnWith';
 import { mirrorHeightUnder } from './mirrorHeight';
 import type { Quality } from './quality';
-import { aimFrame, lensFocusAt, secondsIn } from './setupView';
-import { frameHeightIn, grainIn, ringIn, strayLight } from './strayLight';
-import { streakShapeOf, streaksAt } from './streaksAt';
-import { ThumbPrint, thumbSize } from './thumbs';
+import { SetupPainter } from './setupPainter';
+import { secondsIn } from './setupView';
+import { strayLight } from './strayLight';
+import { copyShown, ThumbPrint, thumbSize } from './thumbs';
 import { World } from './world';
 
 /** All that is drawn from, as it is at one moment. */
@@ -35,7 +32,13 @@ export interface Moment {
   /** What of the optics the setups' pictures show. */
   readonly shows: PictureShows;
   readonly pixelRatio: number;
+  /** While a move plays, the number of the frame: mirrors and shadows take turns, and are a frame late. Null at rest. */
+  readonly turn: number | null;
 }
+
+/** Shadows and the walk-round's mirror are drawn in odd frames, the mirrors of setups in even ones. */
+const waitsForOdd = ({ turn }: Moment): boolean => turn !== null && turn % 2 === 0;
+const waitsForEven = ({ turn }: Moment): boolean => turn !== null && turn % 2 === 1;
 
 /** A view's picture, with what it was painted from: as long as that stays, it is not painted again. */
 interface Painted {
@@ -48,7 +51,7 @@ interface Painted {
 export class StageDriver {
   private readonly world: World;
   private readonly painter: Painter;
-  private readonly camera = new FrameCamera();
+  private readonly setups: SetupPainter;
   private readonly helpers = new WalkHelpers();
   private readonly print = new ThumbPrint();
   private readonly stills: StillPrinter;
@@ -65,6 +68,7 @@ export class StageDriver {
     scene.add(this.helpers.group);
     this.world = new World(renderer, scene);
     this.painter = new Painter(renderer, scene, this.world.materials, this.world.roof);
+    this.setups = new SetupPainter(this.world, this.painter);
     this.stills = new StillPrinter(renderer, this.painter);
   }
 
@@ -85,13 +89,20 @@ export class StageDriver {
     const painted = this.painting(
       name,
       sizes,
-      [plan, seconds, setup, quality, shows, ...drawnWith()],
-      (targets) => this.paintSetup(targets, moment, setup, seconds, LOOK_AROUND),
+      [plan, seconds, setup, quality, shows, moment.turn === null, ...drawnWith()],
+      (targets) =>
+        this.setups.paint(targets, moment, {
+          setup,
+          seconds,
+          widths: LOOK_AROUND,
+          shadowsMayBeLate: waitsForOdd(moment),
+          mirrorMayBeLate: waitsForEven(moment),
+        }),
     );
     this.painter.show(pane, painted.development);
   }
 
-  /** The walk-round without what is hidden, into a pane of the canvas, with rings around the selected items. */
+  /** The walk-round (see `walkShows`) without what is hidden, into a pane of the canvas, with rings around the selected items. */
   showWalk(
     moment: Moment,
     setup: Setup | null,
@@ -99,12 +110,25 @@ export class StageDriver {
     pane: Pane,
     selectedIds: readonly string[],
   ): void {
-    const { plan, seconds, quality, pixelRatio } = moment;
-    const inputs = [plan, seconds, setup, quality, walk.version, selectedIds, ...drawnWith()];
+    const { seconds, quality, pixelRatio } = moment;
+    const shows = walkShows();
+    const { plan, proposed, explained, cautioned } = shows;
+    const seen = [
+      plan,
+      proposed?.plan,
+      explained,
+      cautioned,
+      seconds,
+      setup,
+      quality,
+      walk.version,
+      selectedIds,
+    ];
+    const inputs = [...seen, moment.turn === null, ...drawnWith()];
     const painted = this.painting('walk', sizesOf(pane, pixelRatio, quality), inputs, (targets) => {
-      this.world.pose(plan, null, seconds, quality);
+      this.world.pose(plan, null, seconds, quality, waitsForOdd(moment));
       const exposure = walkExposure(setup);
-      this.helpers.set(plan, setup, seconds, chosenAt(plan, selectedIds, seconds), exposure);
+      this.helpers.set(shows, setup, seconds, chosenAt(plan, selectedIds, seconds), exposure);
       walk.camera.updateMatrixWorld();
       const { x, y, z } = walk.camera.position;
       const mirrorHeight = mirrorHeightUnder(plan, [x, y, z]);
@@ -113,6 +137,7 @@ export class StageDriver {
         this.painter.paint(targets, {
           camera: walk.camera,
           mirrorHeight,
+          mirrorMayBeLate: waitsForOdd(moment),
           focus: null,
           streaks: null,
           strays,
@@ -136,15 +161,25 @@ export class StageDriver {
     for (const name of this.painted.keys()) if (isFrame(name) && !names.has(name)) this.forget(name);
   }
 
-  /** Copies the next thumbnail that is out of date onto its canvas, in turn; false when all are up to date. */
-  printNextThumb(moment: Moment, canvases: ReadonlyMap<string, HTMLCanvasElement>): boolean {
+  /**
+   * Copies the next thumbnail that is out of date onto its canvas, in turn; false when all are up to date. Where
+   * `paneOf` says which pane of the stage lies under its canvas, it is shown there first and copied from there, less
+   * fine and without a wait; thumbnails that are out of sight are left.
+   */
+  printNextThumb(
+    moment: Moment,
+    canvases: ReadonlyMap<string, HTMLCanvasElement>,
+    paneOf: ((canvas: HTMLCanvasElement) => Pane | null) | null = null,
+  ): boolean {
     const { plan, quality, shows } = moment;
     for (const setupId of this.printed.keys()) if (!canvases.has(setupId)) this.printed.delete(setupId);
     const first = plan.setups.findIndex(({ id }) => id === this.lastPrinted) + 1;
     for (const setup of [...plan.setups.slice(first), ...plan.setups.slice(0, first)]) {
       const canvas = canvases.get(setup.id);
       if (!canvas) continue;
-      const size = thumbSize(canvas);
+      const pane = paneOf?.(canvas) ?? null;
+      if (paneOf && !pane) continue;
+      const size = thumbSize(canvas, pane !== null);
       const seconds = secondsIn(plan, setup, moment.seconds);
       const inputs = [plan, seconds, setup, quality, shows, canvas, size.width, size.height, ...drawnWith()];
       if (!differs(this.printed.get(setup.id) ?? [], inputs)) continue;
@@ -152,10 +187,20 @@ export class StageDriver {
       this.lastPrinted = setup.id;
       const sizes = { ...size, samples: quality.samples, mirrorDivisor: quality.mirrorDivisor };
       const painted = this.painting('thumb', sizes, inputs, (targets) =>
-        this.paintSetup(targets, moment, setup, seconds, 1),
+        this.setups.paint(targets, moment, {
+          setup,
+          seconds,
+          widths: 1,
+          shadowsMayBeLate: waitsForOdd(moment),
+        }),
       );
-      this.painter.print(this.print.targetOf(size), painted.development);
-      this.print.copyTo(canvas, this.renderer);
+      if (pane) {
+        this.painter.show(pane, painted.development);
+        copyShown(this.renderer.domElement, pane, canvas, size);
+      } else {
+        this.painter.print(this.print.targetOf(size), painted.development);
+        this.print.copyTo(canvas, this.renderer);
+      }
       return true;
     }
     return false;
@@ -165,10 +210,9 @@ export class StageDriver {
   printStill(still: Still, quality: Quality, shows: PictureShows): boolean {
     const { plan, setup, widths } = still;
     const seconds = secondsIn(plan, setup, still.seconds);
-    const moment = { plan, seconds, quality, shows, pixelRatio: 1 };
     return this.stills.print(still, quality, (targets, piece) => {
       this.paintings += 1;
-      return this.paintSetup(targets, moment, setup, seconds, widths, piece);
+      return this.setups.paint(targets, { plan, quality, shows }, { setup, seconds, widths, piece });
     });
   }
 
@@ -193,54 +237,6 @@ export class StageDriver {
     this.stills.dispose();
     this.painter.dispose();
     this.world.dispose();
-  }
-
-  /** `widths` is how many delivered frames the picture is wide; where its sides differ from the frame's, it shows more. */
-  private paintSetup(
-    targets: ViewTargets,
-    moment: Moment,
-    setup: Setup,
-    seconds: number,
-    widths: number,
-    piece: Piece | null = null,
-  ): Development {
-    const { plan, quality, shows } = moment;
-    this.world.pose(plan, setup, seconds, quality);
-    const view = swayingCameraAt(plan, setup, seconds);
-    const aspect = view.frame.tanHalfWidth / view.frame.tanHalfHeight;
-    const spare = piece ? piece.aspect / aspect : targets.sizes.width / targets.sizes.height / aspect;
-    // The frame's own pane has its sides; only a thumbnail may be wider or higher.
-    const fitted =
-      widths === 1 ? ([Math.max(1, spare), Math.max(1, 1 / spare)] as const) : ([widths, widths] as const);
-    const bending = aimFrame(this.camera, view, fitted);
-    if (piece) aimPiece(this.camera, piece);
-    const mirrorHeight = mirrorHeightUnder(plan, view.pose.position);
-    const { camera } = this;
-    const { strays, keep, filter } = strayLight(shows.filter ? setup.filter : null);
-    const painted = this.painter.paint(targets, {
-      camera,
-      mirrorHeight,
-      focus: quality.lens && shows.blur ? lensFocusAt(plan, setup, seconds) : null,
-      streaks:
-        quality.lens && shows.streaks
-          ? { of: streaksAt(plan, setup, seconds, view), shape: streakShapeOf(view) }
-          : null,
-      strays,
-      frameHeight: frameHeightIn(targets, camera, view.frame.tanHalfHeight),
-      greyLuminance: greyLuminance(setup),
-    });
-    const glass = {
-      focalMm: stateAt(plan, setup, seconds).focalMm,
-      squeeze: glassOf(plan, setup).lens.squeeze,
-    };
-    return {
-      ...painted,
-      keep,
-      ring: ringIn(targets, camera, filter, glass),
-      grain: quality.lens && shows.grain ? grainIn(targets, camera, plan, setup, seconds) : null,
-      exposure: exposureOf(setup),
-      bending,
-    };
   }
 
   private forget(name: string): void {

@@ -16,7 +16,7 @@ import type { Camera } from '../../core/optics/types';
 import type { Plan } from '../../core/plan/schema/plan';
 import type { Setup } from '../../core/plan/schema/setup';
 import { meets } from '../../core/sight/rays';
-import { type SightStage, stageOf } from '../../core/sight/stage';
+import { type SightStage, type StagePart, stageOf } from '../../core/sight/stage';
 import { radians } from '../light/beam';
 import { colourOfLamp } from '../light/kelvin';
 import type { Streak, StreakShape } from '../picture/streaks';
@@ -52,7 +52,7 @@ export function streaksAt(plan: Plan, setup: Setup, seconds: number, camera: Cam
     const lux = luxInPicture(lamp, eye, z) * nearness(camera, at);
     const brightest = streakPeak(lux, camera.frame);
     if (streakReach(brightest, grey) === 0) return [];
-    stage ??= stageOf(formsThrough(plan, setup, seconds));
+    stage ??= stageThrough(plan, setup, seconds);
     const luminance = brightest * seenShare(stage, lamp, eye);
     if (streakReach(luminance, grey) === 0) return [];
     const [red, green, blue] = colourOfLamp(lamp);
@@ -60,6 +60,14 @@ export function streaksAt(plan: Plan, setup: Setup, seconds: number, camera: Cam
     return [{ at, peak, floor: (STREAK_FLOOR * grey) / luminance, luminance }];
   });
   return found.sort((a, b) => b.luminance - a.luminance);
+}
+
+let stageBefore: SightStage | null = null;
+
+/** The stage of an instant; what stands as it stood at the last one is taken over from that. */
+function stageThrough(plan: Plan, setup: Setup, seconds: number): SightStage {
+  stageBefore = stageOf(formsThrough(plan, setup, seconds), stageBefore);
+  return stageBefore;
 }
 
 /** A lamp's light in the picture, lux by tangents: its intensity towards the eye over the depth and the way to it. */
@@ -105,19 +113,31 @@ function seenShare(stage: SightStage, lamp: LampForm, eye: Vec3): number {
     );
     return [place[0], place[1], place[2]];
   });
-  return places.reduce((sum, place) => sum + clearShare(stage, lamp, eye, place), 0) / places.length;
+  const parts = partsBetween(stage, lamp, eye, 0.35 * Math.max(width, height));
+  return places.reduce((sum, place) => sum + clearShare(parts, eye, place), 0) / places.length;
 }
 
-/** Share of the light from a place of a lamp that gets to the eye; what glows of the lamp itself is not in its way. */
-function clearShare(stage: SightStage, lamp: LampForm, eye: Vec3, place: Vec3): number {
+/** What may stand between the eye and a lamp of some reach; what glows of the lamp itself is not in its way. */
+function partsBetween(stage: SightStage, lamp: LampForm, eye: Vec3, reach: number): readonly StagePart[] {
+  const way = [0, 1, 2].map((axis) => lamp.position[axis] - eye[axis]);
+  const size = way[0] ** 2 + way[1] ** 2 + way[2] ** 2;
+  return stage.parts.filter(({ centre, radius, item, shape: { substance } }) => {
+    const [x, y, z] = [centre[0] - eye[0], centre[1] - eye[1], centre[2] - eye[2]];
+    const along = Math.min(1, Math.max(0, (x * way[0] + y * way[1] + z * way[2]) / size));
+    const away = (x - along * way[0]) ** 2 + (y - along * way[1]) ** 2 + (z - along * way[2]) ** 2;
+    if (away > (radius + reach) ** 2) return false;
+    const isOwn = stage.forms[item].id === lamp.itemId;
+    return !(isOwn && (substance === 'glow' || substance === 'glass'));
+  });
+}
+
+/** Share of the light from a place of a lamp that gets to the eye, past the parts between them. */
+function clearShare(parts: readonly StagePart[], eye: Vec3, place: Vec3): number {
   const direction: Vec3 = [place[0] - eye[0], place[1] - eye[1], place[2] - eye[2]];
   let share = 1;
-  for (const part of stage.parts) {
-    const { substance, openness } = part.shape;
-    const isOwn = stage.forms[part.item].id === lamp.itemId;
-    if (isOwn && (substance === 'glow' || substance === 'glass')) continue;
+  for (const part of parts) {
     if (!(meets(part, { origin: eye, direction }) < 0.999)) continue;
-    share *= openness ?? 0;
+    share *= part.shape.openness ?? 0;
     if (share === 0) return 0;
   }
   return share;

@@ -1,5 +1,5 @@
 /** How much longer frames may get, on average, for the sake of thumbnails: this share, where frames come late anyway. */
-const MOST_SHARE = 0.1;
+const MOST_SHARE = 0.05;
 /** Fewer frames than this a second are no play, milliseconds. */
 const LONGEST_GAP = 100;
 /** A display's period, milliseconds, and what still counts as keeping to it. */

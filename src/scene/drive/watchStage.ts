@@ -1,6 +1,11 @@
 import { assetStore } from '../../desk/assets/assetStore';
+import { blockingStore } from '../../desk/blocking/blockingStore';
+import { onlyInStore } from '../../desk/blocking/onlyIn';
+import { cautionsStore, openedCaution } from '../../desk/cautions/cautionsStore';
+import { proposalStore } from '../../desk/lensTestProposal';
 import { liveStore } from '../../desk/liveStore';
 import { planStore } from '../../desk/planStore';
+import { explainStore } from '../../desk/remedies/explaining';
 import { sessionStore } from '../../desk/sessionStore';
 import { viewStore } from '../../desk/viewStore';
 
@@ -25,6 +30,7 @@ export function watchStage(canvas: HTMLCanvasElement, watcher: StageWatcher): ()
     const views = [walkElement, ...frameElements.values(), ...thumbElements.values()];
     for (const element of [document.body, ...views]) if (element) sizes.observe(element);
   };
+  let shownCaution = openedCaution();
   const stops = [
     planStore.subscribe((now, before) => {
       if (now.plan !== before.plan) watcher.planChanged();
@@ -32,6 +38,18 @@ export function watchStage(canvas: HTMLCanvasElement, watcher: StageWatcher): ()
     }),
     liveStore.subscribe(watcher.changed),
     sessionStore.subscribe(watcher.changed),
+    onlyInStore.subscribe(watcher.changed),
+    explainStore.subscribe(watcher.changed),
+    proposalStore.subscribe(watcher.changed),
+    cautionsStore.subscribe(() => {
+      const opened = openedCaution();
+      if (opened === shownCaution) return;
+      shownCaution = opened;
+      watcher.changed();
+    }),
+    blockingStore.subscribe((now, before) => {
+      if (now.proposing !== before.proposing) watcher.changed();
+    }),
     assetStore.subscribe((now, before) => {
       if (now.changes !== before.changes || now.painted !== before.painted) watcher.changed();
     }),

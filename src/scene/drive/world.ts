@@ -1,12 +1,19 @@
 import type { Scene, WebGLRenderer } from 'three';
 import { lampsAt } from '../../core/form/lamps';
 import { modelsAtHand } from '../../core/form/models/modelShelf';
+import { ambientOf } from '../../core/light/ambient';
 import { formsThrough } from '../../core/optics/riding';
+import { played } from '../../core/plan/played';
 import type { Plan } from '../../core/plan/schema/plan';
 import type { Setup } from '../../core/plan/schema/setup';
+import { ClothFaces } from '../light/clothFaces';
+import { housingsOf } from '../light/housings';
 import { LampRig, setGlow } from '../light/lampRig';
 import { middleOfAction } from '../light/middleOfAction';
+import { Nets } from '../light/nets';
+import { NightLights } from '../light/nightLights';
 import { makeDome } from '../light/sky';
+import { throughFrames } from '../light/throughFrames';
 import { MaterialLibrary } from '../materials/library';
 import { RoofSet } from '../roof/roofSet';
 import { differs } from './differs';
@@ -17,36 +24,58 @@ export class World {
   readonly materials = new MaterialLibrary();
   readonly roof = new RoofSet(this.materials);
   private readonly lamps = new LampRig();
+  private readonly cloths = new ClothFaces();
+  private readonly nets = new Nets();
+  private readonly night = new NightLights();
   private readonly dome = makeDome();
   private posedFor: readonly unknown[] = [];
+  private shadowsAreLate = false;
 
   constructor(
     private readonly renderer: WebGLRenderer,
     private readonly scene: Scene,
   ) {
     renderer.shadowMap.autoUpdate = false;
-    scene.add(this.roof.group, this.lamps.group, this.dome);
+    scene.add(this.roof.group, this.lamps.group, this.night.group, this.dome);
   }
 
   /**
    * Brings everything to an instant of a plan, as it is around a setup's camera, or for none as the roof has it; does
-   * nothing when it stands so already.
+   * nothing when it stands so already. `shadowsMayBeLate`: what they are of has moved on until they are drawn the next time.
    */
-  pose(plan: Plan, setup: Setup | null, seconds: number, quality: Quality): void {
+  pose(plan: Plan, setup: Setup | null, seconds: number, quality: Quality, shadowsMayBeLate = false): void {
+    if (this.shadowsAreLate && !shadowsMayBeLate) {
+      this.shadowsAreLate = false;
+      this.renderer.shadowMap.needsUpdate = true;
+    }
     this.roof.settle();
-    const inputs = [plan, ridesOn(plan) ? setup : null, seconds, quality, modelsAtHand()];
+    // Setups that play the same marks share a pose; one that cheats has one of its own.
+    const scene = setup ? played(plan, setup) : plan;
+    const inputs = [plan, scene, ridesOn(plan) ? setup : null, seconds, quality, modelsAtHand()];
     if (!differs(this.posedFor, inputs)) return;
     this.posedFor = inputs;
     const lamps = lampsAt(plan, seconds);
     const moved = this.roof.pose(plan, formsThrough(plan, setup, seconds));
-    const relit = this.lamps.set(lamps, middleOfAction(plan), quality.rig);
+    const cloths = this.cloths.at(plan, seconds, lamps);
+    this.nets.lay(plan);
+    const housings = housingsOf(plan);
+    const relit = this.lamps.set(
+      { lamps, cloths, housings, framed: throughFrames(plan, lamps) },
+      middleOfAction(plan),
+      quality.rig,
+    );
     const first = new Map(lamps.map((lamp) => [lamp.itemId, lamp]));
     for (const [itemId, lamp] of first) {
       const glow = this.materials.glowOf(itemId);
-      if (glow) setGlow(glow, lamp);
+      if (glow) setGlow(glow, lamp, housings.round.has(itemId));
     }
     this.roof.group.updateMatrixWorld();
-    if (moved || relit) this.renderer.shadowMap.needsUpdate = true;
+    const { shadows, shadowTexels } = quality.rig;
+    const texels = shadows > 0 ? shadowTexels : 0;
+    const moonlit = this.night.set(ambientOf(plan), middleOfAction(plan), texels, this.scene.fog);
+    if (!moved && !relit && !moonlit) return;
+    if (shadowsMayBeLate) this.shadowsAreLate = true;
+    else this.renderer.shadowMap.needsUpdate = true;
   }
 
   /** After the card has lost everything: the shadows must be drawn anew. */
@@ -56,9 +85,11 @@ export class World {
   }
 
   dispose(): void {
-    this.scene.remove(this.roof.group, this.lamps.group, this.dome);
+    this.scene.remove(this.roof.group, this.lamps.group, this.night.group, this.dome);
     this.roof.dispose();
     this.lamps.dispose();
+    this.nets.dispose();
+    this.night.dispose();
     this.materials.dispose();
     this.dome.geometry.dispose();
   }

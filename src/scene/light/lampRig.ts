@@ -1,29 +1,51 @@
-import { Group, HemisphereLight, PointLight, SpotLight, Vector3 } from 'three';
-import { beamPower, beamShare } from '../../core/form/beam';
+import { Group, PointLight, SpotLight } from 'three';
+import { beamPower } from '../../core/form/beam';
+import type { Vec3 } from '../../core/form/build/vector';
 import type { LampForm } from '../../core/form/types';
-import { SKY_LUX } from '../../core/light/ambient';
+import type { GivingFace } from '../../core/light/clothLight';
 import type { GlowUniforms } from '../materials/glowMaterial';
 import { BRIGHTEST } from '../materials/glowMaterial';
-import { coneOf, radians, SPILL } from './beam';
+import { coneOf, curveOf, radians, SPILL } from './beam';
+import { CandelaRows } from './candelaRows';
 import { gathered } from './gathered';
+import type { Housings } from './housings';
 import { colourOfLamp } from './kelvin';
+import { LAMP_UNIFORMS, resized } from './lampUniforms';
+import { isPoint, luxAt, type SpotSource, spotOfCloth, spotOfLamp } from './spotSources';
 
 /** Lights come in whole sizes, dark ones included: each new number of lights would build every shader again. */
-const SPOT_STEP = 4;
+const SPOT_STEP = 2;
 const POINT_STEP = 4;
-const MOST_SPOTS = 16;
+const MOST_SPOTS = 24;
+/** A lit cloth that gives less than this, candela, is no light in a picture: 0.1 lx at three metres. */
+const FAINT_CLOTH_CANDELA = 1;
 /** Half the widest angle that a shadow map takes in. */
 const WIDEST_SHADOW = radians(75);
-/** Wider than this, a lamp shines all round. */
+const FARTHEST_SHADOW_METRES = 150;
+/** Wider than this, a lamp's lens glows alike all round. */
 const ROUND_DEGREES = 175;
 
 export interface RigOptions {
   /** How many of the strongest spots cast shadows, and how wide their maps are in texels. */
   readonly shadows: number;
   readonly shadowTexels: number;
+  /** Looks at the map for what is in the way, and past it for the soft edge, a pixel and lamp. */
+  readonly shadowTaps: readonly [number, number];
   /** How many lights there may be for all the lamps that shine all round. */
   readonly points: number;
 }
+
+/** All that shines at an instant. */
+export interface Shining {
+  readonly lamps: readonly LampForm[];
+  /** Bounces and frames that are lit. */
+  readonly cloths: readonly GivingFace[];
+  readonly housings: Housings;
+  /** Lamps that shine at a frame: they need a shadow first of all. */
+  readonly framed: ReadonlySet<string>;
+}
+
+type Candidate = SpotSource & { readonly isFramed: boolean };
 
 /** The lamps of an instant as lights in candela, and what their lenses and bulbs glow with. */
 export class LampRig {
@@ -31,46 +53,86 @@ export class LampRig {
   private readonly shadowed: SpotLight[] = [];
   private readonly spots: SpotLight[] = [];
   private readonly points: PointLight[] = [];
-
-  constructor() {
-    const [above, below] = [SKY_LUX.above, SKY_LUX.below];
-    const sky = new HemisphereLight();
-    sky.color.setRGB(...above);
-    sky.groundColor.setRGB(...below);
-    sky.intensity = 1;
-    this.group.add(sky);
-  }
+  private readonly rows = new CandelaRows();
 
   /**
    * Sets all lights to the lamps. `middle` is where the action is: the spots that light it most cast the shadows.
    * True when anything changed that a shadow shows.
    */
-  set(lamps: readonly LampForm[], middle: readonly [number, number, number], options: RigOptions): boolean {
-    const lit = lamps.filter((lamp) => lamp.peakCandela > 0);
-    const spots = lit
-      .filter((lamp) => lamp.fieldDegrees < ROUND_DEGREES)
-      .sort((a, b) => luxAt(b, middle) - luxAt(a, middle));
-    const points = gathered(
-      lit.filter((lamp) => lamp.fieldDegrees >= ROUND_DEGREES),
-      options.points,
+  set(shining: Shining, middle: Vec3, options: RigOptions): boolean {
+    const sources = this.sourcesOf(shining).sort(
+      (a, b) => Number(b.isFramed) - Number(a.isFramed) || luxAt(b, middle) - luxAt(a, middle),
     );
-    const rest = spots.slice(options.shadows, MOST_SPOTS);
+    const rest = sources.slice(options.shadows, MOST_SPOTS);
     this.resize(this.shadowed, options.shadows, true);
     this.resize(this.spots, Math.ceil(rest.length / SPOT_STEP) * SPOT_STEP, false);
-    this.resizePoints(Math.ceil(points.length / POINT_STEP) * POINT_STEP);
+    const { lampFaces, lampShadows, candelaRows, shadowTaps } = LAMP_UNIFORMS;
+    const faces = resized(lampFaces.value, this.shadowed.length + this.spots.length);
+    const lenses = resized(lampShadows.value, this.shadowed.length);
+    candelaRows.value = this.rows.texture;
+    shadowTaps.value.set(...options.shadowTaps);
     let moved = false;
+    const setFace = (k: number, source: SpotSource | undefined): void => {
+      if (!source) return;
+      const { first, planes } = source.rows;
+      const { end } = curveOf(source.beamDegrees, source.fieldDegrees);
+      faces[k].set(...source.spreadMetres, planes > 0 ? first : end, planes);
+    };
     this.shadowed.forEach((light, k) => {
-      if (setSpot(light, spots[k] ?? null)) moved = true;
-      if (light.shadow.mapSize.x !== options.shadowTexels) {
-        light.shadow.mapSize.set(options.shadowTexels, options.shadowTexels);
+      const source = sources[k];
+      if (setSpot(light, source)) moved = true;
+      setFace(k, source);
+      const { camera, mapSize } = light.shadow;
+      if (source) {
+        if (camera.near !== source.nearMetres) {
+          camera.near = source.nearMetres;
+          camera.updateProjectionMatrix();
+          moved = true;
+        }
+        const tangent = Math.tan(light.angle * light.shadow.focus);
+        lenses[k].set(1 / camera.near, 1 / camera.near - 1 / camera.far, tangent, source.radiusMetres);
+      }
+      if (mapSize.x !== options.shadowTexels) {
+        mapSize.set(options.shadowTexels, options.shadowTexels);
         light.shadow.map?.dispose();
         light.shadow.map = null;
         moved = true;
       }
     });
     this.spots.forEach((light, k) => {
-      setSpot(light, rest[k] ?? null);
+      setSpot(light, rest[k]);
+      setFace(this.shadowed.length + k, rest[k]);
     });
+    this.setPoints(shining.lamps, options.points);
+    this.group.updateMatrixWorld();
+    return moved;
+  }
+
+  dispose(): void {
+    for (const light of [...this.shadowed, ...this.spots, ...this.points]) light.dispose();
+    this.rows.dispose();
+  }
+
+  private sourcesOf({ lamps, cloths, housings, framed }: Shining): Candidate[] {
+    const lit = lamps.filter((lamp) => lamp.peakCandela > 0 && !isPoint(lamp));
+    const colours = new Map(lamps.map((lamp) => [lamp.itemId, colourOfLamp(lamp)]));
+    return [
+      ...lit.map((lamp) => ({
+        ...spotOfLamp(lamp, this.rows, housings.withDoors.has(lamp.itemId), housings.round.has(lamp.itemId)),
+        isFramed: framed.has(lamp.itemId),
+      })),
+      ...cloths
+        .filter(({ candela }) => candela >= FAINT_CLOTH_CANDELA)
+        .map((face) => ({ ...spotOfCloth(face, this.rows, colours), isFramed: false })),
+    ];
+  }
+
+  private setPoints(lamps: readonly LampForm[], most: number): void {
+    const points = gathered(
+      lamps.filter((lamp) => lamp.peakCandela > 0 && isPoint(lamp)),
+      most,
+    );
+    this.resizePoints(Math.ceil(points.length / POINT_STEP) * POINT_STEP);
     this.points.forEach((light, k) => {
       const point = points[k];
       light.intensity = point?.candela ?? 0;
@@ -79,12 +141,6 @@ export class LampRig {
         light.position.set(...point.position);
       }
     });
-    this.group.updateMatrixWorld();
-    return moved;
-  }
-
-  dispose(): void {
-    for (const light of [...this.shadowed, ...this.spots, ...this.points]) light.dispose();
   }
 
   private resize(lights: SpotLight[], count: number, casts: boolean): void {
@@ -96,10 +152,9 @@ export class LampRig {
     while (lights.length < count) {
       const light = new SpotLight(0xffffff, 0, 0, 0.5, 0.5, 2);
       light.castShadow = casts;
-      light.shadow.bias = -0.0006;
-      light.shadow.normalBias = 0.02;
-      light.shadow.radius = 2.2;
+      light.shadow.normalBias = 0.008;
       light.shadow.camera.near = 0.25;
+      light.shadow.camera.far = FARTHEST_SHADOW_METRES;
       lights.push(light);
       this.group.add(light, light.target);
     }
@@ -119,26 +174,15 @@ export class LampRig {
   }
 }
 
-const axis = new Vector3();
-
-/** Illuminance of a lamp at a point that faces it, lux, were nothing in the way. */
-export function luxAt(lamp: LampForm, point: readonly [number, number, number]): number {
-  axis.set(point[0] - lamp.position[0], point[1] - lamp.position[1], point[2] - lamp.position[2]);
-  const metres = Math.max(0.5, axis.length());
-  const cosine =
-    (axis.x * lamp.direction[0] + axis.y * lamp.direction[1] + axis.z * lamp.direction[2]) / metres;
-  return (lamp.peakCandela / metres ** 2) * beamShare(lamp.beamDegrees, lamp.fieldDegrees, cosine);
-}
-
-function setSpot(light: SpotLight, lamp: LampForm | null): boolean {
-  if (!lamp) {
+function setSpot(light: SpotLight, source: SpotSource | undefined): boolean {
+  if (!source) {
     const was = light.intensity;
     light.intensity = 0;
     return was > 0;
   }
-  const { angle, penumbra } = coneOf(lamp.beamDegrees, lamp.fieldDegrees);
-  const [x, y, z] = lamp.position;
-  const [dx, dy, dz] = lamp.direction;
+  const { angle, penumbra } = coneOf(source.beamDegrees, source.fieldDegrees);
+  const [x, y, z] = source.position;
+  const [dx, dy, dz] = source.direction;
   const moved =
     light.intensity === 0 ||
     light.position.x !== x ||
@@ -148,22 +192,25 @@ function setSpot(light: SpotLight, lamp: LampForm | null): boolean {
     light.target.position.y !== y + dy ||
     light.target.position.z !== z + dz ||
     light.angle !== angle;
-  light.intensity = lamp.peakCandela;
-  light.color.setRGB(...colourOfLamp(lamp));
+  light.intensity = source.candela;
+  light.color.setRGB(...source.colour);
   light.position.set(x, y, z);
   light.target.position.set(x + dx, y + dy, z + dz);
   light.angle = angle;
   light.penumbra = penumbra;
+  // Our loop over the lamps does not ask for a decay: it finds the power of the curve there.
+  light.decay = curveOf(source.beamDegrees, source.fieldDegrees).power;
   // The shadow reaches as far as the spill, up to what one flat map can hold.
   light.shadow.focus = Math.min(SPILL, WIDEST_SHADOW / angle);
   return moved;
 }
 
-/** Sets what an item's glowing parts shine with: the lamp's peak over the area that glows, along its axis. */
-export function setGlow(glow: GlowUniforms, lamp: LampForm): void {
+/** Sets what an item's glowing parts shine with: the lamp's peak over the area of its round or square face, along its axis. */
+export function setGlow(glow: GlowUniforms, lamp: LampForm, hasRoundFace: boolean): void {
   const [width, height, depth] = lamp.sizeMetres;
   const isRound = lamp.fieldDegrees >= ROUND_DEGREES;
-  const area = isRound ? (Math.PI / 4) * Math.max(width, depth) * height : (Math.PI / 4) * width * height;
+  const flat = hasRoundFace ? Math.PI / 4 : 1;
+  const area = isRound ? (Math.PI / 4) * Math.max(width, depth) * height : flat * width * height;
   const luminance = Math.min(BRIGHTEST, lamp.peakCandela / Math.max(1e-4, area));
   glow.shine.value.set(...colourOfLamp(lamp)).multiplyScalar(luminance);
   glow.axis.value.set(...lamp.direction);

@@ -1,26 +1,21 @@
-import { BackSide, type IUniform, Mesh, ShaderMaterial, SphereGeometry, Vector3 } from 'three';
-import { SKY_LUMINANCE } from '../../core/light/ambient';
+import { BackSide, type IUniform, Mesh, ShaderMaterial, SphereGeometry, type Vector3 } from 'three';
 import { SKYWARD } from '../materials/chunks.glsl';
-
-const ZENITH = new Vector3(...SKY_LUMINANCE.zenith);
-const HORIZON = new Vector3(...SKY_LUMINANCE.horizon);
-const GROUND = new Vector3(...SKY_LUMINANCE.ground);
+import { MOON_UNIFORMS, NIGHT } from './night';
 
 /** Shared by the dome and every surface that mirrors it. */
 export const SKY_UNIFORMS: Readonly<Record<string, IUniform<Vector3>>> = {
-  skyZenith: { value: ZENITH },
-  skyHorizon: { value: HORIZON },
-  skyGround: { value: GROUND },
+  skyZenith: { value: NIGHT.zenith },
+  skyHorizon: { value: NIGHT.horizon },
+  skyGround: { value: NIGHT.ground },
 };
 
-/** Haze, per metre (exponential squared), and what it glows with. */
-export const HAZE_PER_METRE = 0.0062;
-export const HAZE_COLOUR = HORIZON;
+/** What the haze glows with. */
+export const HAZE_COLOUR = NIGHT.horizon;
 
 /** The dome: always as far away as can be, so it is drawn behind everything. */
 export function makeDome(): Mesh {
   const material = new ShaderMaterial({
-    uniforms: SKY_UNIFORMS,
+    uniforms: { ...SKY_UNIFORMS, ...MOON_UNIFORMS },
     side: BackSide,
     depthWrite: false,
     vertexShader: /* glsl */ `
@@ -33,7 +28,24 @@ export function makeDome(): Mesh {
     fragmentShader: /* glsl */ `
       varying vec3 vWhither;
       ${SKYWARD}
-      void main() { gl_FragColor = vec4(skyward(normalize(vWhither).y), 1.0); }`,
+      uniform vec3 moonWay;
+      uniform vec3 moonSun;
+      uniform float moonRadius;
+      uniform float moonLuminance;
+      // Even over its lit side, as the moon is; it turns its own round to the sun.
+      float moonAlong(vec3 way) {
+        vec3 off = (way - moonWay) / moonRadius;
+        float out2 = dot(off, off);
+        if (dot(way, moonWay) < 0.99 || out2 > 1.0) return 0.0;
+        vec3 facing = off - moonWay * sqrt(1.0 - out2);
+        return moonLuminance * smoothstep(-0.05, 0.12, dot(facing, moonSun));
+      }
+      void main() {
+        vec3 way = normalize(vWhither);
+        vec3 seen = skyward(way.y);
+        if (moonLuminance > 0.0) seen += vec3(1.0, 0.97, 0.9) * moonAlong(way);
+        gl_FragColor = vec4(seen, 1.0);
+      }`,
   });
   const dome = new Mesh(new SphereGeometry(100, 48, 24), material);
   dome.frustumCulled = false;

@@ -7,7 +7,10 @@ varying vec3 vWorldPlace;
 export const OWN_VERTEX = /* glsl */ `
 vOwnPosition = position;
 vOwnNormal = normal;
-vWorldPlace = (modelMatrix * vec4(position, 1.0)).xyz;
+`;
+/** Where the corner is in the world, once the joints have moved it. */
+export const WORLD_PLACE_VERTEX = /* glsl */ `
+vWorldPlace = (modelMatrix * vec4(transformed, 1.0)).xyz;
 `;
 export const OWN_FRAGMENT_DECLARATIONS = /* glsl */ `
 varying vec3 vOwnPosition;
@@ -60,6 +63,7 @@ void RE_Direct_Cloth(const in IncidentLight directLight, const in vec3 geometryP
   float behind = saturate(-dot(geometryNormal, directLight.direction));
   reflectedLight.directDiffuse += behind * lets * directLight.color * BRDF_Lambert(material.diffuseContribution);
 }
+#define LETS_LIGHT
 #undef RE_Direct
 #define RE_Direct RE_Direct_Cloth
 `;

@@ -13,7 +13,11 @@ const VERTEX = /* glsl */ `
     gl_Position = projectionMatrix * viewMatrix * place;
   }`;
 
-/** A lens is as bright as the lamp is strong towards the eye: full on its axis, a faint spill from the side. */
+/**
+ * As bright as the lamp is strong towards the eye, over its face as it is seen from there, as core's `glowLuminance`;
+ * with a faint spill where it sends nothing. Nearer to edge-on than 9 degrees its rim is seen, and it grows no brighter.
+ * A ball is darker at its limb, and as bright as the lamp is strong in the mean over its disc.
+ */
 const FRAGMENT = /* glsl */ `
   uniform vec3 shine;
   uniform vec3 axis;
@@ -22,10 +26,11 @@ const FRAGMENT = /* glsl */ `
   varying vec3 vToEye;
   varying vec3 vFacing;
   void main() {
-    float off = max(0.0, 1.0 - dot(normalize(vToEye), axis));
-    float share = beam.x > 0.0 ? max(exp2(-pow(off / beam.x, beam.y)), 0.004) : 1.0;
-    float limb = 0.75 + 0.25 * clamp(dot(normalize(vToEye), normalize(vFacing)), 0.0, 1.0);
-    vec3 light = shine * share * limb;
+    vec3 toEye = normalize(vToEye);
+    float ahead = dot(toEye, axis);
+    float limb = (0.75 + 0.25 * clamp(dot(toEye, normalize(vFacing)), 0.0, 1.0)) * 12.0 / 11.0;
+    float flatFace = exp2(-pow(max(0.0, 1.0 - ahead) / max(beam.x, 1e-6), beam.y)) / max(ahead, 0.15);
+    vec3 light = shine * (beam.x > 0.0 ? max(flatFace, 0.004) : limb);
     /* The ceiling keeps the hue: clipped channel by channel, a bulb would turn green. */
     light *= min(1.0, ceiling / max(max(light.r, light.g), max(light.b, 1e-3)));
     gl_FragColor = vec4(light, 1.0);

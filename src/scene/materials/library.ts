@@ -1,8 +1,9 @@
 import type { IUniform, Material, MeshStandardMaterial } from 'three';
 import type { ModelSkin } from '../../core/form/models/heldModel';
 import type { PartShape } from '../../core/form/types';
-import type { Ground } from '../../core/plan/schema/plan';
-import { type DeckView, makeDeckView } from './deckView';
+import type { Ground, Plan } from '../../core/plan/schema/plan';
+import { colourOfHex } from '../light/kelvin';
+import { type DeckView, layAreas, makeDeckView } from './deckView';
 import { type GlowUniforms, makeGlow } from './glowMaterial';
 import { makeScreen } from './litMaterials';
 import { LOOKS } from './looks';
@@ -10,15 +11,8 @@ import { makeNoise } from './noise';
 import { SkinPictures } from './skinPictures';
 import { makeSkyline } from './skylineMaterial';
 import { makeSurface, type Wire } from './surfaceMaterial';
+import { WET_SHARES, wetMaskOf } from './wetMask';
 import { makeWindow } from './windowMaterial';
-
-/** Share of the deck under a film and under standing water, by how the ground is. Estimates by eye, no source. */
-const WET_SHARES: Readonly<Record<Ground['wetness'], readonly [film: number, puddle: number]>> = {
-  dry: [0, 0],
-  damp: [0.45, 0],
-  'wet down': [0.9, 0.34],
-  puddled: [0.95, 0.52],
-};
 
 /** A scanned surface: its own colours, rough as most of what stands on a roof. */
 const SKIN_LOOK = { ...LOOKS.paint, roughness: 0.88 };
@@ -27,9 +21,20 @@ const SKIN_LOOK = { ...LOOKS.paint, roughness: 0.88 };
 export interface PartContext {
   readonly itemId: string;
   readonly ground: Ground;
+  readonly isDeck: boolean;
   readonly wire: Wire | null;
   /** Beyond the roof, where no lamp of the set reaches. */
   readonly isBackground: boolean;
+}
+
+/** From thread to thread of a net. Source: common practice, no source */
+const NET_METRES = 0.003;
+
+/** The wire of a mesh, and the thread that makes a net as open as it is: (1 − thread ÷ pitch)². */
+function wireOf({ substance, openness }: PartShape, { wire }: PartContext): Wire | null {
+  if (substance === 'net')
+    return { cellMetres: NET_METRES, wireMetres: NET_METRES * (1 - Math.sqrt(openness ?? 0)) };
+  return substance === 'wire mesh' ? (wire ?? { cellMetres: 0.05, wireMetres: 0.0025 }) : null;
 }
 
 /** Every material of the stage, made once for each way of looking and shared by all parts that look so. */
@@ -49,14 +54,14 @@ export class MaterialLibrary {
     if (substance === 'window') return this.keep(`window ${colour}`, () => makeWindow(colour));
     if (substance === 'screen') return this.keep('screen', makeScreen);
     if (context.isBackground) {
-      const reflectance = colour ?? LOOKS[substance].colour;
+      const reflectance = colour ? colourOfHex(colour) : LOOKS[substance].colour;
       return this.keep(`skyline ${reflectance}`, () => makeSkyline(reflectance, this.noise));
     }
     const { wetness } = context.ground;
-    const isDeck = shape.mirror !== null && substance === context.ground.surface;
-    const isWetDeck = isDeck || (wetness === 'damp' && substance === context.ground.surface);
-    const wire =
-      substance === 'wire mesh' ? (context.wire ?? { cellMetres: 0.05, wireMetres: 0.0025 }) : null;
+    const isGround = substance === context.ground.surface;
+    const isInAreas = isGround && context.isDeck && context.ground.areas !== undefined;
+    const isWetDeck = isInAreas || (isGround && (shape.mirror !== null || wetness === 'damp'));
+    const wire = wireOf(shape, context);
     const key = [
       substance,
       colour,
@@ -83,7 +88,13 @@ export class MaterialLibrary {
     return this.glows.get(itemId) ?? null;
   }
 
+  /** Lays a plan's wet areas over its decks. */
+  wet(plan: Plan): void {
+    layAreas(this.deckView, wetMaskOf(plan));
+  }
+
   dispose(): void {
+    layAreas(this.deckView, null);
     for (const material of this.made.values()) material.dispose();
     this.made.clear();
     this.glows.clear();

@@ -1,7 +1,5 @@
 import { Color, MeshStandardMaterial } from 'three';
-
-/** Luminance of a monitor, cd/m²; common practice, no source. */
-const SCREEN_LUMINANCE = 22;
+import { SCREEN_LUMINANCE } from '../../core/light/surroundings';
 
 export function makeScreen(): MeshStandardMaterial {
   return new MeshStandardMaterial({

@@ -22,7 +22,8 @@ export function numberOf(pattern: Pattern): number {
 
 /**
  * Surfaces as they are laid, in metres along the surface; no picture, no texture coordinates. `footprint` is what a
- * pixel covers, metres: joints fade before they would shimmer. `relief` is height in metres.
+ * pixel covers, metres: joints fade before they would shimmer. `relief` is height in metres. What a pattern does to the
+ * albedo is 1 in the mean, but for its joints: how much comes back is core's.
  */
 export const PATTERNS = /* glsl */ `
 uniform sampler2D noiseMap;
@@ -43,7 +44,7 @@ float jointsOf(vec2 within, vec2 unit, float width, float footprint) {
 void laySlab(inout Surface s, vec2 m, float footprint) {
   vec4 broad = texture2D(noiseMap, m / 7.3);
   vec4 fine = texture2D(noiseMap, m / 1.1);
-  s.albedo *= 0.72 + 0.4 * broad.r + 0.22 * (fine.g - 0.5) + 0.12 * (fine.b - 0.5);
+  s.albedo *= 0.8 + 0.4 * broad.r + 0.22 * (fine.g - 0.5) + 0.12 * (fine.b - 0.5);
   s.rough += 0.1 * (broad.g - 0.5);
   /* Cast in bays where it lies: each of its own tone, with a dark joint between. */
   if (abs(vOwnNormal.y) > 0.7) {
@@ -57,7 +58,7 @@ void laySlab(inout Surface s, vec2 m, float footprint) {
 void layGrit(inout Surface s, vec2 m, float footprint) {
   vec4 fine = texture2D(noiseMap, m / 0.45);
   vec4 broad = texture2D(noiseMap, m / 8.1);
-  s.albedo *= 0.7 + 0.4 * broad.r + 0.5 * (fine.b - 0.5);
+  s.albedo *= 0.8 + 0.4 * broad.r + 0.5 * (fine.b - 0.5);
   s.relief = 0.0015 * fine.b;
 }
 
@@ -66,7 +67,7 @@ void layStrips(inout Surface s, vec2 m, float footprint) {
   vec4 fine = texture2D(noiseMap, m / 0.6);
   vec4 broad = texture2D(noiseMap, m / 6.7);
   float lap = jointsOf(vec2(within.x, 0.5), vec2(1.0, 1.0), 0.03, footprint);
-  s.albedo *= (0.78 + 0.1 * scatter(vec2(floor(m.x), 3.0)) + 0.3 * (broad.r - 0.5) + 0.35 * (fine.b - 0.5)) * (1.0 - 0.45 * lap);
+  s.albedo *= (0.95 + 0.1 * scatter(vec2(floor(m.x), 3.0)) + 0.3 * (broad.r - 0.5) + 0.35 * (fine.b - 0.5)) * (1.0 - 0.45 * lap);
   s.relief = 0.001 * fine.b;
 }
 
@@ -74,7 +75,7 @@ void layTiles(inout Surface s, vec2 m, float footprint) {
   vec2 unit = vec2(0.3);
   vec2 cell = floor(m / unit);
   float joint = jointsOf(m - cell * unit, unit, 0.006, footprint);
-  s.albedo *= (0.82 + 0.3 * (scatter(cell) - 0.5) + 0.25 * (texture2D(noiseMap, m / 3.1).r - 0.5)) * (1.0 - 0.5 * joint);
+  s.albedo *= (1.0 + 0.3 * (scatter(cell) - 0.5) + 0.25 * (texture2D(noiseMap, m / 3.1).r - 0.5)) * (1.0 - 0.5 * joint);
   s.rough += 0.25 * joint;
   s.relief = -0.003 * joint;
 }
@@ -90,7 +91,7 @@ void layBoards(inout Surface s, vec2 m, float footprint) {
   vec2 within = vec2(m.x - board * 0.14, 0.5);
   float gap = jointsOf(within, vec2(0.14, 1.0), 0.008, footprint);
   float grain = texture2D(noiseMap, vec2(m.x * 4.0, m.y * 0.35 + scatter(vec2(board, 7.0)))).g;
-  s.albedo *= (0.62 + 0.35 * scatter(vec2(board, 1.0)) + 0.45 * (grain - 0.5)) * (1.0 - 0.8 * gap);
+  s.albedo *= (0.82 + 0.35 * scatter(vec2(board, 1.0)) + 0.45 * (grain - 0.5)) * (1.0 - 0.8 * gap);
   s.relief = -0.006 * gap;
 }
 

@@ -1,5 +1,6 @@
 import { Color, type IUniform, ShaderMaterial, UniformsLib, UniformsUtils, Vector3 } from 'three';
-import { SKY_LUX } from '../../core/light/ambient';
+import type { LinearColour } from '../light/kelvin';
+import { NIGHT } from '../light/night';
 
 const VERTEX = /* glsl */ `
   #include <fog_pars_vertex>
@@ -36,16 +37,16 @@ const FRAGMENT = /* glsl */ `
 const WEATHERED = new Color('#8d8377');
 
 /** Buildings beyond the roof, which no lamp of the set reaches: a far cheaper shading for a large part of the picture. */
-export function makeSkyline(colour: string, noise: IUniform): ShaderMaterial {
+export function makeSkyline(colour: LinearColour, noise: IUniform): ShaderMaterial {
   // Even soot-black render gives back a tenth: without it a street-lit wall would be a hole in the night.
-  const reflectance = new Color(colour).lerp(WEATHERED, 0.45);
+  const reflectance = new Color(...colour).lerp(WEATHERED, 0.45);
   return new ShaderMaterial({
     uniforms: {
       ...UniformsUtils.clone(UniformsLib.fog),
       noiseMap: noise,
       reflectance: { value: new Vector3(reflectance.r, reflectance.g, reflectance.b) },
-      fromSky: { value: new Vector3(...SKY_LUX.above) },
-      fromStreet: { value: new Vector3(...SKY_LUX.below) },
+      fromSky: { value: NIGHT.above },
+      fromStreet: { value: NIGHT.below },
     },
     vertexShader: VERTEX,
     fragmentShader: FRAGMENT,

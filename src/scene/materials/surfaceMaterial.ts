@@ -7,7 +7,8 @@ import {
   ShaderChunk,
   Vector2,
 } from 'three';
-import { SPOT_BEAM } from '../light/beam';
+import { LAMP_DECLARATIONS, LAMP_LOOP } from '../light/lampLight.glsl';
+import { LAMP_UNIFORMS } from '../light/lampUniforms';
 import { SKY_UNIFORMS } from '../light/sky';
 import {
   CLOTH_LIGHT,
@@ -17,9 +18,10 @@ import {
   OWN_VERTEX_DECLARATIONS,
   RAISED,
   SKYWARD,
+  WORLD_PLACE_VERTEX,
 } from './chunks.glsl';
 import type { DeckView } from './deckView';
-import type { Look } from './looks';
+import { isShiny, type Look } from './looks';
 import { numberOf, PATTERNS } from './patterns.glsl';
 import { WET_DECLARATIONS, WET_MIRROR, WET_SURFACE } from './wetDeck.glsl';
 import { WIRE_DECLARATIONS, WIRE_OPACITY } from './wire.glsl';
@@ -51,13 +53,13 @@ export interface SurfaceSpec {
 
 /** A lit surface: three's physical shading, with our patterns, sky, cloth, wire and wet put in. */
 export function makeSurface(spec: SurfaceSpec): MeshStandardMaterial {
-  const { look, colour, round, wet, wire, skin } = spec;
+  const { look, round, wet, wire, skin } = spec;
   const lets = look.lets ?? 0;
   const clear = look.clear ?? 0;
   const isClear = clear > 0;
   const thin = lets > 0 || isClear || wire !== undefined;
   const material = new MeshStandardMaterial({
-    color: new Color(skin ? '#ffffff' : (colour ?? look.colour)),
+    color: colourOf(spec),
     roughness: look.roughness,
     metalness: look.metalness,
     side: thin || skin ? DoubleSide : FrontSide,
@@ -72,6 +74,7 @@ export function makeSurface(spec: SurfaceSpec): MeshStandardMaterial {
   });
   const uniforms: Record<string, IUniform> = {
     ...SKY_UNIFORMS,
+    ...LAMP_UNIFORMS,
     noiseMap: spec.noise,
     laying: { value: numberOf(look.pattern) },
     isRound: { value: round ? 1 : 0 },
@@ -80,12 +83,15 @@ export function makeSurface(spec: SurfaceSpec): MeshStandardMaterial {
   if (wet) Object.assign(uniforms, wet.view, { wetShares: { value: new Vector2(wet.film, wet.puddle) } });
   if (wire) uniforms.wire = { value: new Vector2(wire.cellMetres, wire.wireMetres) };
   material.customProgramCacheKey = () =>
-    [lets > 0, isClear, wet !== undefined, wire !== undefined, skin?.hasPicture === true].join(' ');
+    [lets > 0, isClear, isShiny(look), wet !== undefined, wire !== undefined, skin?.hasPicture === true].join(
+      ' ',
+    );
   material.onBeforeCompile = (shader) => {
     Object.assign(shader.uniforms, uniforms);
     shader.vertexShader = shader.vertexShader
       .replace('#include <common>', `#include <common>\n${OWN_VERTEX_DECLARATIONS}`)
-      .replace('#include <begin_vertex>', `#include <begin_vertex>\n${OWN_VERTEX}`);
+      .replace('#include <begin_vertex>', `#include <begin_vertex>\n${OWN_VERTEX}`)
+      .replace('#include <skinning_vertex>', `#include <skinning_vertex>\n${WORLD_PLACE_VERTEX}`);
     let declarations = `${OWN_FRAGMENT_DECLARATIONS}${PATTERNS}${LAID_OUT}${RAISED}${SKYWARD}`;
     if (wet) declarations += WET_DECLARATIONS;
     if (wire) declarations += WIRE_DECLARATIONS;
@@ -97,8 +103,16 @@ export function makeSurface(spec: SurfaceSpec): MeshStandardMaterial {
       )
       .replace('#include <roughnessmap_fragment>', 'float roughnessFactor = clamp(surface.rough, 0.04, 1.0);')
       .replace('#include <normal_fragment_maps>', 'normal = raised(-vViewPosition, normal, surface.relief);')
-      .replace('#include <lights_pars_begin>', LAMPS)
       .replace('#include <lights_physical_pars_fragment>', shading(lets > 0, wet !== undefined))
+      .replace(
+        '#include <shadowmap_pars_fragment>',
+        `#include <shadowmap_pars_fragment>\n${LAMP_DECLARATIONS}`,
+      )
+      .replace(
+        '#include <lights_physical_fragment>',
+        `#include <lights_physical_fragment>\n${wet || isShiny(look) ? '' : DULL}`,
+      )
+      .replace('#include <lights_fragment_begin>', LAMP_LOOP)
       // Wet, the sky comes with the mirror's picture.
       .replace('#include <lights_fragment_end>', `#include <lights_fragment_end>\n${wet ? '' : SKY_SHINE}`)
       .replace('#include <opaque_fragment>', `${wet ? WET_MIRROR : ''}#include <opaque_fragment>`);
@@ -107,6 +121,11 @@ export function makeSurface(spec: SurfaceSpec): MeshStandardMaterial {
     }
   };
   return material;
+}
+
+function colourOf({ look, colour, skin }: SurfaceSpec): Color {
+  if (skin) return new Color(1, 1, 1);
+  return colour === null ? new Color(...look.colour) : new Color(colour);
 }
 
 function surfaceOf({ wet, wire }: SurfaceSpec): string {
@@ -120,8 +139,12 @@ function surfaceOf({ wet, wire }: SurfaceSpec): string {
     ${wire ? WIRE_OPACITY : ''}`;
 }
 
-/** three's lights, with the beam that head classes are published by. */
-const LAMPS = ShaderChunk.lights_pars_begin.replace(/float getSpotAttenuation\([^}]*}/, SPOT_BEAM);
+/** What has no sheen to speak of gives back evenly and no more, as core reckons. */
+const DULL = /* glsl */ `
+  material.specularColor = vec3(0.0);
+  material.specularColorBlended = vec3(0.0);
+  material.specularF90 = 0.0;
+`;
 
 /** three's shading, with the light through cloths, and with water's own Fresnel in place of Schlick's where it is wet. */
 function shading(cloth: boolean, wet: boolean): string {
@@ -135,5 +158,5 @@ function shading(cloth: boolean, wet: boolean): string {
 const SKY_SHINE = /* glsl */ `
   vec3 skyAlong = reflect(-geometryViewDir, geometryNormal);
   float skyRise = dot(skyAlong, (viewMatrix * vec4(0.0, 1.0, 0.0, 0.0)).xyz);
-  reflectedLight.indirectSpecular += skyward(skyRise) * (material.specularColorBlended * material.dfg.x + material.dfg.y);
+  reflectedLight.indirectSpecular += skyward(skyRise) * (material.specularColorBlended * material.dfg.x + material.dfg.y * material.specularF90);
 `;

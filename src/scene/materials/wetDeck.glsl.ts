@@ -1,3 +1,5 @@
+import { WET_DARKENING } from '../../core/light/wetness';
+
 /**
  * A deck that is wet: where water stands, where a film lies, where it has dried; darker where wet; and what the water
  * mirrors, taken from the picture of a camera below the deck, blurred by the slopes of the film as far as the mirrored
@@ -14,6 +16,9 @@ uniform float mirrorHeight;
 uniform float mirrorOn;
 /* How much of the deck a film covers, and how much of it stands in puddles, 0..1. */
 uniform vec2 wetShares;
+/* The same over the areas that are wetter or drier, and where that picture lies: its corner and 1 over its sides. */
+uniform sampler2D wetMask;
+uniform vec4 wetPlace;
 
 float waterFresnel(float cosIn) {
   const float n = 1.333;
@@ -24,19 +29,32 @@ float waterFresnel(float cosIn) {
   return 0.5 * (square * square + along * along);
 }
 
-struct Wet { float film; float puddle; float slope; };
+/* Water does not end in a ruled line: the edge of an area strays by some centimetres. */
+vec2 sharesAt(vec2 m) {
+  if (wetPlace.z == 0.0) return wetShares;
+  vec2 stray = 0.14 * (texture2D(noiseMap, m / 1.7).rg - 0.5) + 0.06 * (texture2D(noiseMap, m / 0.4 + 0.5).rg - 0.5);
+  vec2 at = (m + stray - wetPlace.xy) * wetPlace.zw;
+  vec2 inside = step(vec2(0.0), at) * step(at, vec2(1.0));
+  return mix(wetShares, texture2D(wetMask, at).rg, inside.x * inside.y);
+}
+
+/* How much of the mirror's picture it has is "shows": a deck that is only damp has none. */
+struct Wet { float film; float puddle; float slope; float shows; };
 
 Wet wetAt(vec2 m) {
   Wet wet;
   float broad = texture2D(noiseMap, m / 13.0).r;
   float middle = texture2D(noiseMap, m / 4.7 + 0.37).r;
   float fine = texture2D(noiseMap, m / 1.3).g;
-  float dry = 1.0 - wetShares.x;
+  vec2 shares = sharesAt(m);
+  wet.shows = smoothstep(0.0, 0.2, shares.y);
+  float dry = 1.0 - shares.x;
   wet.film = smoothstep(dry - 0.3, dry + 0.2, 0.62 * broad + 0.38 * middle + 0.08 * (fine - 0.5));
+  wet.film *= smoothstep(0.0, 0.12, shares.x);
   /* Water levels itself: its shore follows the broad falls of the deck, not its grit. */
   float hollow = 0.62 * texture2D(noiseMap, m / 13.0, 2.5).r + 0.38 * texture2D(noiseMap, m / 4.7 + 0.37, 2.5).r;
-  float shore = 1.0 - wetShares.y;
-  wet.puddle = smoothstep(shore - 0.04, shore + 0.1, hollow + 0.02 * (fine - 0.5)) * step(0.001, wetShares.y);
+  float shore = 1.0 - shares.y;
+  wet.puddle = smoothstep(shore - 0.04, shore + 0.1, hollow + 0.02 * (fine - 0.5)) * smoothstep(0.0, 0.1, shares.y);
   wet.film = max(wet.film, wet.puddle);
   wet.slope = mix(mix(0.09, 0.045, wet.film * (0.4 + 0.6 * middle)), 0.0015, sqrt(wet.puddle));
   return wet;
@@ -80,18 +98,18 @@ Wet wet = wetAt(vWorldPlace.xz);
 float lying = step(0.7, vOwnNormal.y);
 wet.film *= lying;
 wet.puddle *= lying;
-surface.albedo *= mix(1.0, 0.48, wet.film) * mix(1.0, 0.85, wet.puddle);
+surface.albedo *= 1.0 - ${WET_DARKENING.toFixed(3)} * wet.film;
 surface.rough = mix(surface.rough, mix(0.4, 0.24, wet.film), wet.film);
 surface.relief *= 1.0 - wet.puddle;
 `;
 
-/** After the lamps: what the water mirrors. A still puddle shows the lamps themselves, so their drawn shine goes. */
+/** After the lamps: what the water mirrors. Water shows the lamps themselves, so the shine that they would be drawn with goes. */
 export const WET_MIRROR = /* glsl */ `
-float reflectsHere = lying * mirrorOn * (1.0 - step(0.02, abs(vWorldPlace.y - mirrorHeight)));
+float reflectsHere = wet.shows * lying * mirrorOn * (1.0 - step(0.02, abs(vWorldPlace.y - mirrorHeight)));
 if (wet.film * reflectsHere > 0.001) {
   float cosIn = saturate(dot(geometryViewDir, geometryNormal));
   float share = waterFresnel(cosIn) * wet.film;
-  vec3 unlit = totalDiffuse + totalSpecular * (1.0 - 0.8 * wet.puddle) + totalEmissiveRadiance;
+  vec3 unlit = totalDiffuse + totalSpecular * (1.0 - wet.film) + totalEmissiveRadiance;
   outgoingLight = unlit * (1.0 - share) + mirrored(vWorldPlace, wet.slope, cosIn) * share;
 }
 `;

@@ -1,13 +1,15 @@
 import { ShaderMaterial, UniformsLib, UniformsUtils, Vector3 } from 'three';
+import { WINDOW_LUMINANCE } from '../../core/light/surroundings';
 import { colourOfHex, ofUnitLuminance } from '../light/kelvin';
 
-/** Luminance of a lit room behind its curtain and of a lamp that can be seen in it, cd/m²; common practice, no source. */
-const ROOM_LUMINANCE = 2.2;
-const LAMP_LUMINANCE = 420;
+/** Luminance of a lit room behind its curtain and of a lamp that can be seen in it, so that the mean is core's, cd/m². */
+const ROOM_LUMINANCE = 0.19 * WINDOW_LUMINANCE;
+const LAMP_LUMINANCE = 36.5 * WINDOW_LUMINANCE;
 
-/** A window is two triangles, six corners in order: the corner's number tells where in which window it is. */
+/** A window is two triangles, six corners in order: the corner's number tells where in its window it is. */
 const VERTEX = /* glsl */ `
   #include <fog_pars_vertex>
+  attribute float windowNumber;
   varying vec2 vPane;
   flat varying float vOwn;
   float scatter(float n) { return fract(sin(n * 127.1) * 43758.5453); }
@@ -15,7 +17,7 @@ const VERTEX = /* glsl */ `
     int corner = gl_VertexID % 6;
     vPane = vec2(corner == 1 || corner == 2 || corner == 4 ? 1.0 : 0.0, corner == 2 || corner == 4 || corner == 5 ? 1.0 : 0.0);
     vec4 place = modelMatrix * vec4(position, 1.0);
-    vOwn = scatter(float(gl_VertexID / 6));
+    vOwn = scatter(windowNumber);
     vec4 mvPosition = viewMatrix * place;
     gl_Position = projectionMatrix * mvPosition;
     #include <fog_vertex>
@@ -55,6 +57,5 @@ export function makeWindow(colour: string | null): ShaderMaterial {
     vertexShader: VERTEX,
     fragmentShader: FRAGMENT,
     fog: true,
-    userData: { countsCorners: true },
   });
 }

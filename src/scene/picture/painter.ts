@@ -5,7 +5,6 @@ import {
   type WebGLRenderer,
   type WebGLRenderTarget,
 } from 'three';
-import { FrameCamera } from '../cameras/frameCamera';
 import { hideMirror, showMirror } from '../materials/deckView';
 import { BRIGHTEST } from '../materials/glowMaterial';
 import type { MaterialLibrary } from '../materials/library';
@@ -24,6 +23,8 @@ export interface Painting {
   readonly camera: PerspectiveCamera;
   /** Level of the wet deck that the view mirrors; null for none. */
   readonly mirrorHeight: number | null;
+  /** Whether the mirror's picture of the frame before will do, where there is one. */
+  readonly mirrorMayBeLate: boolean;
   /** What the lens leaves soft; null for a view that is sharp throughout. */
   readonly focus: LensFocus | null;
   readonly streaks: { readonly of: readonly Streak[]; readonly shape: StreakShape } | null;
@@ -47,7 +48,6 @@ export interface Pane {
 
 /** Paints views into their targets and develops them onto the canvas or into a picture of their own. */
 export class Painter {
-  private readonly mirrorCamera = new FrameCamera();
   private readonly lensBlur = new LensBlur();
   private readonly streaks = new Streaks();
   private readonly glow = new Glow();
@@ -70,15 +70,19 @@ export class Painter {
     hideMirror(deckView);
     this.roof.orderFrom(camera.position);
     if (mirrorHeight !== null && this.roof.decks.size > 0) {
-      this.mirrorCamera.far = camera.far;
-      this.mirrorCamera.mirror(camera, mirrorHeight);
-      glowCeiling.value = BRIGHTEST_MIRRORED;
-      for (const deck of this.roof.decks) deck.visible = false;
-      renderer.setRenderTarget(targets.mirror);
-      renderer.render(scene, this.mirrorCamera);
-      for (const deck of this.roof.decks) deck.visible = true;
+      const { mirrorCamera } = targets;
+      if (!painting.mirrorMayBeLate || targets.mirroredHeight !== mirrorHeight) {
+        mirrorCamera.far = camera.far;
+        mirrorCamera.mirror(camera, mirrorHeight);
+        glowCeiling.value = BRIGHTEST_MIRRORED;
+        for (const deck of this.roof.decks) deck.visible = false;
+        renderer.setRenderTarget(targets.mirror);
+        renderer.render(scene, mirrorCamera);
+        for (const deck of this.roof.decks) deck.visible = true;
+        targets.mirroredHeight = mirrorHeight;
+      }
       const { texture, depthTexture, width, height } = targets.mirror;
-      showMirror(deckView, this.mirrorCamera, { texture, depthTexture, width, height }, mirrorHeight);
+      showMirror(deckView, mirrorCamera, { texture, depthTexture, width, height }, mirrorHeight);
     }
     glowCeiling.value = BRIGHTEST;
     renderer.setRenderTarget(targets.view);

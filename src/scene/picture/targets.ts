@@ -7,6 +7,7 @@ import {
   UnsignedIntType,
   WebGLRenderTarget,
 } from 'three';
+import { FrameCamera } from '../cameras/frameCamera';
 
 export interface TargetSizes {
   readonly width: number;
@@ -25,6 +26,9 @@ export interface TargetSizes {
 export class ViewTargets {
   readonly view: WebGLRenderTarget;
   readonly mirror: WebGLRenderTarget;
+  /** From where the mirror's picture was drawn, and of which level; null before it was. */
+  readonly mirrorCamera = new FrameCamera();
+  mirroredHeight: number | null = null;
   /** Half size: colour, and in alpha the signed blur. */
   readonly half: WebGLRenderTarget;
   /** The same without what is scattered as discs. */

@@ -21,6 +21,7 @@ export class Geometries {
     const found = alike.find((entry) => isSame(entry.shapes, shapes));
     if (found) return found.geometry;
     const geometry = allSkinned(shapes) ? skinnedGeometry(shapes) : geometryOf(shapes.map(facetsOf));
+    if (shapes[0].substance === 'window') numberWindows(geometry);
     this.kept.set(shapes[0], [...alike, { shapes, geometry }]);
     return geometry;
   }
@@ -42,6 +43,18 @@ export class Geometries {
 
 const isSame = (a: readonly PartShape[], b: readonly PartShape[]): boolean =>
   a.length === b.length && a.every((shape, k) => shape === b[k]);
+
+/** Two triangles of six corners each. */
+const CORNERS_OF_A_WINDOW = 6;
+
+/** Numbers the windows, so that each keeps its own light when it is drawn together with those of other houses. */
+function numberWindows(geometry: BufferGeometry): void {
+  const { count } = geometry.attributes.position;
+  const numbers = Float32Array.from({ length: count }, (_, corner) =>
+    Math.floor(corner / CORNERS_OF_A_WINDOW),
+  );
+  geometry.setAttribute('windowNumber', new BufferAttribute(numbers, 1));
+}
 
 function geometryOf(all: readonly Facets[]): BufferGeometry {
   const geometry = new BufferGeometry();

@@ -1,25 +1,34 @@
-import { Group, type Material, Mesh, MeshBasicMaterial, Vector3 } from 'three';
+import {
+  type BufferGeometry,
+  Group,
+  type Material,
+  Mesh,
+  MeshBasicMaterial,
+  MeshStandardMaterial,
+  Vector3,
+} from 'three';
 import type { ItemForm, PartShape } from '../../core/form/types';
 import type { Item } from '../../core/plan/items';
 import { itemsOf } from '../../core/plan/items';
-import type { Plan } from '../../core/plan/schema/plan';
+import type { Ground, Plan } from '../../core/plan/schema/plan';
 import type { MaterialLibrary } from '../materials/library';
 import type { Wire } from '../materials/surfaceMaterial';
-import { batchesOf } from './batches';
+import { type Batch, batchesOf } from './batches';
 import { Geometries } from './geometries';
+import { Jointed } from './jointed';
 import { StillChunks } from './stillChunks';
 
-/** Light goes through these, or comes from them: no shadow. */
+/** Light goes through these, or comes from them: no shadow. What a net takes, the lit surface knows. A frame's cloth lets none through straight: it shines itself. */
 const CASTS_NONE: ReadonlySet<PartShape['substance']> = new Set([
   'glow',
   'window',
   'screen',
   'glass',
-  'diffusion',
   'wire mesh',
+  'net',
 ]);
 /** A thin cloth stands in its own shadow; it is lit from both sides instead. */
-const TAKES_NONE: ReadonlySet<PartShape['substance']> = new Set(['diffusion', 'linen', 'wire mesh']);
+const TAKES_NONE: ReadonlySet<PartShape['substance']> = new Set(['diffusion', 'linen', 'wire mesh', 'net']);
 const middle = new Vector3();
 /** Poses through which an item has to keep still before it is drawn together with others. */
 const STILL_POSES = 8;
@@ -50,14 +59,14 @@ export class RoofSet {
     this.group.matrixAutoUpdate = false;
   }
 
-  /** The mirroring decks, for the pass that must not draw them. */
+  /** The tops of decks that mirror, dry parts too, for the pass that must not draw them. */
   readonly decks = new Set<Mesh>();
 
   /** Brings every mesh to the forms of an instant. True when any shape or place differs from before. */
   pose(plan: Plan, forms: readonly ItemForm[]): boolean {
-    // On another ground the same parts may be made of something else.
-    const isRegrounded = plan.ground !== this.knownPlan?.ground;
+    const isRegrounded = looksOther(plan.ground, this.knownPlan?.ground);
     if (plan !== this.knownPlan) {
+      if (isWetElsewhere(plan, this.knownPlan)) this.materials.wet(plan);
       this.knownPlan = plan;
       this.records = new Map(itemsOf(plan).map((item) => [item.record.id, item]));
     }
@@ -95,8 +104,8 @@ export class RoofSet {
   }
 
   /**
-   * Orders the meshes for an eye: solid ones from near to far, so that what is hidden is never shaded, see-through
-   * ones from far to near. three orders by the places of the meshes, and most of ours share one.
+   * Orders the meshes for an eye: solid ones roughly from near to far, so that little of what is hidden is shaded,
+   * see-through ones from far to near. three orders by the places of the meshes, and most of ours share one.
    */
   orderFrom(eye: Vector3): void {
     for (const mesh of this.meshes.values()) if (mesh.visible) orderFrom(mesh, eye);
@@ -154,35 +163,74 @@ export class RoofSet {
     const context = {
       itemId: form.id,
       ground: plan.ground,
+      isDeck: form.kind === 'deck',
       wire: this.wireOf(form.id),
       isBackground: BACKGROUND.has(form.kind),
     };
-    const batches = batchesOf(form.parts);
-    let changed = this.dropFrom(form.id, batches.length);
-    batches.forEach(({ shapes, worldFromPart }, index) => {
-      const geometry = this.geometries.of(shapes);
-      const material = this.materials.of(shapes[0], context);
-      const mesh = this.meshes.get(`${form.id}/${index}`) ?? this.add(`${form.id}/${index}`);
-      if (mesh.geometry !== geometry || mesh.material !== material) {
-        mesh.geometry = geometry;
+    const drawn = this.drawnOf(form, (shape) => this.materials.of(shape, context));
+    let changed = this.dropFrom(form.id, drawn.length);
+    drawn.forEach(({ batches, material }, index) => {
+      const key = `${form.id}/${index}`;
+      const mesh = batches.length > 1 ? this.jointedAt(key) : this.plainAt(key);
+      const [{ shapes, worldFromPart }] = batches;
+      const isOther =
+        mesh instanceof Jointed
+          ? mesh.show(batches, (alike) => this.geometries.of(alike))
+          : showPlain(mesh, this.geometries.of(shapes));
+      if (isOther || mesh.material !== material) {
         this.dress(mesh, form, shapes[0], material);
         changed = true;
       }
-      if (place(mesh, worldFromPart)) changed = true;
+      const moved = mesh instanceof Jointed ? mesh.place(batches) : place(mesh, worldFromPart);
+      if (moved) changed = true;
     });
     return changed;
+  }
+
+  /** What is drawn in one go: each batch by itself, and of people all that are of one material. */
+  private drawnOf(
+    { parts, section }: ItemForm,
+    materialOf: (shape: PartShape) => Material,
+  ): readonly { readonly batches: Batch[]; readonly material: Material }[] {
+    const drawn: { batches: Batch[]; material: Material }[] = [];
+    for (const batch of batchesOf(parts)) {
+      const [shape] = batch.shapes;
+      const material = materialOf(shape);
+      const isJointed =
+        section === 'cast' &&
+        !shape.skin &&
+        material instanceof MeshStandardMaterial &&
+        !material.transparent;
+      const alike = isJointed ? drawn.find((each) => each.material === material) : undefined;
+      if (alike) alike.batches.push(batch);
+      else drawn.push({ batches: [batch], material });
+    }
+    return drawn;
   }
 
   private dress(mesh: Mesh, form: ItemForm, shape: PartShape, material: Material): void {
     mesh.material = material;
     mesh.castShadow = !CASTS_NONE.has(shape.substance) && !BACKGROUND.has(form.kind) && !shape.mirror;
     mesh.receiveShadow = !TAKES_NONE.has(shape.substance);
-    if (shape.mirror && shape.substance !== 'mirror' && shape.substance !== 'glass') this.decks.add(mesh);
+    const isLevel = form.kind === 'deck' && form.parts.some((part) => part.shape.mirror);
+    const isTop = isLevel && form.parts.some(({ name, shape: top }) => name === 'top' && top === shape);
+    if (isTop || (shape.mirror && shape.substance !== 'mirror' && shape.substance !== 'glass'))
+      this.decks.add(mesh);
     else this.decks.delete(mesh);
   }
 
-  private add(key: string): Mesh {
-    const mesh = new Mesh();
+  private plainAt(key: string): Mesh {
+    const known = this.meshes.get(key);
+    return known && !(known instanceof Jointed) ? known : this.put(key, new Mesh());
+  }
+
+  private jointedAt(key: string): Jointed {
+    const known = this.meshes.get(key);
+    return known instanceof Jointed ? known : this.put(key, new Jointed());
+  }
+
+  private put<Kind extends Mesh>(key: string, mesh: Kind): Kind {
+    this.drop(key);
     mesh.matrixAutoUpdate = false;
     mesh.name = key;
     this.meshes.set(key, mesh);
@@ -194,12 +242,18 @@ export class RoofSet {
   private dropFrom(itemId: string, from: number): boolean {
     for (let index = from; ; index += 1) {
       const key = `${itemId}/${index}`;
-      const mesh = this.meshes.get(key);
-      if (!mesh) return index > from;
-      this.group.remove(mesh);
-      this.decks.delete(mesh);
-      this.meshes.delete(key);
+      if (!this.meshes.has(key)) return index > from;
+      this.drop(key);
     }
+  }
+
+  private drop(key: string): void {
+    const mesh = this.meshes.get(key);
+    if (!mesh) return;
+    if (mesh instanceof Jointed) mesh.giveBack();
+    this.group.remove(mesh);
+    this.decks.delete(mesh);
+    this.meshes.delete(key);
   }
 
   /** The record's own wire; a shape only knows how open its mesh is. */
@@ -209,13 +263,35 @@ export class RoofSet {
   }
 }
 
+/** Whether on another ground the same parts are made of something else. */
+const looksOther = (ground: Ground, before: Ground | undefined): boolean =>
+  ground !== before &&
+  (ground.surface !== before?.surface ||
+    ground.wetness !== before.wetness ||
+    (ground.areas === undefined) !== (before.areas === undefined));
+
+/** Whether the areas lie otherwise than in the plan before, or over other decks. */
+const isWetElsewhere = (plan: Plan, before: Plan | null): boolean =>
+  plan.ground !== before?.ground || (plan.ground.areas !== undefined && plan.pieces !== before.pieces);
+
+/** Within so far, and then from each distance to about twice as far, order follows the material: a change costs the processor. */
+const NEAREST_METRES = 3;
+
 /** Sets where in the order of an eye a mesh is drawn. */
 function orderFrom(mesh: Mesh, eye: Vector3): void {
-  const sphere = mesh.geometry.boundingSphere;
+  const sphere = mesh instanceof Jointed ? mesh.boundingSphere : mesh.geometry.boundingSphere;
   if (!sphere) return;
   const metres = middle.copy(sphere.center).applyMatrix4(mesh.matrix).distanceTo(eye);
   const isClear = !Array.isArray(mesh.material) && mesh.material.transparent;
-  mesh.renderOrder = isClear ? -metres : Math.max(0, metres - sphere.radius * 0.5);
+  const near = Math.max(0, metres - sphere.radius * 0.5);
+  mesh.renderOrder = isClear ? -metres : Math.floor(Math.log2(1 + near / NEAREST_METRES));
+}
+
+/** True when the mesh has shown another shape. */
+function showPlain(mesh: Mesh, geometry: BufferGeometry): boolean {
+  if (mesh.geometry === geometry) return false;
+  mesh.geometry = geometry;
+  return true;
 }
 
 /** Writes the rows of a 3 × 4 motion into the mesh; true when it moved. */

@@ -8,6 +8,9 @@ const MOST_CORNERS = 60_000;
 /** A chunk that lost a member is left alone for so many frames: whoever is dragged would break it up again and again. */
 const REST_FRAMES = 20;
 
+/** What corners that can be put together may have: those of windows are numbered too. */
+const PLAIN: readonly string[] = ['position', 'normal', 'windowNumber'];
+
 interface Chunk {
   readonly members: Set<Mesh>;
   /** All members as one, while they are drawn so. */
@@ -32,16 +35,12 @@ export class StillChunks {
     for (const { whole } of this.chunks.values()) if (whole) yield whole;
   }
 
-  /**
-   * Whether a mesh can be drawn with others: solid, plain corners in world coordinates, of one material that does not
-   * tell by a corner's number where it is.
-   */
+  /** Whether a mesh can be drawn with others: solid, of one material, plain corners in world coordinates. */
   static takes(mesh: Mesh): boolean {
     const { geometry, material, matrix } = mesh;
-    if (Array.isArray(material) || material.transparent || material.userData.countsCorners) return false;
-    const { position, normal } = geometry.attributes;
-    const isPlain = Object.keys(geometry.attributes).length === 2 && !geometry.index && position && normal;
-    return Boolean(isPlain) && matrix.elements.every((value, k) => value === (k % 5 === 0 ? 1 : 0));
+    if (Array.isArray(material) || material.transparent || geometry.index) return false;
+    const isPlain = Object.keys(geometry.attributes).every((name) => PLAIN.includes(name));
+    return isPlain && matrix.elements.every((value, k) => value === (k % 5 === 0 ? 1 : 0));
   }
 
   /** Takes a mesh in; it goes on being drawn by itself until `build` has come to its chunk. */
@@ -124,15 +123,17 @@ const materialKey = (material: Material | Material[]): string =>
 
 function joined(meshes: readonly Mesh[]): BufferGeometry {
   const whole = new BufferGeometry();
-  for (const name of ['position', 'normal']) {
+  // Members share a material, and with it what their corners have.
+  for (const name of Object.keys(meshes[0].geometry.attributes)) {
     const parts = meshes.map(({ geometry }) => geometry.attributes[name]);
-    const values = new Float32Array(parts.reduce((sum, { count }) => sum + count * 3, 0));
+    const { itemSize } = parts[0];
+    const values = new Float32Array(parts.reduce((sum, { count }) => sum + count * itemSize, 0));
     let at = 0;
     for (const { array, count } of parts) {
       values.set(array, at);
-      at += count * 3;
+      at += count * itemSize;
     }
-    whole.setAttribute(name, new BufferAttribute(values, 3));
+    whole.setAttribute(name, new BufferAttribute(values, itemSize));
   }
   whole.computeBoundingSphere();
   return whole;

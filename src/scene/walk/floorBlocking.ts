@@ -1,5 +1,6 @@
 import { BufferGeometry } from 'three';
 import { walksOf } from '../../core/form/figure/walks';
+import type { Performer } from '../../core/plan/schema/cast';
 import type { Plan } from '../../core/plan/schema/plan';
 import { endsOfPair, type Pair } from '../../desk/blocking/lines';
 import { headingAt, tapeAt } from '../../desk/blocking/tapeShape';
@@ -54,10 +55,21 @@ function dashes(path: readonly Point[], lengths: readonly number[]): number[] {
   return points;
 }
 
-/** The walks from mark to mark, dashed on the floor; pairs of points. */
-export function walkLines(plan: Plan): BufferGeometry {
+/** The outlines of somebody's marks, as something that is not taped yet; pairs of points, metres. */
+export const markOutlines = (plan: Plan, performer: Performer): readonly number[] =>
+  performer.marks.flatMap((mark) => {
+    const corners = tapeAt(mark.at, headingAt(plan, performer, mark));
+    const y = (mark.floorMetres ?? 0) + LIFT_METRES;
+    return corners.flatMap(([x, z], k) => {
+      const [nextX, nextZ] = corners[(k + 1) % corners.length];
+      return [x, y, z, nextX, y, nextZ];
+    });
+  });
+
+/** The walks from mark to mark, dashed on the floor; pairs of points. Of everybody, unless one is said. */
+export function walkLines(plan: Plan, onlyId: string | null = null): BufferGeometry {
   const points = plan.cast.flatMap((performer) =>
-    performer.hidden
+    performer.hidden || (onlyId !== null && performer.id !== onlyId)
       ? []
       : walksOf(performer, plan).flatMap(({ fromMark, toMark, path }) => {
           const [from, to] = [fromMark, toMark].map(

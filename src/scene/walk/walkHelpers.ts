@@ -18,15 +18,17 @@ import { linesOnRoof } from '../../desk/blocking/lines';
 import { continuityStore } from '../../desk/continuityStore';
 import { FrameCamera } from '../cameras/frameCamera';
 import { differs } from '../drive/differs';
-import { colourOfHex } from '../light/kelvin';
 import type { Exposure } from '../picture/exposure';
+import { cautionLines } from './cautionLines';
 import type { Chosen } from './chosenRounds';
 import { pairLines, tapeMarks, walkLines } from './floorBlocking';
+import { Ghost } from './ghost';
 import { cameraBody, linesThrough, pyramidLines, roundPoints } from './helperShapes';
+import { ink, PAPER } from './inks';
 import { HELPER_LAYER } from './layer';
+import { SightLines } from './sightLines';
+import type { WalkShows } from './walkShows';
 
-/** The sheet's paper; what is drawn to help is never the colour of light. */
-const PAPER = colourOfHex('#f1e8d6');
 /** Lines on the ground are drawn this high above it, metres. */
 const LIFT_METRES = 0.015;
 
@@ -52,24 +54,37 @@ export class WalkHelpers {
   private readonly marks = new Mesh(undefined, this.tape);
   private readonly walks = new LineSegments(undefined, this.line);
   private readonly lines = new LineSegments(undefined, this.faint);
+  private readonly cautioned = new LineSegments(undefined, this.line);
   private readonly rings = new LineSegments(undefined, this.line);
   private readonly bodyEdges = edgesOf(this.bodyShape);
   private readonly others = new LineSegments(undefined, this.faint);
+  private readonly ghost = new Ghost();
+  private readonly sight = new SightLines();
   private readonly pose = new FrameCamera();
   private drawnMarks: readonly unknown[] = [];
   private drawnLines: readonly unknown[] = [];
   private drawnShape = '';
   private drawnOthers: readonly unknown[] = [];
+  private drawnCaution: readonly number[] = [];
   private drawnChosen: readonly unknown[] = [];
 
   constructor() {
     for (const part of this.parts()) this.add(part);
+    this.group.add(this.ghost.group, this.sight.group);
     for (const part of [this.body, this.pyramid]) part.matrixAutoUpdate = false;
   }
 
   /** `chosen` is what the chosen items stand on. */
-  set(plan: Plan, setup: Setup | null, seconds: number, chosen: Chosen, exposure: Exposure): void {
+  set(
+    { plan, proposed, explained, cautioned }: WalkShows,
+    setup: Setup | null,
+    seconds: number,
+    chosen: Chosen,
+    exposure: Exposure,
+  ): void {
     this.ink(exposure);
+    this.ghost.set(proposed, seconds, exposure);
+    this.sight.set(explained, exposure);
     this.body.visible = setup !== null;
     this.pyramid.visible = setup !== null;
     if (setup) this.showCamera(plan, setup, seconds);
@@ -78,16 +93,28 @@ export class WalkHelpers {
     );
     this.showBlocking(plan, seconds);
     this.showChosen(chosen);
+    this.showCaution(cautionLines(cautioned));
     this.group.updateMatrixWorld();
   }
 
   dispose(): void {
+    this.ghost.dispose();
+    this.sight.dispose();
     for (const part of this.parts()) part.geometry.dispose();
     for (const material of [this.solid, this.line, this.faint, this.tape]) material.dispose();
   }
 
   private parts() {
-    return [this.body, this.pyramid, this.marks, this.walks, this.lines, this.rings, this.others];
+    return [
+      this.body,
+      this.pyramid,
+      this.marks,
+      this.walks,
+      this.lines,
+      this.cautioned,
+      this.rings,
+      this.others,
+    ];
   }
 
   /** Marks, walks and the lines of pairs, on the floor. */
@@ -167,10 +194,17 @@ export class WalkHelpers {
     this.rings.visible = points.length > 0;
   }
 
+  private showCaution(points: readonly number[]): void {
+    if (!differs(this.drawnCaution, points)) return;
+    this.drawnCaution = points;
+    this.cautioned.geometry.dispose();
+    this.cautioned.geometry = points.length > 0 ? linesThrough(points) : new BufferGeometry();
+    this.cautioned.visible = points.length > 0;
+  }
+
   /** As bright as comes out as paper at this exposure and balance. */
-  private ink({ perCandela, gains }: Exposure): void {
-    const [red, green, blue] = [0, 1, 2].map((k) => PAPER[k] / (perCandela * gains[k]));
-    for (const material of [this.line, this.faint, this.tape]) material.color.setRGB(red, green, blue);
-    this.solid.color.setRGB(red * 0.5, green * 0.5, blue * 0.5);
+  private ink(exposure: Exposure): void {
+    for (const material of [this.line, this.faint, this.tape, this.solid]) ink(material, PAPER, exposure);
+    this.solid.color.multiplyScalar(0.5);
   }
 }

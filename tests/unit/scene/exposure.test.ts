@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { greyLuminance } from '../../../src/core/light/exposure';
+import { colourOfKelvin } from '../../../src/scene/light/kelvin';
 import { exposureOf } from '../../../src/scene/picture/exposure';
 import { smallRoof } from '../smallRoof';
 
@@ -24,4 +25,20 @@ test('a stop more light for a stop of anything', () => {
   expect(exposureOf({ ...base, shutterDegrees: 90 }).perCandela).toBeCloseTo(grey / 2, 9);
   expect(exposureOf({ ...base, framesPerSecond: 48 }).perCandela).toBeCloseTo(grey / 2, 9);
   expect(exposureOf({ ...base, ndStops: 2 }).perCandela).toBeCloseTo(grey / 2, 9);
+});
+
+test('light of the white that is balanced for comes out neutral, warmer light warm and cooler light cool', () => {
+  const through = (kelvin: number, balanceKelvin: number) => {
+    const { gains } = exposureOf({ ...setup, balanceKelvin });
+    return colourOfKelvin(kelvin).map((channel, k) => channel * gains[k]);
+  };
+  for (const kelvin of [2700, 3200, 4300, 5600]) {
+    for (const channel of through(kelvin, kelvin)) expect(channel).toBeCloseTo(1, 9);
+    const [[red, , blue], [coolRed, , coolBlue]] = [
+      through(kelvin, kelvin + 1500),
+      through(kelvin + 1500, kelvin),
+    ];
+    expect(red).toBeGreaterThan(blue);
+    expect(coolBlue).toBeGreaterThan(coolRed);
+  }
 });

@@ -2,9 +2,10 @@ import { expect, test } from 'vitest';
 import { beamShare } from '../../../src/core/form/beam';
 import type { LampForm } from '../../../src/core/form/types';
 import { coneOf } from '../../../src/scene/light/beam';
+import { CandelaRows } from '../../../src/scene/light/candelaRows';
 import { gathered } from '../../../src/scene/light/gathered';
 import { colourOfHex, colourOfKelvin, colourOfLamp, luminanceOf } from '../../../src/scene/light/kelvin';
-import { luxAt } from '../../../src/scene/light/lampRig';
+import { luxAt, spotOfLamp } from '../../../src/scene/light/spotSources';
 
 const lamp = (more: Partial<LampForm>): LampForm => ({
   itemId: 'a',
@@ -20,6 +21,8 @@ const lamp = (more: Partial<LampForm>): LampForm => ({
   sizeMetres: [0.1, 0.1, 0.1],
   ...more,
 });
+
+const rows = new CandelaRows();
 
 test('a lamp keeps its candela whatever its colour: every colour has a luminance of 1', () => {
   for (const kelvin of [1800, 2400, 3200, 4300, 5600, 6500, 10000])
@@ -61,9 +64,11 @@ test('the cone that three is given carries both angles', () => {
 });
 
 test('illuminance on the axis is candela over metres squared, half of it at half the beam angle', () => {
-  expect(luxAt(lamp({}), [0, 0, -5])).toBeCloseTo(4, 10);
+  expect(luxAt(spotOfLamp(lamp({}), rows, false, true), [0, 0, -5])).toBeCloseTo(4, 10);
   const off = (15 * Math.PI) / 180;
-  expect(luxAt(lamp({}), [5 * Math.sin(off), 0, -5 * Math.cos(off)])).toBeCloseTo(2, 10);
+  expect(
+    luxAt(spotOfLamp(lamp({}), rows, false, true), [5 * Math.sin(off), 0, -5 * Math.cos(off)]),
+  ).toBeCloseTo(2, 10);
 });
 
 test('gathered bulbs keep all their candela, and no item is left out while there are lights for it', () => {

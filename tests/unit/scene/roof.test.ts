@@ -1,9 +1,10 @@
-import { Mesh } from 'three';
+import { Matrix4, Mesh, SkinnedMesh, Vector3 } from 'three';
 import { expect, test } from 'vitest';
 import { ShapeBuilder } from '../../../src/core/form/build/shapeBuilder';
 import { formsAt } from '../../../src/core/form/formsAt';
 import { mirrorHeightUnder } from '../../../src/scene/drive/mirrorHeight';
 import { MaterialLibrary } from '../../../src/scene/materials/library';
+import { WET_SHARES, wetMaskOf } from '../../../src/scene/materials/wetMask';
 import { batchesOf } from '../../../src/scene/roof/batches';
 import { Geometries } from '../../../src/scene/roof/geometries';
 import { facetsOf } from '../../../src/scene/roof/normals';
@@ -103,7 +104,102 @@ test('a camera mirrors in the deck that it stands over, and in none when the dec
   expect(mirrorHeightUnder(plan, [x, 5, z])).toBe(low.topMetres);
   expect(mirrorHeightUnder(plan, [102, 5, 102])).toBe(2);
   expect(mirrorHeightUnder(plan, [102, 1.5, 102])).toBe(low.topMetres);
-  expect(mirrorHeightUnder({ ...plan, ground: { ...plan.ground, wetness: 'damp' } }, [x, 5, z])).toBeNull();
+  const damp = { ...plan.ground, wetness: 'damp' as const };
+  expect(mirrorHeightUnder({ ...plan, ground: damp }, [x, 5, z])).toBeNull();
+  // Wet in a part of the terrace alone, which is what a camera over it mirrors in.
+  const areas = [
+    { id: 'a', wetness: 'puddled' as const, outline: [corner(101, 101), corner(103, 101), corner(103, 103)] },
+  ];
+  expect(mirrorHeightUnder({ ...plan, ground: { ...damp, areas } }, [x, 5, z])).toBe(2);
+});
+
+test('a deck that is wet in parts hides all of its top from its mirror, and is pictured as its areas say', () => {
+  const lantern = lanternPlan(null);
+  const areas = [
+    {
+      id: 'a',
+      wetness: 'puddled' as const,
+      outline: [
+        [-1, -1],
+        [1, -1],
+        [1, 1],
+        [-1, 1],
+      ] as [number, number][],
+    },
+  ];
+  const plan = { ...lantern, ground: { ...lantern.ground, areas } };
+  const materials = new MaterialLibrary();
+  const roof = new RoofSet(materials);
+  roof.pose(lantern, formsAt(lantern, 0));
+  expect(roof.decks.size).toBe(0);
+  expect(materials.deckView.wetPlace.value.z).toBe(0);
+  roof.pose(plan, formsAt(plan, 0));
+  expect(roof.decks.size).toBe(2);
+  const mask = wetMaskOf(plan);
+  if (!mask) throw new Error('areas over a deck have a picture');
+  const byteAt = (x: number, z: number): number => {
+    const column = Math.floor(((x - mask.from[0]) / mask.size[0]) * mask.width);
+    const row = Math.floor(((z - mask.from[1]) / mask.size[1]) * mask.height);
+    return mask.texels[2 * (row * mask.width + column)];
+  };
+  expect(byteAt(0, 0)).toBe(Math.round(WET_SHARES.puddled[0] * 255));
+  expect([byteAt(0.95, 0.95), byteAt(1.1, 0)].map((byte) => byte > 0)).toEqual([true, false]);
+  expect(1 / materials.deckView.wetPlace.value.z).toBeCloseTo(3, 6);
+});
+
+/** The cell of a millimetre that a place is in, and those beside it, where rounding may have put it. */
+const cellsOf = ({ x, y, z }: Vector3): string[] => {
+  const steps = [0, -1, 1];
+  const [a, b, c] = [x, y, z].map((value) => Math.round(value * 1000));
+  return steps.flatMap((i) => steps.flatMap((j) => steps.map((k) => `${a + i} ${b + j} ${c + k}`)));
+};
+
+/** Where the shader takes a corner from: its part's motion, or the mesh's own. */
+function motionOf(mesh: Mesh, corner: number): Matrix4 {
+  if (!(mesh instanceof SkinnedMesh)) return mesh.matrix;
+  const part = mesh.geometry.attributes.skinIndex.getX(corner);
+  return new Matrix4().fromArray(mesh.skeleton.boneMatrices ?? [], part * 16);
+}
+
+test('who acts is drawn by materials, every corner where its part has it, through a walk', () => {
+  const plan = readPlan(DEMO);
+  const materials = new MaterialLibrary();
+  const roof = new RoofSet(materials);
+  const [who] = plan.cast;
+  for (const seconds of [2, 9.3]) {
+    const forms = formsAt(plan, seconds);
+    expect(roof.pose(plan, forms)).toBe(true);
+    expect(roof.pose(plan, forms)).toBe(false);
+    const drawn = roof.group.children.filter(
+      (mesh): mesh is Mesh => mesh instanceof Mesh && mesh.name.startsWith(`${who.id}/`),
+    );
+    const parts = forms.find(({ id }) => id === who.id)?.parts ?? [];
+    expect(drawn.length).toBeLessThan(parts.length / 1.9);
+    const places = drawn.flatMap((mesh) =>
+      Array.from({ length: mesh.geometry.attributes.position.count }, (_, corner) => {
+        const place = new Vector3().fromBufferAttribute(mesh.geometry.attributes.position, corner);
+        place.applyMatrix4(motionOf(mesh, corner));
+        const sphere = mesh instanceof SkinnedMesh ? mesh.boundingSphere : null;
+        if (sphere) expect(sphere.center.distanceTo(place)).toBeLessThan(sphere.radius + 1e-4);
+        return place;
+      }),
+    );
+    const wanted = batchesOf(parts).flatMap(({ shapes, worldFromPart }) =>
+      shapes.flatMap((shape) => {
+        const { positions } = facetsOf(shape);
+        const [a, b, c, x, d, e, f, y, g, h, i, z] = worldFromPart ?? [1, 0, 0, 0, 0, 1, 0, 0, 0, 0, 1, 0];
+        return Array.from({ length: positions.length / 3 }, (_, corner) => {
+          const [u, v, w] = positions.subarray(corner * 3, corner * 3 + 3);
+          return new Vector3(a * u + b * v + c * w + x, d * u + e * v + f * w + y, g * u + h * v + i * w + z);
+        });
+      }),
+    );
+    expect(places.length).toBe(wanted.length);
+    const near = new Set(wanted.flatMap(cellsOf));
+    for (const place of places) expect(near.has(cellsOf(place)[0])).toBe(true);
+  }
+  roof.dispose();
+  materials.dispose();
 });
 
 /** Corners that are drawn, whoever draws them. */

@@ -7,6 +7,7 @@ import type { Spot } from '../../../core/plan/schema/numbers';
 import type { Plan } from '../../../core/plan/schema/plan';
 import { footOf } from '../../../core/plan/surfaces';
 import { formatLength } from '../../../core/units/lengths';
+import { onlyInSetup, seenOf } from '../../../desk/blocking/onlyIn';
 import { moveTape } from '../../../desk/blocking/tape';
 import { sessionStore } from '../../../desk/sessionStore';
 import { type Carrying, carriersAlong } from '../carrying';
@@ -34,7 +35,7 @@ export function carry(
   view: WalkView,
 ): Grasp | null {
   const { target } = hit;
-  const foot = footOfTarget(plan, target, seconds, hit.place);
+  const foot = footOfTarget(seenOf(plan), target, seconds, hit.place);
   const footPixel = foot && view.pixelOf(foot);
   if (!foot || !footPixel) return null;
   const beside: Pixel = [footPixel[0] - from[0], footPixel[1] - from[1]];
@@ -85,7 +86,7 @@ function step(
     target.type === 'item'
       ? landed(moveItems(plan, { ids, by }), target.id, on)
       : target.type === 'mark'
-        ? moveTape(plan, target, to, null)
+        ? moveTape(plan, target, to, onlyInSetup(plan))
         : moveCamera(plan, { setupId: target.setupId, to });
   const metres = formatLength(Math.hypot(by[0], by[1]), sessionStore.getState().lengths);
   const words = on.id === null ? metres : `${metres}, on ${surfaceInText(plan, on.id)}`;

@@ -2,10 +2,12 @@ import { carrierOf } from '../../../core/plan/edits/anchorOf';
 import { expandGroup } from '../../../core/plan/edits/expandGroup';
 import { itemOf } from '../../../core/plan/items';
 import type { Plan } from '../../../core/plan/schema/plan';
+import { onlyInSetup, seenOf } from '../../../desk/blocking/onlyIn';
+import { markNow } from '../../../desk/blocking/tape';
 import { chooseSetup } from '../../../desk/choose';
 import { sessionStore } from '../../../desk/sessionStore';
 import { roomOf, roundUnder } from '../grounds';
-import type { Target } from './targets';
+import type { Hit, Target } from './targets';
 
 /** What is larger than this is chosen first and moved then, so that a drag of the building turns the view; metres. */
 const HANDY_METRES = 1.3;
@@ -59,4 +61,16 @@ export function isHandy(plan: Plan, target: Target, seconds: number): boolean {
   if (item?.section !== 'piece') return true;
   const room = roomOf(plan, target.id, seconds);
   return room !== null && roundUnder(room, 0).radiusMetres <= HANDY_METRES;
+}
+
+/** Whoever is pressed while marks are cheated for one setup is taken by the mark that they are at, or were at last. */
+export function markMeant(hit: Hit, plan: Plan, seconds: number): Hit {
+  const { target } = hit;
+  const seen = seenOf(plan);
+  const performer =
+    target.type === 'item' && onlyInSetup(plan) ? seen.cast.find(({ id }) => id === target.id) : undefined;
+  const mark = performer ? markNow(seen, performer, seconds) : null;
+  return performer && mark
+    ? { ...hit, target: { type: 'mark', performerId: performer.id, markId: mark.id } }
+    : hit;
 }

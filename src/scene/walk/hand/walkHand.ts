@@ -1,4 +1,5 @@
 import { itemOf } from '../../../core/plan/items';
+import { onlyInSetup, seenPlan } from '../../../desk/blocking/onlyIn';
 import { contextStore } from '../../../desk/contextStore';
 import { livePlan, liveStore } from '../../../desk/liveStore';
 import { planStore } from '../../../desk/planStore';
@@ -9,7 +10,7 @@ import { Picker } from '../picking';
 import type { WalkRound } from '../walkRound';
 import { type Pixel, WalkView } from '../walkView';
 import { carry } from './carry';
-import { choose, isChosen, isHandy, isMovable, movingWith } from './choosing';
+import { choose, isChosen, isHandy, isMovable, markMeant, movingWith } from './choosing';
 import { handleNear } from './drawn';
 import { Fingers } from './fingers';
 import type { Grasp, Held } from './grasp';
@@ -20,6 +21,8 @@ import { pull } from './pull';
 import { Shown } from './shown';
 import { type Hit, hitAlong } from './targets';
 import { type Pointing, REACH, type RoofSpot, ToolUse } from './toolUse';
+
+const NOBODY: ReadonlySet<string> = new Set();
 
 /** How long a finger rests before it asks for more, milliseconds. */
 const LONG_MS = 500;
@@ -104,7 +107,12 @@ export class WalkHand {
     const { selectedIds } = sessionStore.getState();
     const plan = livePlan();
     const { seconds } = liveStore.getState();
-    if (selectedIds.length > 0) return handlesOf(plan, { type: 'items', ids: selectedIds }, seconds, view);
+    if (selectedIds.length > 0) {
+      // Grips turn and raise for all setups: those of somebody whose marks are cheated for one are not shown.
+      const cast = onlyInSetup(plan) ? new Set(plan.cast.map(({ id }) => id)) : NOBODY;
+      const ids = selectedIds.filter((id) => !cast.has(id));
+      return handlesOf(plan, { type: 'items', ids }, seconds, view);
+    }
     const { cameraId } = this.shown;
     return cameraId === null ? [] : handlesOf(plan, { type: 'camera', setupId: cameraId }, seconds, view);
   }
@@ -147,9 +155,10 @@ export class WalkHand {
   };
 
   /** Takes what was pressed into the hand, where a drag should move it instead of turning the view. */
-  private hold(event: PointerEvent, hit: Hit, at: Pixel, view: WalkView, touch: boolean): void {
+  private hold(event: PointerEvent, pressed: Hit, at: Pixel, view: WalkView, touch: boolean): void {
     const { plan } = planStore.getState();
     const { seconds } = liveStore.getState();
+    const hit = markMeant(pressed, plan, seconds);
     const wasChosen = isChosen(hit.target, this.shown.cameraId);
     const isFree = isMovable(plan, hit.target);
     if (!isFree || (!wasChosen && (touch || !isHandy(plan, hit.target, seconds)))) return;
@@ -339,7 +348,7 @@ export class WalkHand {
   }
 
   private hitAt(view: WalkView, at: Pixel, event: PointerEvent): Hit | null {
-    return hitAlong(this.picker, livePlan(), liveStore.getState().seconds, view.rayAt(at), {
+    return hitAlong(this.picker, seenPlan(), liveStore.getState().seconds, view.rayAt(at), {
       widthAtOne: view.widthAtOne,
       tolerance: toleranceOf(event.pointerType !== 'mouse'),
       everything: event.altKey,
