@@ -1,8 +1,11 @@
 import { rmSync } from 'node:fs';
-import { join } from 'node:path';
+import { resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin } from 'vite';
+import { MANIFEST } from './building/builtFiles.ts';
+import { contentPolicy } from './building/contentPolicy.ts';
+import { keepOffline } from './building/keepOffline.ts';
 
 /** The README's pictures lie among the assets, and are no part of the page. */
 function withoutPictures(): Plugin {
@@ -11,9 +14,9 @@ function withoutPictures(): Plugin {
     name: 'without-pictures',
     apply: 'build',
     configResolved: ({ root, build }) => {
-      folder = join(root, build.outDir, 'pictures');
+      folder = resolve(root, build.outDir, 'pictures');
     },
-    closeBundle: () => rmSync(folder, { recursive: true, force: true }),
+    writeBundle: () => rmSync(folder, { recursive: true, force: true }),
   };
 }
 
@@ -22,11 +25,14 @@ export default defineConfig({
   // Relative addresses, so that the built page works from any folder of any web server.
   base: './',
   publicDir: '../assets',
-  plugins: [react(), withoutPictures()],
+  plugins: [react(), contentPolicy(), withoutPictures(), keepOffline()],
   worker: { format: 'es' },
   build: {
     outDir: '../dist',
     emptyOutDir: true,
+    // Browsers that cannot preload modules load them a little later by themselves.
+    modulePreload: { polyfill: false },
+    manifest: MANIFEST,
     target: 'es2022',
     rolldownOptions: {
       output: {

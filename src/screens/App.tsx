@@ -1,27 +1,31 @@
 import { useEffect } from 'react';
+import { useStore } from 'zustand';
 import { useSession } from '../desk/hooks';
+import { mergeStore } from '../desk/merge/mergeStore';
 import { AskForm } from './actions/AskForm';
 import { ContextMenu } from './actions/ContextMenu';
 import { FramePane } from './frame/FramePane';
 import { Header } from './header/Header';
 import { GlyphSprite } from './parts/GlyphSprite';
 import { IconSprite } from './parts/IconSprite';
-import { PlansSheet } from './plans/PlansSheet';
+import { lazily } from './parts/lazily';
 import { useOutcomes } from './report/useOutcomes';
 import { RoofPane } from './roof/RoofPane';
+import { SheetsOverPage } from './SheetsOverPage';
 import { StageUnderneath } from './StageUnderneath';
 import { ImportProgress } from './sheet/import/ImportProgress';
-import { KitSheet } from './sheet/kit/KitSheet';
 import { Sheet } from './sheet/Sheet';
 import { ShortcutSheet } from './shortcuts/ShortcutSheet';
 import { useShortcuts } from './shortcuts/useShortcuts';
-import { StartsSheet } from './starts/StartsSheet';
 import { Spoken } from './strip/Spoken';
 import { Strip } from './strip/Strip';
 import { Toasts } from './toasts/Toasts';
 import { useFileDrop } from './useFileDrop';
 import { useReadyMark } from './useReadyMark';
+import './styles/ofParts';
 import './styles/index.css';
+
+const MergeSheet = lazily(async () => (await import('./merge/MergeSheet')).MergeSheet);
 
 /** The page: the roof at the left, the frame above right, the sheet below it, the strip along the foot. */
 export function App() {
@@ -29,6 +33,7 @@ export function App() {
   useEffect(() => {
     document.documentElement.dataset.theme = theme;
   }, [theme]);
+  const merging = useStore(mergeStore, (state) => state.open);
   useShortcuts();
   useFileDrop();
   useReadyMark();
@@ -44,7 +49,7 @@ export function App() {
           <FramePane />
           <div className="rest">
             <RoofPane />
-            <Sheet />
+            {merging ? <MergeSheet /> : <Sheet />}
             <Strip />
           </div>
         </main>
@@ -55,9 +60,7 @@ export function App() {
       <AskForm />
       <ContextMenu />
       <ShortcutSheet />
-      <PlansSheet />
-      <StartsSheet />
-      <KitSheet />
+      <SheetsOverPage />
     </>
   );
 }

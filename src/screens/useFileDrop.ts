@@ -1,7 +1,10 @@
 import { useEffect } from 'react';
 import { importFile, isImportable } from '../desk/assets/importFile';
 import { openPlanFile } from '../desk/files';
+import { mergeStore } from '../desk/merge/mergeStore';
 import { dropPhotometricFile, isPhotometric } from '../desk/photometry/photometricFile';
+import { reasonOf } from '../desk/reasonOf';
+import { toastStore } from '../desk/toastStore';
 
 const holdsFiles = (event: DragEvent): boolean => event.dataTransfer?.types.includes('Files') ?? false;
 
@@ -40,17 +43,25 @@ async function takeIn(dropped: readonly Dropped[]): Promise<void> {
   for (const { file, handle } of dropped) {
     if (isImportable(file)) await importFile(file);
     else if (isPhotometric(file)) await dropPhotometricFile(file);
-    else await openPlanFile(file, (await handle) ?? undefined);
+    else if (mergeStore.getState().open) {
+      const { compareWithFile } = await import('../desk/merge/merging');
+      await compareWithFile(file);
+    } else await openPlanFile(file, (await handle) ?? undefined);
   }
 }
 
 function drop(event: DragEvent): void {
   if (!holdsFiles(event)) return;
   event.preventDefault();
-  if (event.dataTransfer) void takeIn(droppedFiles(event.dataTransfer.items));
+  if (!event.dataTransfer) return;
+  takeIn(droppedFiles(event.dataTransfer.items)).catch((error: unknown) =>
+    toastStore
+      .getState()
+      .say(`What was dropped could not be taken in: ${reasonOf(error)}.`, { tone: 'warn' }),
+  );
 }
 
-/** Plan files dropped anywhere on the page are opened, each as a plan of its own; a model or a picture goes onto the roof, a photometric file into the chosen lamp. */
+/** Plan files dropped anywhere on the page are opened, each as a plan of its own; a model or a picture goes onto the roof, a photometric file into the chosen lamp. While a copy is asked for or compared, a plan file is compared. */
 export function useFileDrop(): void {
   useEffect(() => {
     window.addEventListener('dragover', allow);

@@ -1,5 +1,6 @@
 import { useEffect } from 'react';
 import { usePlanState, useReports, useViews } from '../desk/hooks';
+import { bringTheRest } from './parts/lazily';
 
 /** Marks the document as ready once the first picture (or the reason for none) and the first verdicts are there. */
 export function useReadyMark(): void {
@@ -9,6 +10,8 @@ export function useReadyMark(): void {
   const judged = useReports((state) => state.trouble !== null || (state.live?.length ?? 0) > 0);
   const ready = opened && (empty || (pictured && judged));
   useEffect(() => {
-    if (ready) document.documentElement.dataset.ready = 'true';
+    if (!ready) return;
+    document.documentElement.dataset.ready = 'true';
+    void bringTheRest();
   }, [ready]);
 }

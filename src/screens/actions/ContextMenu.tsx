@@ -1,10 +1,13 @@
 import { type KeyboardEvent, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { useStore } from 'zustand';
+import { nameOfArea } from '../../core/plan/wetness';
 import { type ContextRequest, contextStore } from '../../desk/contextStore';
 import { useLivePlan, useSession } from '../../desk/hooks';
+import { nameInText } from '../overhead/words';
 import { calledOf } from './doing';
 import { actionOf, actionsFor } from './registry';
 import { type Action, type ActionContext, wordOf } from './types';
+import { areaMeant } from './wetActions';
 import './actions.css';
 
 /** Space between the menu and the edge of the window, pixels. */
@@ -43,12 +46,15 @@ function OpenMenu({ request }: { readonly request: ContextRequest }) {
   useEffect(() => {
     menu.current?.querySelector<HTMLElement>('[role="menuitem"]')?.focus();
   });
+  const area = areaMeant(context);
   const title =
     opened !== null
       ? wordOf(opened, context)
       : request.ids.length > 0
         ? calledOf(plan, request.ids)
-        : 'the roof';
+        : area
+          ? nameInText(nameOfArea(plan.ground, area.id))
+          : 'the roof';
 
   const onKeyDown = (event: KeyboardEvent<HTMLDivElement>): void => {
     const back = event.key === 'Escape' || event.key === 'ArrowLeft';

@@ -3,11 +3,13 @@ import { sessionStore } from '../../desk/sessionStore';
 import type { Spot } from '../overhead/geometry/spots';
 import { ARRANGE_ACTIONS } from './arrangeActions';
 import { BLOCKING_ACTIONS } from './blockingActions';
+import { CREW_ACTIONS } from './crewActions';
 import { GROUND_ACTIONS } from './groundActions';
 import { PLAN_ACTIONS } from './planActions';
 import { SHAPE_ACTIONS } from './shapeActions';
 import { ACTION_GROUPS, type Action, type ActionContext } from './types';
 import { VIEW_ACTIONS } from './viewActions';
+import { WET_ACTIONS } from './wetActions';
 
 /** Everything that can be done by a word or a key; menus, panels, keys and the key sheet take it from here. */
 export const ACTIONS: readonly Action[] = [
@@ -15,8 +17,10 @@ export const ACTIONS: readonly Action[] = [
   ...BLOCKING_ACTIONS,
   ...ARRANGE_ACTIONS,
   ...GROUND_ACTIONS,
+  ...WET_ACTIONS,
   ...VIEW_ACTIONS,
   ...PLAN_ACTIONS,
+  ...CREW_ACTIONS,
 ];
 
 /** What a key press is meant for: what is chosen, through the setup that is looked through. */

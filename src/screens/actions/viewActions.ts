@@ -1,5 +1,6 @@
 import { loopSpan } from '../../desk/blocking/clock';
 import { goToSeconds, setupOf, stepFrames, stepSetup } from '../../desk/choose';
+import { chooseArea } from '../../desk/chosenArea';
 import { setPaneCount } from '../../desk/compare/compareStore';
 import { livePlan, liveStore } from '../../desk/liveStore';
 import { sessionStore } from '../../desk/sessionStore';
@@ -16,7 +17,7 @@ function goToEnd(end: 0 | 1): void {
 function dropOrClear(): void {
   const { gesture, dropGesture } = liveStore.getState();
   if (gesture) dropGesture();
-  else sessionStore.getState().setSelectedIds([]);
+  else chooseArea(null);
 }
 
 /** The chart of coverage; from there back to the timeline. */
@@ -117,6 +118,27 @@ export const VIEW_ACTIONS: readonly Action[] = [
     'the sheet Frames',
     (event) => isKey(event, '3', 'Digit3') && !event.shiftKey,
     () => sessionStore.getState().setSheet('frames'),
+  ),
+  view(
+    'sheet-light',
+    ['4'],
+    'the sheet Light',
+    (event) => isKey(event, '4', 'Digit4') && !event.shiftKey,
+    () => sessionStore.getState().setSheet('light'),
+  ),
+  view(
+    'sheet-night',
+    ['5'],
+    'the sheet Night',
+    (event) => isKey(event, '5', 'Digit5') && !event.shiftKey,
+    () => sessionStore.getState().setSheet('night'),
+  ),
+  view(
+    'sheet-crew',
+    ['6'],
+    'the sheet Crew',
+    (event) => isKey(event, '6', 'Digit6') && !event.shiftKey,
+    () => sessionStore.getState().setSheet('crew'),
   ),
   view(
     'coverage',

@@ -1,7 +1,9 @@
+import { useStore } from 'zustand';
 import { glassOf } from '../../core/optics/camera';
 import type { Plan } from '../../core/plan/schema/plan';
 import type { Setup } from '../../core/plan/schema/setup';
 import { useSession } from '../../desk/hooks';
+import { levelMapStore } from '../../desk/levelMap/levelMapStore';
 import type { PictureShows } from '../../desk/pictureShows';
 import type { Guides } from '../../desk/sessionStore';
 import { Menu } from '../parts/Menu';
@@ -32,6 +34,7 @@ const ONLY_FULL: ReadonlySet<keyof PictureShows> = new Set(['blur', 'streaks', '
 /** What is drawn over the picture, and how the picture is drawn. */
 export function GuideMenu({ plan, setup }: { readonly plan: Plan; readonly setup: Setup }) {
   const guides = useSession((state) => state.guides);
+  const overFrame = useStore(levelMapStore, (state) => state.overFrame);
   const setGuides = useSession((state) => state.setGuides);
   const quality = useSession((state) => state.pictureQuality);
   const setQuality = useSession((state) => state.setPictureQuality);
@@ -51,6 +54,14 @@ export function GuideMenu({ plan, setup }: { readonly plan: Plan; readonly setup
           {word}
         </label>
       ))}
+      <label>
+        <input
+          type="checkbox"
+          checked={overFrame}
+          onChange={(event) => levelMapStore.setState({ overFrame: event.currentTarget.checked })}
+        />
+        levels, stops from middle grey
+      </label>
       <Segmented
         label="Mask outside the frame"
         choices={[

@@ -5,6 +5,7 @@ import type { Operator, Setup } from '../../core/plan/schema/setup';
 import { livePlan, liveStore } from '../../desk/liveStore';
 import { planStore } from '../../desk/planStore';
 import { toastStore } from '../../desk/toastStore';
+import { ARROWS } from '../overhead/geometry/arrows';
 import type { Box } from './pictureBox';
 
 const NAME = 'hold somebody in frame';
@@ -57,13 +58,7 @@ export function HoldCross(props: { readonly plan: Plan; readonly setup: Setup; r
     hold.current = null;
   };
   const typed = (event: KeyboardEvent<HTMLElement>): void => {
-    const ways: Readonly<Record<string, readonly [number, number]>> = {
-      ArrowLeft: [-1, 0],
-      ArrowRight: [1, 0],
-      ArrowUp: [0, -1],
-      ArrowDown: [0, 1],
-    };
-    const way = ways[event.key];
+    const way = ARROWS[event.key];
     if (!way) return;
     event.preventDefault();
     event.stopPropagation();

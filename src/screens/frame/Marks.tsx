@@ -4,7 +4,8 @@ import type { Setup } from '../../core/plan/schema/setup';
 import type { ItemReport, SetupReport } from '../../core/report/types';
 import { formatShare } from '../../core/units/shares';
 import { useSession } from '../../desk/hooks';
-import { concernOf, findingsOf } from '../report/concerns';
+import { glyphHref } from '../parts/Glyph';
+import { concernOf, findingsOf, isLetShow } from '../report/concerns';
 import { type CloseMark, closeMarks, PIXELS_PER_LETTER } from './closeMarks';
 import { facesIn } from './faces';
 import { type Box, boxOf } from './pictureBox';
@@ -17,6 +18,7 @@ const MOST_CLOSE = 3;
 /** In a frame narrower than this, in pixels, one label is as much as the picture bears. */
 const NARROW_PIXELS = 480;
 const LABEL_HEIGHT = 38;
+const GLYPH_PIXELS = 14;
 /** Beside the letters of a label: its bar, its glyph, its ends; pixels. */
 const LABEL_REST = 36;
 /** A longer name says no more of where to look. */
@@ -72,7 +74,13 @@ function Label({
       <path className="leader" d={`M${from} ${place.top + 10}L${to} ${y}`} />
       <rect className="plate" x={place.left} y={place.top} width={place.width} height={place.height} />
       <rect className="bar-mark" x={place.left} y={place.top} width={3} height={place.height} />
-      <use href={`#g-${entry.item.verdict}`} x={place.left + 10} y={place.top + 4} width={14} height={14} />
+      <use
+        href={glyphHref(entry.item.verdict)}
+        x={place.left + 10}
+        y={place.top + 4}
+        width={GLYPH_PIXELS}
+        height={GLYPH_PIXELS}
+      />
       <text className="title" x={place.left + 30} y={place.top + 15}>
         {entry.title}
       </text>
@@ -88,7 +96,7 @@ function CloseBracket({ mark }: { readonly mark: CloseMark }) {
   return (
     <g className="close-mark">
       <path d={mark.path} />
-      <use href="#g-close" x={mark.glyph[0]} y={mark.glyph[1]} width={14} height={14} />
+      <use href="#g-close" x={mark.glyph[0]} y={mark.glyph[1]} width={GLYPH_PIXELS} height={GLYPH_PIXELS} />
       <text x={mark.textAt[0]} y={mark.textAt[1]} textAnchor={mark.anchor}>
         {mark.text}
       </text>
@@ -96,22 +104,44 @@ function CloseBracket({ mark }: { readonly mark: CloseMark }) {
   );
 }
 
-/** Four corners round what is chosen, when it shows without being in the way. */
-function ChosenMark({ mark }: { readonly mark: Box }) {
-  const { left, top, width, height } = mark;
+/** Four corners of a box, as a path. */
+function cornersOf({ left, top, width, height }: Box): string {
   const arm = Math.min(6, width / 2, height / 2);
   const right = left + width;
   const bottom = top + height;
+  return [
+    `M${left} ${top + arm}V${top}h${arm}`,
+    `M${right - arm} ${top}H${right}v${arm}`,
+    `M${right} ${bottom - arm}V${bottom}h${-arm}`,
+    `M${left + arm} ${bottom}H${left}v${-arm}`,
+  ].join('');
+}
+
+/** What is lost in the dark: four corners and the glyph, so that it is found and takes nothing from the picture. */
+function LostMark({ mark, frame }: { readonly mark: Box; readonly frame: Box }) {
+  const right = mark.left + mark.width + 4;
+  const x = right + GLYPH_PIXELS > frame.left + frame.width ? mark.left - GLYPH_PIXELS - 4 : right;
+  // Half way down, since labels lie along the edges.
+  const y = mark.top + (mark.height - GLYPH_PIXELS) / 2;
   return (
-    <path
-      className="chosen-mark"
-      d={[
-        `M${left} ${top + arm}V${top}h${arm}`,
-        `M${right - arm} ${top}H${right}v${arm}`,
-        `M${right} ${bottom - arm}V${bottom}h${-arm}`,
-        `M${left + arm} ${bottom}H${left}v${-arm}`,
-      ].join('')}
-    />
+    <g className="lost-mark">
+      <path d={cornersOf(mark)} />
+      <use href="#g-lost" x={x} y={y} width={GLYPH_PIXELS} height={GLYPH_PIXELS} />
+    </g>
+  );
+}
+
+/** What was let show: four corners and two words, quietly, since nothing is to be done. */
+function LetShowMark({ mark, frame }: { readonly mark: Box; readonly frame: Box }) {
+  const [x, y] = [mark.left + mark.width / 2, mark.top + mark.height + 14];
+  const below = y <= frame.top + frame.height - 4;
+  return (
+    <g className="let-show-mark">
+      <path d={cornersOf(mark)} />
+      <text x={x} y={below ? y : mark.top - 5} textAnchor="middle">
+        let show
+      </text>
+    </g>
   );
 }
 
@@ -192,6 +222,10 @@ export function Marks(props: {
   const besideFaces = placeLabels(labels, box, [...taken, ...facesIn(seen, box)]);
   const places = besideFaces.includes(null) ? placeLabels(labels, box, taken) : besideFaces;
   const chosen = report.items.filter((item) => selectedIds.includes(item.id) && concernOf(item) === null);
+  const letShow = report.items.filter(isLetShow);
+  const lost = report.items.filter(
+    (item) => item.verdict === 'lost in the dark' && item.wish !== 'either' && !isLetShow(item),
+  );
   return (
     <g className="marks">
       {entries.map(({ item, mark }) =>
@@ -218,7 +252,15 @@ export function Marks(props: {
       {close.map((mark) => (
         <CloseBracket key={mark.id} mark={mark} />
       ))}
-      {chosen.map(({ id, extent }) => extent && <ChosenMark key={id} mark={boxOf(box, extent)} />)}
+      {lost.map(({ id, extent }) => extent && <LostMark key={id} mark={boxOf(box, extent)} frame={box} />)}
+      {letShow.map((item) => {
+        const extent = item.verdict === 'mirrored' ? item.mirroredExtent : item.extent;
+        return extent && <LetShowMark key={item.id} mark={boxOf(box, extent)} frame={box} />;
+      })}
+      {chosen.map(
+        ({ id, extent }) =>
+          extent && <path key={id} className="chosen-mark" d={cornersOf(boxOf(box, extent))} />,
+      )}
       {told.map((entry, index) => {
         const place = places[index];
         return place ? <Label key={entry.item.id} place={place} mark={entry.mark} entry={entry} /> : null;

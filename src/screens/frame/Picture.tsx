@@ -1,15 +1,21 @@
 import { useCallback, useState } from 'react';
+import { useStore } from 'zustand';
 import { glassOf } from '../../core/optics/camera';
 import { circleOf } from '../../core/optics/circleOf';
 import type { Setup } from '../../core/plan/schema/setup';
 import { letterOf } from '../../desk/choose';
 import { useLivePlan, useSession, useViews } from '../../desk/hooks';
+import { levelMapStore } from '../../desk/levelMap/levelMapStore';
 import { LOOK_AROUND, viewStore } from '../../desk/viewStore';
 import { useElementSize } from '../parts/useElementSize';
 import { useInstant } from '../report/useSetupReports';
 import { FrameLines } from './FrameLines';
 import { HoldCross } from './HoldCross';
+import { useFloorHighlights } from './highlights/floorHighlights';
+import { Highlights } from './highlights/Highlights';
 import { ImageCircle } from './ImageCircle';
+import { FrameLevels } from './levels/FrameLevels';
+import { FrameReading } from './levels/FrameReading';
 import { Marks } from './Marks';
 import { OwnLines } from './OwnLines';
 import { type Box, frameIn } from './pictureBox';
@@ -43,7 +49,11 @@ export function Picture({
   const report = useInstant(setup.id);
   const [element, setElement] = useState<HTMLElement | null>(null);
   const { width, height } = useElementSize(element);
+  const lengths = useSession((state) => state.lengths);
+  const metered = useSession((state) => state.sheet) === 'light' && lookedThrough;
+  const showsLevels = useStore(levelMapStore, (state) => state.overFrame) && lookedThrough;
   const box: Box = frameIn(width, height, LOOK_AROUND);
+  const highlights = useFloorHighlights(plan, setup, box, lookedThrough && !showsLevels);
 
   const { lens } = glassOf(plan, setup);
   const narrowing = squeezed ? lens.squeeze : 1;
@@ -80,6 +90,7 @@ export function Picture({
             role="img"
             aria-label={`What setup ${letterOf(plan, setup.id)} sees, ${setup.label}, with its frame line${narrowing === 1 ? '' : ', as on the sensor'}`}
           >
+            {showsLevels ? <FrameLevels plan={plan} setupId={setup.id} box={box} /> : null}
             {circle ? <ImageCircle circle={circle} width={width} height={height} box={box} /> : null}
             <FrameLines
               width={width}
@@ -90,17 +101,21 @@ export function Picture({
               guides={guides}
             />
             {guides.own && plan.frameLines ? <OwnLines lines={plan.frameLines} box={box} /> : null}
-            {report && lookedThrough ? (
+            {highlights.length > 0 ? <Highlights drawn={highlights} /> : null}
+            {report && lookedThrough && !showsLevels ? (
               <Marks
                 plan={plan}
                 setup={setup}
                 report={report}
                 box={box}
                 selectedIds={selectedIds}
-                kept={unlit ? [lowerPart(box)] : []}
+                kept={[...(unlit ? [lowerPart(box)] : []), ...highlights.flatMap(({ words }) => words ?? [])]}
               />
             ) : null}
           </svg>
+        ) : null}
+        {width > 0 && metered ? (
+          <FrameReading plan={plan} setupId={setup.id} box={box} figure={element} lengths={lengths} />
         ) : null}
         {width > 0 && lookedThrough ? <HoldCross plan={plan} setup={setup} box={box} /> : null}
       </figure>

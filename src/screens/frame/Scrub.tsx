@@ -12,8 +12,10 @@ import { TimeBar } from './TimeBar';
 
 /** A frame is 0.04 s: with fewer, a step of one would not be seen. */
 const CLOCK_DECIMALS = 2;
+/** While it plays, the clock and the slider under the playhead follow in steps of this: faster is not read, and is painted anew. */
+const WRITTEN_SECONDS = 0.12;
 
-/** The time of the move: play it, or take hold of it. The clock is written past React, sixty times a second. */
+/** The time of the move: play it, or take hold of it. The clock is written past React, and the playhead moved. */
 export function Scrub({ setup }: { readonly setup: Setup }) {
   const plan = useLivePlan();
   const playing = useLive((state) => state.playing);
@@ -26,16 +28,20 @@ export function Scrub({ setup }: { readonly setup: Setup }) {
     const show = (seconds: number): void => {
       // The clock may be beyond the move, while the whole action is looked at.
       const share = to > from ? Math.min(1, Math.max(0, (seconds - from) / (to - from))) : 0;
-      if (slider.current) {
-        slider.current.value = String(seconds);
-        slider.current.setAttribute('aria-valuetext', formatSeconds(seconds, CLOCK_DECIMALS));
-      }
-      block.current?.style.setProperty('--share', String(share));
+      for (const playhead of block.current?.querySelectorAll<HTMLElement>('.playhead') ?? [])
+        playhead.style.transform = `translateX(${share * 100}cqw)`;
+      const isPlaying = liveStore.getState().playing;
+      if (isPlaying && Math.abs(seconds - written) < WRITTEN_SECONDS) return;
+      written = seconds;
       if (clock.current) clock.current.textContent = formatSeconds(seconds, CLOCK_DECIMALS);
+      if (!slider.current) return;
+      slider.current.value = String(seconds);
+      slider.current.setAttribute('aria-valuetext', formatSeconds(seconds, CLOCK_DECIMALS));
     };
+    let written = -Infinity;
     show(liveStore.getState().seconds);
     return liveStore.subscribe((state, before) => {
-      if (state.seconds !== before.seconds) show(state.seconds);
+      if (state.seconds !== before.seconds || state.playing !== before.playing) show(state.seconds);
     });
   }, [from, to]);
 

@@ -1,5 +1,6 @@
 import { moved } from '../../core/form/build/placement';
 import { add, frameAround, scale, subtract, unit, type Vec3 } from '../../core/form/build/vector';
+import { hullOf } from '../../core/form/fromAbove/hull';
 import type { PartShape, PlacedPart, Tube } from '../../core/form/types';
 import { cameraAt } from '../../core/optics/camera';
 import { type Projected, projectPoint } from '../../core/optics/project';
@@ -8,7 +9,7 @@ import type { Plan } from '../../core/plan/schema/plan';
 import type { Setup } from '../../core/plan/schema/setup';
 import type { FrameEdge, ItemReport } from '../../core/report/types';
 import { polygonWithin } from '../overhead/geometry/clipping';
-import { hullOf, type Spot } from '../overhead/geometry/spots';
+import type { Spot } from '../overhead/geometry/spots';
 
 /** What is seen of an item: which plan, through which setup, when. */
 export interface Sighting {

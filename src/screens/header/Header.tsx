@@ -9,6 +9,7 @@ import { Menu } from '../parts/Menu';
 import { Segmented } from '../parts/Segmented';
 import { nightWords } from '../plans/words';
 import { openShortcutSheet } from '../shortcuts/ShortcutSheet';
+import { CautionsWaiting } from './CautionsWaiting';
 import './header.css';
 
 const KEPT: Readonly<Record<KeepingState['state'], string>> = {
@@ -115,6 +116,7 @@ export function Header() {
       <span className="q date">{nightWords(date)},</span>
       <Kept />
       <span className="gap" />
+      <CautionsWaiting />
       <HistoryButtons />
       <LengthChoice />
       <button

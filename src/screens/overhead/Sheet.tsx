@@ -1,4 +1,5 @@
 import {
+  type CSSProperties,
   type KeyboardEvent,
   type MouseEvent,
   type PointerEvent,
@@ -12,12 +13,14 @@ import type { SetupReport } from '../../core/report/types';
 import type { LengthSystem } from '../../core/units/lengths';
 import { chooseThing } from '../../desk/blocking/choosing';
 import { chooseSetup } from '../../desk/choose';
+import { chooseArea, chosenAreaStore } from '../../desk/chosenArea';
 import { useSession } from '../../desk/hooks';
 import { type Choosing, chooseItem } from '../../desk/selecting';
-import { sessionStore } from '../../desk/sessionStore';
 import { toolStore } from '../../desk/tools/toolStore';
 import { useBlocking } from './blocking/useBlocking';
 import { blockingKeyOf } from './blocking/wishes';
+import { CautionLayer } from './cautions/CautionLayer';
+import { ExplainLayer } from './explain/ExplainLayer';
 import { type HitShape, hitAt } from './geometry/hits';
 import { grown } from './geometry/notes';
 import { decksOf, roofBounds } from './geometry/roof';
@@ -35,10 +38,17 @@ import { ringOf } from './layers/Handled';
 import { Hands } from './layers/Hands';
 import { LetteringLayer } from './layers/LetteringLayer';
 import { ProposedPlace } from './layers/ProposedPlace';
+import { useShowsLevels } from './levels/useLevels';
+import { MoonMark } from './moon/MoonMark';
 import { toolPointer } from './pointers/tool';
 import { spotIn, type Told } from './pointers/types';
 import { REACH, useSheetPointers } from './pointers/useSheetPointers';
-import { type Dragged, itemIdOf, keyOf, movingKeys, type Target } from './targets';
+import { powerLines, powerRings } from './power/powerWishes';
+import { usePowerOnRoof } from './power/usePowerOnRoof';
+import { meterBounds } from './probes/meterBounds';
+import { ProbesLayer } from './probes/ProbesLayer';
+import { SunMark } from './sun/SunMark';
+import { areaOfKey, type Dragged, itemIdOf, keyOf, movingKeys, type Target } from './targets';
 import { placeOf, useFindings } from './useFindings';
 import { useLettering } from './useLettering';
 import { useResting } from './useResting';
@@ -50,6 +60,11 @@ const FURNITURE = { legend: [420, 52], title: [246, 98] } as const;
 const ZOOM_STEP = 1.25;
 /** A drawing cannot hold a fieldset: it is a group by its role, and takes the focus for its keys. */
 const AS_GROUP = { role: 'group', tabIndex: -1 } as const;
+
+/** A pixel in metres, for what is drawn in the group that is to scale. */
+const pixelIn = (perMetre: number): CSSProperties & { readonly '--pixel': string } => ({
+  '--pixel': `${1 / perMetre}px`,
+});
 
 interface Props {
   readonly committed: Plan;
@@ -80,7 +95,9 @@ export function Sheet(props: Props) {
   const [focused, setFocused] = useState<string | null>(null);
   const chosenIds = useSession((state) => state.selectedIds);
   const chosenId = chosenIds.length === 1 ? (chosenIds[0] ?? null) : null;
+  const areaId = useStore(chosenAreaStore, (state) => state.areaId);
   const open = useSession((state) => state.sheet);
+  const showsLevels = useShowsLevels();
   const blocking = useBlocking(master, chosenId);
   const tooled = useStore(toolStore, ({ tool }) => tool.type !== 'hand');
   const { width, height } = sheet.pane;
@@ -118,23 +135,32 @@ export function Sheet(props: Props) {
     [committed, master, blocking, chosenId, touch, at],
   );
   const blocked = useMemo(
-    () => [...furniture, ...figures, ...buttons, ...found.flatMap(({ note }) => (note ? [note.bounds] : []))],
-    [furniture, figures, buttons, found],
+    () => [
+      ...furniture,
+      ...figures,
+      ...buttons,
+      ...meterBounds(committed, at),
+      ...found.flatMap(({ note }) => (note ? [note.bounds] : [])),
+    ],
+    [furniture, figures, buttons, committed, at, found],
   );
+  const power = usePowerOnRoof(masterNow);
   const crossed = useMemo(
     () => [
       ...dimensionLines(roofBounds(committed), drawn, at),
       ...found.flatMap(({ note }) => (note ? [note.leader] : [])),
+      ...(power ? powerLines(power, at) : []),
     ],
-    [committed, drawn, at, found],
+    [committed, drawn, at, found, power],
   );
   const rings = useMemo((): Ring[] => {
     const chosen = chosenIds.flatMap((id) => {
       const ground = groundOf(committed, id, seconds);
       return (ground && ringOf(ground, at)) ?? [];
     });
-    return [...found.map(({ at: middle }) => ({ middle, radius: RING })), ...chosen];
-  }, [committed, chosenIds, seconds, at, found]);
+    const ofPower = power ? powerRings(power, at, sheet.perMetre) : [];
+    return [...found.map(({ at: middle }) => ({ middle, radius: RING })), ...chosen, ...ofPower];
+  }, [committed, chosenIds, seconds, at, sheet.perMetre, found, power]);
   const labels = useLettering({
     plan: committed,
     seconds,
@@ -150,6 +176,7 @@ export function Sheet(props: Props) {
     crossed,
     rings,
     blocking: blocking.lettering,
+    power,
   });
 
   // A name does not stay behind where its thing is dragged away: the readout stands for it.
@@ -177,7 +204,8 @@ export function Sheet(props: Props) {
       if (target?.type === 'camera') chooseSetup(target.setupId);
       else if (target?.type === 'mark' && how === 'alone') chooseThing(target);
       else if (id !== null && isCast && how === 'alone') chooseThing({ type: 'performer', performerId: id });
-      else if (id === null) sessionStore.getState().setSelectedIds([]);
+      else if (target?.type === 'area') chooseArea(target.areaId);
+      else if (id === null) chooseArea(null);
       else chooseItem(id, how);
       const element = target ? svg?.querySelector<SVGElement>(`[data-target="${focusKeyOf(target)}"]`) : svg;
       element?.focus({ preventScroll: true });
@@ -209,7 +237,10 @@ export function Sheet(props: Props) {
     if (event.key === 'Enter' || event.key === ' ') {
       if (!target || (adds && toolPointer.active())) return;
       // Once chosen, a further press goes on to the handles.
-      const isChosen = itemIdOf(target) === chosenId && chosenId !== null;
+      const isChosen =
+        target.type === 'area'
+          ? target.areaId === areaId
+          : itemIdOf(target) === chosenId && chosenId !== null;
       const first = isChosen && !adds ? svg?.querySelector<SVGElement>('[data-handle]') : null;
       if (first) first.focus({ preventScroll: true });
       else choose(target, adds ? 'add' : event.altKey ? 'one' : 'alone');
@@ -224,15 +255,17 @@ export function Sheet(props: Props) {
   return (
     <svg
       ref={setSvg}
-      className={`sheet-drawing ${scrolls ? 'scrolls ' : ''}${dragged ? 'dragging' : hovered ? 'over' : ''} concern-${open}`}
+      className={`sheet-drawing ${showsLevels ? 'shows-levels ' : ''}${scrolls ? 'scrolls ' : ''}${dragged ? 'dragging' : hovered ? 'over' : ''} concern-${open}`}
       width={width}
       height={height}
+      style={pixelIn(sheet.perMetre)}
       {...AS_GROUP}
       aria-label={`The roof of ${plan.title}, seen from above, 1 to ${sheet.scale}`}
       onKeyDown={onKeyDown}
       onMouseDown={(event: MouseEvent) => event.preventDefault()}
       onDoubleClick={(event) => {
-        if (!hit(spotIn(event.currentTarget, event), false)) fitAll();
+        const target = hit(spotIn(event.currentTarget, event), false)?.target;
+        if (!target || target.type === 'area') fitAll();
       }}
       onFocus={(event) => setFocused(focusedKey(event.target))}
       onBlur={() => setFocused(null)}
@@ -257,6 +290,7 @@ export function Sheet(props: Props) {
         markId={blocking.markId}
         over={blocking.lines.over}
         report={report}
+        power={power}
         dragged={dragging ? dragged : null}
       />
       <Dimensions
@@ -280,8 +314,9 @@ export function Sheet(props: Props) {
         />
       )}
       <Findings findings={findings} />
-      <ProposedPlace sheet={sheet} lengths={lengths} />
       <LetteringLayer labels={resting} seconds={seconds} perMetre={sheet.perMetre} />
+      <ExplainLayer plan={masterNow} sheet={sheet} seconds={seconds} lengths={lengths} />
+      <ProposedPlace sheet={sheet} lengths={lengths} />
       <Hands
         committed={committed}
         plan={plan}
@@ -297,6 +332,17 @@ export function Sheet(props: Props) {
         hovered={dragging ? null : hovered}
         focused={focused}
         lettered={labels}
+      />
+      <MoonMark plan={committed} at={at} />
+      <SunMark plan={committed} at={at} />
+      <ProbesLayer plan={masterNow} sheet={sheet} svg={svg} touch={touch} through={tooled} />
+      <CautionLayer
+        plan={masterNow}
+        sheet={sheet}
+        svg={svg}
+        lengths={lengths}
+        touch={touch}
+        through={tooled}
       />
       {!tooled && (
         <HandlesLayer
@@ -327,6 +373,8 @@ function targetOf(element: EventTarget, plan: Plan): Target | null {
   const key =
     element instanceof Element ? element.closest('[data-target]')?.getAttribute('data-target') : null;
   if (!key) return null;
+  const area = areaOfKey(plan, key);
+  if (area) return { type: 'area', areaId: area.id };
   const setup = plan.setups.find(({ id }) => key === keyOf({ type: 'camera', setupId: id }));
   return setup ? { type: 'camera', setupId: setup.id } : { type: 'item', id: key };
 }

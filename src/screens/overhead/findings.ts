@@ -74,6 +74,7 @@ const OUTSIDE = {
 function detailOf(item: ItemReport, concern: Concern, lengths: LengthSystem): string {
   if (concern === 'close' && item.margin)
     return `${formatLength(item.margin.metres, lengths)} ${OUTSIDE[item.margin.edge]}`;
+  if (item.verdict === 'lost in the dark') return item.verdict;
   const share = concern === 'mirrored' ? item.mirroredShare : item.share;
   return share > 0 ? `${formatShare(share)} of the frame` : '';
 }

@@ -1,12 +1,12 @@
 import { whereabouts } from '../../core/form/figure/whereabouts';
+import { type Footprint, footprintOf } from '../../core/form/fromAbove/footprint';
 import { stateAt } from '../../core/optics/camera';
 import { itemNow } from '../../core/optics/riding';
 import { carrierOf } from '../../core/plan/edits/anchorOf';
 import { itemOf } from '../../core/plan/items';
 import type { Plan } from '../../core/plan/schema/plan';
-import { type Footprint, footprintOf } from './footprints';
 import type { Spot } from './geometry/spots';
-import { keyOf } from './targets';
+import { areaOfKey, keyOf } from './targets';
 
 /** The ground that a target takes; a performer's and a camera's at the instant. */
 export function groundOf(plan: Plan, key: string, seconds: number): Footprint | null {
@@ -24,6 +24,8 @@ export function groundOf(plan: Plan, key: string, seconds: number): Footprint | 
       plan,
     );
   }
+  const area = areaOfKey(plan, key);
+  if (area) return { outline: area.outline, closed: true };
   const setup = plan.setups.find(({ id }) => key === keyOf({ type: 'camera', setupId: id }));
   if (setup) {
     const { position } = stateAt(plan, setup, seconds);

@@ -1,9 +1,9 @@
 import { whereabouts } from '../../core/form/figure/whereabouts';
+import { footprintOf } from '../../core/form/fromAbove/footprint';
 import { stateAt } from '../../core/optics/camera';
 import { itemNow } from '../../core/optics/riding';
 import type { Plan } from '../../core/plan/schema/plan';
 import { markNow } from '../../desk/blocking/tape';
-import { footprintOf } from './footprints';
 import type { HitShape } from './geometry/hits';
 import { type Spot, standing } from './geometry/spots';
 import { shownItems } from './shown';
@@ -20,6 +20,14 @@ export function hitShapesOf(
   const add = (target: Target, outline: readonly Spot[], closed: boolean, thin = false): void => {
     shapes.push({ target, outline: outline.map(at), closed, thin });
   };
+  for (const { id, outline } of plan.ground.areas ?? [])
+    shapes.push({
+      target: { type: 'area', areaId: id },
+      outline: outline.map(at),
+      closed: true,
+      thin: false,
+      under: true,
+    });
   for (const item of shownItems(plan)) {
     const target: Target = { type: 'item', id: item.record.id };
     if (item.section === 'cast') {

@@ -4,6 +4,7 @@ import type { BlockingLettering } from './blocking/lines';
 import type { LabelWish } from './geometry/labels';
 import type { Bounds, Spot } from './geometry/spots';
 import { type Lettering, letteringPixels, textWidth } from './measureText';
+import type { PowerOnRoof } from './power/powerOnRoof';
 
 /** A name to be placed, with how it is written. */
 export interface LetteredWish extends LabelWish {
@@ -25,6 +26,8 @@ export interface LetteringInput {
   readonly perMetre: number;
   /** What is lettered of the blocking; null where another sheet is open. */
   readonly blocking: BlockingLettering | null;
+  /** What is lettered of the power; null while it is not looked at. */
+  readonly power: PowerOnRoof | null;
 }
 
 /** Room that the sign of a fault takes before its words, pixels. */

@@ -1,4 +1,5 @@
 import { whereabouts } from '../../core/form/figure/whereabouts';
+import { footprintOf } from '../../core/form/fromAbove/footprint';
 import { stateAt } from '../../core/optics/camera';
 import { itemNow } from '../../core/optics/riding';
 import { standUnder } from '../../core/plan/edits/anchorOf';
@@ -7,11 +8,13 @@ import type { Mark, Performer } from '../../core/plan/schema/cast';
 import { formatLength } from '../../core/units/lengths';
 import { letterOf } from '../../desk/choose';
 import { blockingWishes } from './blocking/wishes';
-import { boundsAt, footprintOf } from './footprints';
+import { boundsAt } from './footprintBounds';
 import { type Bounds, distance, type Spot } from './geometry/spots';
 import { aroundSpot, type LetteredWish, type LetteringInput, lettered } from './letteredWish';
+import { powerWishes } from './power/powerWishes';
 import { shownItems } from './shown';
 import { keyOf } from './targets';
+import { wetWishes } from './wet/wetWishes';
 import { markNames, nameInText } from './words';
 
 /** Places worth this much are found in nearly any crowd. */
@@ -38,6 +41,9 @@ const KINDS: Readonly<
   'bulb string': { priority: 20, worth: 0.7 },
   generator: { priority: 52, worth: 1.6 },
   distro: { priority: 40, worth: 1.2 },
+  outlet: { priority: 38, worth: 1.1 },
+  battery: { priority: 38, worth: 1.1 },
+  appliance: { priority: 30, worth: 0.9 },
   cable: { priority: 5, worth: 0 },
   track: { priority: 42, worth: 1.6 },
   cart: { priority: 44, worth: 1.6 },
@@ -71,7 +77,13 @@ export function wishesOf(input: LetteringInput): LetteredWish[] {
       if (wish) wishes.push(wish);
     }
   }
-  return [...wishes, ...cameraWishes(input), ...blockingWishes(input)];
+  return [
+    ...wishes,
+    ...cameraWishes(input),
+    ...wetWishes(input),
+    ...blockingWishes(input),
+    ...powerWishes(input),
+  ];
 }
 
 function thingWish(

@@ -1,10 +1,11 @@
 import { walksOf } from '../../core/form/figure/walks';
 import { whereabouts } from '../../core/form/figure/whereabouts';
+import { footprintOf } from '../../core/form/fromAbove/footprint';
 import { stateAt } from '../../core/optics/camera';
 import { itemNow } from '../../core/optics/riding';
 import { endsOfPair } from '../../desk/blocking/lines';
 import { throughBoth } from './blocking/lines';
-import { boundsAt, footprintOf } from './footprints';
+import { boundsAt } from './footprintBounds';
 import type { Obstacles } from './geometry/labels';
 import { roofBounds } from './geometry/roof';
 import { bandOf, segmentsOf } from './geometry/runs';

@@ -3,10 +3,13 @@ import { stateAt } from '../../core/optics/camera';
 import { keysOf } from '../../core/optics/cameraKey';
 import { moveCamera } from '../../core/optics/onTrack';
 import { anchorOf, carrierOf, standUnder } from '../../core/plan/edits/anchorOf';
+import { moveArea } from '../../core/plan/edits/moveArea';
 import { moveItem } from '../../core/plan/edits/moveItem';
 import { itemOf } from '../../core/plan/items';
+import type { WetArea } from '../../core/plan/schema/ground';
 import type { Plan } from '../../core/plan/schema/plan';
 import type { SnapReason } from '../../core/plan/snap/types';
+import { nameOfArea } from '../../core/plan/wetness';
 import { onlyInSetup } from '../../desk/blocking/onlyIn';
 import { markNow, moveTape, tapeOf } from '../../desk/blocking/tape';
 import { letterOf } from '../../desk/choose';
@@ -18,7 +21,7 @@ import { nameInText } from './words';
 /** What is being dragged: what was pressed, and all that goes with it. */
 export interface Dragged {
   readonly target: Target;
-  /** Ids of the items that move; none for a camera or a mark. */
+  /** Ids of the items that move; none for a camera, a mark or a wet area. */
   readonly ids: readonly string[];
   /** What it catches on. */
   readonly why: readonly SnapReason[];
@@ -28,14 +31,25 @@ export interface Dragged {
 export type Target =
   | { readonly type: 'item'; readonly id: string }
   | { readonly type: 'mark'; readonly performerId: string; readonly markId: string }
-  | { readonly type: 'camera'; readonly setupId: string };
+  | { readonly type: 'camera'; readonly setupId: string }
+  | { readonly type: 'area'; readonly areaId: string };
 
-export const keyOf = (target: Target): string =>
-  target.type === 'item'
-    ? target.id
-    : target.type === 'mark'
-      ? `mark:${target.performerId}:${target.markId}`
-      : `camera:${target.setupId}`;
+export function keyOf(target: Target): string {
+  switch (target.type) {
+    case 'item':
+      return target.id;
+    case 'mark':
+      return `mark:${target.performerId}:${target.markId}`;
+    case 'camera':
+      return `camera:${target.setupId}`;
+    case 'area':
+      return `area:${target.areaId}`;
+  }
+}
+
+/** The wet area that a key stands for; null for that of anything else. */
+export const areaOfKey = (plan: Plan, key: string): WetArea | null =>
+  plan.ground.areas?.find(({ id }) => key === keyOf({ type: 'area', areaId: id })) ?? null;
 
 /** What the building is made of stays where it is under a hand that only wants to pan. */
 const FIXED = new Set(['deck', 'parapet', 'skyline block']);
@@ -59,6 +73,7 @@ export function anchorOfTarget(plan: Plan, target: Target): Spot | null {
     const mark = performer?.marks.find(({ id }) => id === target.markId);
     return mark && !performer?.locked ? [mark.at[0], mark.at[1]] : null;
   }
+  if (target.type === 'area') return areaOfKey(plan, keyOf(target))?.outline[0] ?? null;
   if (isBuiltIn(plan, target.id)) return null;
   return isMovable(plan, target.id) ? anchorOf(plan, target.id) : null;
 }
@@ -69,6 +84,10 @@ export function movedTo(plan: Plan, target: Target, [x, z]: Spot): Plan {
   if (target.type === 'camera') return moveCamera(plan, { setupId: target.setupId, to });
   if (target.type === 'mark') {
     return moveTape(plan, target, to, onlyInSetup(plan));
+  }
+  if (target.type === 'area') {
+    const from = anchorOfTarget(plan, target) ?? to;
+    return moveArea(plan, { id: target.areaId, by: [x - from[0], z - from[1]] });
   }
   return moveItem(plan, { id: target.id, to });
 }
@@ -88,7 +107,7 @@ export function takenHold(plan: Plan, target: Target, seconds: number): Target {
   return isMark ? { type: 'mark', performerId: performer.id, markId: mark.id } : target;
 }
 
-/** The item that a target belongs to; null for a camera. */
+/** The item that a target belongs to; null for a camera and for a wet area. */
 export const itemIdOf = (target: Target | null): string | null =>
   target?.type === 'item' ? target.id : target?.type === 'mark' ? target.performerId : null;
 
@@ -118,6 +137,7 @@ export function moveName(plan: Plan, target: Target, ids: readonly string[]): st
     const setup = plan.setups.find(({ id }) => id === target.setupId);
     return `move the camera of ${setup?.label ?? 'the setup'}`;
   }
+  if (target.type === 'area') return `move ${nameInText(nameOfArea(plan.ground, target.areaId))}`;
   if (ids.length > 1) return `move ${ids.length} things`;
   const id = target.type === 'mark' ? target.performerId : target.id;
   const name = itemOf(plan, id)?.record.label ?? '';

@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
 import { whereabouts } from '../../core/form/figure/whereabouts';
+import { footprintOf } from '../../core/form/fromAbove/footprint';
 import { itemNow } from '../../core/optics/riding';
 import { carrierOf } from '../../core/plan/edits/anchorOf';
 import { itemOf } from '../../core/plan/items';
@@ -7,7 +8,6 @@ import type { Plan } from '../../core/plan/schema/plan';
 import type { SetupReport } from '../../core/report/types';
 import type { LengthSystem } from '../../core/units/lengths';
 import { type Finding, findingsOnRoof } from './findings';
-import { footprintOf } from './footprints';
 import { type PlacedNote, placeNotes } from './geometry/notes';
 import { type Bounds, boundsOf, halfWay, middleOf, type Spot } from './geometry/spots';
 import { GLYPH, LINE, RING } from './layers/Findings';

@@ -40,6 +40,7 @@ export function useLettering(options: Options): readonly WrittenLabel[] {
     drawn,
     drawing,
     blocking,
+    power,
   } = options;
   return useMemo(() => {
     // The widths belong to the typeface: the parameter says when they have to be taken anew.
@@ -54,6 +55,7 @@ export function useLettering(options: Options): readonly WrittenLabel[] {
       at: sheet.at,
       perMetre: sheet.perMetre,
       blocking,
+      power,
     };
     const skyline = skylineWish({ plan, drawn, drawing, lengths, touch });
     const named = skyline ? [...wishesOf(input), skyline] : wishesOf(input);
@@ -88,6 +90,7 @@ export function useLettering(options: Options): readonly WrittenLabel[] {
     drawn,
     drawing,
     blocking,
+    power,
   ]);
 }
 

@@ -1,5 +1,6 @@
 import { type Item, kindOf } from '../../core/plan/items';
 import type { ItemReport } from '../../core/report/types';
+import { isLetShow } from '../report/concerns';
 
 /** A name within a drawing or a sentence: small at the front, unless it begins with a short name in capitals. */
 export function nameInText(label: string): string {
@@ -9,6 +10,7 @@ export function nameInText(label: string): string {
 const SAYS = {
   showing: 'shows',
   mirrored: 'is mirrored',
+  'lost in the dark': 'is lost in the dark',
   covered: 'is covered',
   close: 'is close',
   clear: 'is clear',
@@ -16,7 +18,8 @@ const SAYS = {
 
 /** What a screen reader says of an item: its name, what it is, and what it does in the chosen setup. */
 export function spokenName(item: Item, letter: string | null, report: ItemReport | null): string {
-  const says = letter !== null && report ? `, ${SAYS[report.verdict]} in setup ${letter}` : '';
+  const may = report && isLetShow(report) ? ', which was let show' : '';
+  const says = letter !== null && report ? `, ${SAYS[report.verdict]} in setup ${letter}${may}` : '';
   return `${item.record.label}, ${kindOf(item)}${says}`;
 }
 

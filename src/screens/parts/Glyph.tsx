@@ -4,16 +4,21 @@ import type { Verdict } from '../../core/report/types';
 export const TONE_OF_VERDICT: Readonly<Record<Verdict, string>> = {
   showing: 'verm',
   mirrored: 'verm',
+  'lost in the dark': 'q',
   covered: 'q',
   close: '',
   clear: 'verd',
 };
 
+/** Where the page keeps the drawing of a verdict's glyph. */
+export const glyphHref = (verdict: Verdict): string =>
+  `#g-${verdict === 'lost in the dark' ? 'lost' : verdict}`;
+
 /** A verdict's glyph. `tone` is given where the verdict is no trouble, as for what may show. */
 export function Glyph({ verdict, tone }: { readonly verdict: Verdict; readonly tone?: string }) {
   return (
     <svg className={`v ${tone ?? TONE_OF_VERDICT[verdict]}`} role="img" aria-label={verdict}>
-      <use href={`#g-${verdict}`} />
+      <use href={glyphHref(verdict)} />
     </svg>
   );
 }

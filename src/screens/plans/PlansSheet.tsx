@@ -2,6 +2,7 @@ import { useEffect, useRef } from 'react';
 import { useStore } from 'zustand';
 import { choosePlanFile } from '../../desk/files';
 import { usePlanState } from '../../desk/hooks';
+import { askForCopy } from '../../desk/merge/mergeStore';
 import { closePlans } from '../../desk/plans/managing';
 import { openWithWayBack } from '../../desk/plans/opening';
 import { plansStore } from '../../desk/plans/plansStore';
@@ -58,6 +59,9 @@ export function PlansSheet() {
                 </button>
                 <button type="button" onClick={() => leaveFor(choosePlanFile)}>
                   Open a file
+                </button>
+                <button type="button" onClick={() => leaveFor(askForCopy)}>
+                  Compare with a file or link
                 </button>
               </p>
               <ul className="kept-plans">

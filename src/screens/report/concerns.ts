@@ -1,20 +1,31 @@
+import { isSeen } from '../../core/report/seen';
 import type { ItemReport, SetupReport, Verdict } from '../../core/report/types';
 import { VERDICTS } from '../../core/report/types';
 
 /**
  * What a verdict means for somebody who has to act: an item that should keep out shows, is mirrored or is close;
- * one that must show is missing; null when there is nothing to do.
+ * one that must show is missing; null when there is nothing to do, as where somebody let it show.
  */
 export type Concern = 'shows' | 'missing' | 'mirrored' | 'close';
 
 const ORDER: readonly Concern[] = ['shows', 'missing', 'mirrored', 'close'];
 
-export function concernOf(item: ItemReport): Concern | null {
+export const concernOf = (item: ItemReport): Concern | null =>
+  item.wish === 'keep out' && item.accepted ? null : concernByVerdict(item);
+
+/** The same whether somebody let it show or not. */
+export function concernByVerdict(item: ItemReport): Concern | null {
   if (item.wish === 'must show') return item.verdict === 'showing' ? null : 'missing';
   if (item.wish === 'either') return null;
   if (item.verdict === 'showing') return 'shows';
   return item.verdict === 'mirrored' || item.verdict === 'close' ? item.verdict : null;
 }
+
+/** Whether an item is in frame against its wish, as it is lit now or in any light: then there are ways to be rid of it. */
+export const isInTheWay = ({ wish, verdict }: ItemReport): boolean => wish === 'keep out' && isSeen(verdict);
+
+/** Whether an item is in frame against its wish, and may be. */
+export const isLetShow = (item: ItemReport): boolean => isInTheWay(item) && item.accepted !== undefined;
 
 /** How much of it: the larger comes first within a concern; for what is close, the nearer. */
 function weight(item: ItemReport): number {
@@ -40,12 +51,15 @@ export function restOf(setup: SetupReport): readonly ItemReport[] {
     );
 }
 
-/** How many of the items that should keep out have each verdict; verdicts that none has are left out. */
+/**
+ * How many of the items that should keep out have each verdict; verdicts that none has are left out, and those that
+ * somebody let show: `isLetShow` finds them.
+ */
 export function tallyOf(
   setup: SetupReport,
 ): readonly { readonly verdict: Verdict; readonly count: number }[] {
-  const keepOut = setup.items.filter((item) => item.wish === 'keep out');
-  return (['showing', 'mirrored', 'close', 'covered', 'clear'] as const)
+  const keepOut = setup.items.filter((item) => item.wish === 'keep out' && !isLetShow(item));
+  return (['showing', 'mirrored', 'close', 'lost in the dark', 'covered', 'clear'] as const)
     .map((verdict) => ({ verdict, count: keepOut.filter((item) => item.verdict === verdict).length }))
     .filter(({ count }) => count > 0);
 }
@@ -53,5 +67,5 @@ export function tallyOf(
 /** The glyph's colour for an item: what may show is no trouble when it does. */
 export function toneOf(item: ItemReport): string | undefined {
   if (item.wish === 'must show') return item.verdict === 'showing' ? 'verd' : 'verm';
-  return item.wish === 'either' ? 'q' : undefined;
+  return item.wish === 'either' || isLetShow(item) ? 'q' : undefined;
 }

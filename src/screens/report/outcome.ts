@@ -1,5 +1,5 @@
 import type { NightReport, SetupReport } from '../../core/report/types';
-import { concernOf } from './concerns';
+import { concernByVerdict, isLetShow } from './concerns';
 
 /** What an edit did to the frames: the worst news first, else the best. */
 export interface Outcome {
@@ -14,15 +14,22 @@ interface Place {
   readonly setupId: string;
   readonly itemId: string;
   readonly label: string;
+  readonly isLetShow: boolean;
 }
 
 /** Items in the way: what is close asks for care, but is no news. */
 function inTheWay(setups: readonly SetupReport[]): ReadonlyMap<string, Place> {
   const places = setups.flatMap((setup) =>
     setup.items.flatMap((item): [string, Place][] => {
-      const concern = concernOf(item);
+      // What somebody lets show, or does not any more, goes nowhere.
+      const concern = concernByVerdict(item);
       if (concern === null || concern === 'close') return [];
-      return [[`${setup.id} ${item.id}`, { setupId: setup.id, itemId: item.id, label: item.label }]];
+      return [
+        [
+          `${setup.id} ${item.id}`,
+          { setupId: setup.id, itemId: item.id, label: item.label, isLetShow: isLetShow(item) },
+        ],
+      ];
     }),
   );
   return new Map(places);
@@ -44,7 +51,9 @@ export function outcomeOf(
 ): Outcome | null {
   const was = inTheWay(before.setups);
   const is = inTheWay(after.setups);
-  const arisen = [...is].filter(([key]) => !was.has(key)).map(([, place]) => place);
+  const arisen = [...is]
+    .filter(([key, place]) => !was.has(key) && !place.isLetShow)
+    .map(([, place]) => place);
   const stillThere = new Set(after.setups.map(({ id }) => id));
   const gone = [...was]
     .filter(([key, { setupId }]) => !is.has(key) && stillThere.has(setupId))

@@ -2,7 +2,7 @@ import { onlyInStore, useOnlyIn } from '../../desk/blocking/onlyIn';
 import { letterOf, setupOf } from '../../desk/choose';
 import { usePlanState, useSession } from '../../desk/hooks';
 
-/** Whether a hand on the overhead moves marks for all setups, or only for the one that is looked through. */
+/** Whether a hand on the roof moves marks for all setups, or only for the one that is looked through. */
 export function OnlyIn() {
   const plan = usePlanState((state) => state.plan);
   const chosen = useSession((state) => state.setupId);

@@ -9,6 +9,8 @@ import { OverWalk } from '../overhead/strokes/OverWalk';
 import { SnapWords } from '../overhead/strokes/SnapWords';
 import { PaneBoundary } from '../parts/PaneBoundary';
 import { Segmented } from '../parts/Segmented';
+import { GroundOnRoof } from './GroundOnRoof';
+import { LightOnRoof } from './LightOnRoof';
 import { OnlyIn } from './OnlyIn';
 import { Standpoints } from './Standpoints';
 import './walk.css';
@@ -62,7 +64,9 @@ export function RoofPane() {
           chosen={view}
           onChoose={change}
         />
-        {view === 'overhead' && <OnlyIn />}
+        {view === 'overhead' && <LightOnRoof />}
+        {view === 'overhead' && <GroundOnRoof />}
+        <OnlyIn />
         <SnapWords />
         {view === 'walk round' && <Standpoints />}
       </div>

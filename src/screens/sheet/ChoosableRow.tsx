@@ -7,6 +7,8 @@ const BESIDE = '(min-width: 768px)';
 export function ChoosableRow(props: {
   readonly chosen: boolean;
   readonly onChoose: () => void;
+  /** Whether what belongs to it is unfolded under it; left out where there is nothing of that. */
+  readonly expanded?: boolean;
   readonly children: ReactNode;
 }) {
   const { chosen } = props;
@@ -16,7 +18,11 @@ export function ChoosableRow(props: {
   }, [chosen]);
   return (
     <li ref={row} aria-current={chosen ? 'true' : undefined}>
-      <button type="button" onClick={props.onChoose}>
+      <button
+        type="button"
+        onClick={props.onChoose}
+        {...(props.expanded === undefined ? {} : { 'aria-expanded': props.expanded })}
+      >
         {props.children}
       </button>
     </li>

@@ -1,20 +1,33 @@
-import { useState } from 'react';
+import { Fragment, useState } from 'react';
+import { useStore } from 'zustand';
 import { findingSentence } from '../../core/report/sentences';
 import type { ItemReport, SetupReport } from '../../core/report/types';
 import { formatSeconds } from '../../core/units/seconds';
 import { goToSeconds, letterOf } from '../../desk/choose';
 import { useLive, useLivePlan, useSession } from '../../desk/hooks';
+import { isFinding, openFinding, remediesStore } from '../../desk/remedies/remediesStore';
 import { sessionStore } from '../../desk/sessionStore';
 import { Glyph } from '../parts/Glyph';
-import { concernOf, findingsOf, restOf, toneOf } from '../report/concerns';
+import { concernOf, findingsOf, isLetShow, restOf, toneOf } from '../report/concerns';
 import { useChosenSetup } from '../report/useChosenSetup';
-import { useSetupReport } from '../report/useSetupReports';
+import { useReportOverSpan, useSetupReport } from '../report/useSetupReports';
 import { ChoosableRow } from './ChoosableRow';
 import { ContinuityFindings } from './continuity/ContinuityFindings';
+import { framesViewStore } from './lensTest/framesView';
+import { endPreviews, isPreview } from './previewing';
+import { FindingActs } from './remedies/FindingActs';
 import { Sentence } from './Sentence';
 
-/** Chooses the item, and takes the clock to where it is worst. */
-function choose(item: ItemReport): void {
+/** Opens what belongs to a finding, chooses its item, and takes the clock to where it is worst; closes an opened one. */
+function choose(item: ItemReport, setupId: string): void {
+  const { open } = remediesStore.getState();
+  endPreviews();
+  const finding = { setupId, itemId: item.id };
+  if (isFinding(open, finding)) {
+    openFinding(null);
+    return;
+  }
+  openFinding(finding);
   const { selectedId, setSelectedId } = sessionStore.getState();
   if (selectedId !== item.id) setSelectedId(item.id);
   if (concernOf(item) !== null) goToSeconds(item.worstAtSeconds);
@@ -29,14 +42,25 @@ function FindingList({
 }) {
   const lengths = useSession((state) => state.lengths);
   const selectedId = useSession((state) => state.selectedId);
+  const open = useStore(remediesStore, (state) => state.open);
   return (
     <ul className="rows findings">
-      {items.map((item) => (
-        <ChoosableRow key={item.id} chosen={item.id === selectedId} onChoose={() => choose(item)}>
-          <Glyph verdict={item.verdict} {...toneProps(item)} />
-          <Sentence {...findingSentence(item, setup, lengths)} />
-        </ChoosableRow>
-      ))}
+      {items.map((item) => {
+        const isOpen = isFinding(open, { setupId: setup.id, itemId: item.id });
+        return (
+          <Fragment key={item.id}>
+            <ChoosableRow
+              chosen={item.id === selectedId}
+              expanded={isOpen}
+              onChoose={() => choose(item, setup.id)}
+            >
+              <Glyph verdict={item.verdict} {...toneProps(item)} />
+              <Sentence {...findingSentence(item, setup, lengths)} />
+            </ChoosableRow>
+            {isOpen ? <FindingActs item={item} setupId={setup.id} /> : null}
+          </Fragment>
+        );
+      })}
     </ul>
   );
 }
@@ -68,18 +92,49 @@ function restWords(rest: readonly ItemReport[]): string {
   return `${rest.length} more ${rest.length === 1 ? 'item' : 'items'}: ${told.join(', ')}.`;
 }
 
+const isLost = ({ wish, verdict }: ItemReport): boolean =>
+  wish === 'keep out' && verdict === 'lost in the dark';
+
+/** Where nothing asks for something: by geometry, as it is lit now, or since somebody said so. */
+function AllClear({ lost, letShow }: { readonly lost: number; readonly letShow: number }) {
+  if (letShow > 0)
+    return (
+      <p className="all-clear q">
+        <Glyph verdict="showing" tone="q" /> Nothing that should keep out shows in this setup but what was let
+        show.
+      </p>
+    );
+  return lost === 0 ? (
+    <p className="all-clear verd">
+      <Glyph verdict="clear" /> Nothing that should keep out shows in this setup.
+    </p>
+  ) : (
+    <p className="all-clear q">
+      <Glyph verdict="lost in the dark" /> Nothing that should keep out reads in this setup, as it is lit now.
+    </p>
+  );
+}
+
 /** The chosen setup's findings, worst first, and the rest of its items on demand; nothing in a plan without setups. */
 export function Findings() {
   const plan = useLivePlan();
   const setup = useChosenSetup();
-  const { report, instant } = useSetupReport(setup?.id ?? null);
-  const dragging = useLive((state) => state.gesture !== null);
+  const live = useSetupReport(setup?.id ?? null);
+  const over = useReportOverSpan(setup?.id ?? '');
+  // What is only tried changes the picture, not the list that it is tried from.
+  const previewing = useLive((state) => isPreview(state.gesture));
+  const dragging = useLive((state) => state.gesture !== null) && !previewing;
+  const { report, instant } = previewing && over ? { report: over, instant: false } : live;
   const [all, setAll] = useState(false);
   if (!setup) return null;
   const letter = letterOf(plan, setup.id);
   if (!report) return <h3>Setup {letter}, being read</h3>;
   const findings = findingsOf(report);
-  const rest = restOf(report);
+  const others = restOf(report);
+  const letShow = others.filter(isLetShow);
+  // What is lost in the dark is in frame all the same: it is read out, not counted.
+  const lost = others.filter((item) => isLost(item) && !isLetShow(item));
+  const rest = others.filter((item) => !isLost(item) && !isLetShow(item));
   const [from, to] = report.seconds;
   return (
     <>
@@ -91,10 +146,10 @@ export function Findings() {
       {findings.length > 0 ? (
         <FindingList items={findings} setup={report} />
       ) : (
-        <p className="all-clear verd">
-          <Glyph verdict="clear" /> Nothing that should keep out shows in this setup.
-        </p>
+        <AllClear lost={lost.length} letShow={letShow.length} />
       )}
+      {letShow.length > 0 ? <FindingList items={letShow} setup={report} /> : null}
+      {lost.length > 0 ? <FindingList items={lost} setup={report} /> : null}
       {plan.gear.length === 0 ? (
         <p className="after">No gear on the roof yet: what the crew brings will be judged here.</p>
       ) : null}
@@ -107,6 +162,21 @@ export function Findings() {
         </p>
       ) : null}
       {all ? <FindingList items={rest} setup={report} /> : null}
+      {findings.length > 0 ? (
+        <p className="after">
+          All setups at once, with the least that has to move:
+          <button
+            type="button"
+            className="link"
+            onClick={() => {
+              endPreviews();
+              framesViewStore.setState({ view: 'clear all' });
+            }}
+          >
+            Clear all setups
+          </button>
+        </p>
+      ) : null}
       <ContinuityFindings setupId={setup.id} />
     </>
   );

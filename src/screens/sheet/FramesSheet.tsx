@@ -5,22 +5,25 @@ import type { Plan } from '../../core/plan/schema/plan';
 import { letterOf } from '../../desk/choose';
 import { useLivePlan, useSession } from '../../desk/hooks';
 import { Column } from '../parts/Column';
+import { lazily } from '../parts/lazily';
 import { Segmented } from '../parts/Segmented';
-import { SetupPanel } from './camera/SetupPanel';
-import { ContactSheet } from './contact/ContactSheet';
 import { Findings } from './Findings';
-import { ItemPanel } from './ItemPanel';
 import { FramesSwitch } from './lensTest/FramesSwitch';
 import { framesViewStore } from './lensTest/framesView';
-import { LensTest } from './lensTest/LensTest';
 import { NightPanel } from './NightPanel';
 import { Notices } from './Notices';
-import { SeveralPanel } from './panels/SeveralPanel';
+import { useChosenArea } from './panels/useChosenArea';
+import { AreaPanel, ItemPanel, SetupPanel, SeveralPanel } from './panelsLater';
 
-/** What each setup sees: its findings, what other lenses would see, or all setups side by side. */
+const ContactSheet = lazily(async () => (await import('./contact/ContactSheet')).ContactSheet);
+const LensTest = lazily(async () => (await import('./lensTest/LensTest')).LensTest);
+const SolveView = lazily(async () => (await import('./solve/SolveView')).SolveView);
+
+/** What each setup sees: its findings, what other lenses would see, all setups side by side, or what clears them all. */
 export function FramesSheet() {
   const { view } = useStore(framesViewStore);
   if (view === 'lens test') return <LensTest />;
+  if (view === 'clear all') return <SolveView />;
   return view === 'contact sheet' ? <ContactSheet /> : <FindingsView />;
 }
 
@@ -31,6 +34,7 @@ function FindingsView() {
   const selectedIds = useSession((state) => state.selectedIds);
   const item = selectedId === null ? null : itemOf(plan, selectedId);
   const several = selectedIds.length > 1;
+  const area = useChosenArea(plan);
   return (
     <div className="two">
       <Column>
@@ -45,6 +49,8 @@ function FindingsView() {
           <SeveralPanel plan={plan} items={selectedIds.flatMap((id) => itemOf(plan, id) ?? [])} />
         ) : item ? (
           <ItemPanel item={item} standing />
+        ) : area ? (
+          <AreaPanel plan={plan} area={area} />
         ) : (
           <About plan={plan} />
         )}

@@ -7,6 +7,7 @@ import { FieldGroups } from './fields/FieldOf';
 import { fieldsOf } from './fields/fieldsOf';
 import { ModelPanel } from './import/ModelPanel';
 import { Marks } from './list/Marks';
+import { StandInWind } from './night/cautions/StandInWind';
 import { Belongings } from './panels/Belongings';
 import { NameField } from './panels/NameFields';
 import { WhereFields } from './panels/WhereFields';
@@ -32,6 +33,7 @@ export function ItemPanel({ item, standing }: { readonly item: Item; readonly st
       {standing ? <Standing item={item} /> : null}
       <FieldGroups groups={fieldsOf(plan, item, lengths)} />
       {light === null ? null : <p className="advice">{light}</p>}
+      <StandInWind plan={plan} item={item} />
       <Belongings plan={plan} item={item} />
       {item.section === 'piece' && item.record.kind === 'model' ? <ModelPanel item={item.record} /> : null}
       {item.section === 'gear' && 'head' in item.record ? (

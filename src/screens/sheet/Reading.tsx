@@ -20,7 +20,10 @@ export function Reading() {
   return (
     <p className="reading">
       <span>
-        <b>Reading the night</b>, setup {Math.min(reading.done + 1, reading.of)} of {reading.of}
+        <span className="reading-what">
+          <b>Reading</b> setup{' '}
+        </span>
+        {Math.min(reading.done + 1, reading.of)} of {reading.of}
       </span>
       <progress max={reading.of} value={reading.done} aria-label="Reading the night" />
       <button type="button" className="bare" onClick={stopReading}>

@@ -4,22 +4,25 @@ import { PALETTE } from '../../core/kit/palette';
 import { itemOf, itemsOf } from '../../core/plan/items';
 import type { Plan } from '../../core/plan/schema/plan';
 import { letterOf } from '../../desk/choose';
+import { groundStore } from '../../desk/ground/groundStore';
+import { useGroundState } from '../../desk/ground/useGroundState';
 import { useLivePlan, useSession } from '../../desk/hooks';
 import { useTool } from '../../desk/tools/useTool';
 import { Column } from '../parts/Column';
 import { Segmented } from '../parts/Segmented';
-import { SetupPanel } from './camera/SetupPanel';
 import { InHand } from './drawing/InHand';
 import { ToolPanel } from './drawing/ToolPanel';
-import { ItemPanel } from './ItemPanel';
+import { GroundPanel } from './ground/GroundPanel';
 import { foundItems, inListOrder, matches, wordsOf } from './list/rows';
 import { ThingList } from './list/ThingList';
 import { extrasOf } from './palette/extras';
 import { findEntries } from './palette/findEntries';
 import { PaletteGrid } from './palette/PaletteGrid';
 import { RoofPanel } from './panels/RoofPanel';
-import { SeveralPanel } from './panels/SeveralPanel';
+import { useChosenArea } from './panels/useChosenArea';
+import { AreaPanel, ItemPanel, SetupPanel, SeveralPanel } from './panelsLater';
 import { setSheetStore } from './sheetStore';
+import { MeterPanel, useChosenProbe } from './sky/Meters';
 
 /** What can be put on the roof, what is on it, and a search over both. */
 function Left({ plan }: { readonly plan: Plan }) {
@@ -119,13 +122,38 @@ function About({ plan }: { readonly plan: Plan }) {
   );
 }
 
-/** What is drawn, else what is chosen, else the camera or the roof. */
+/** Clear ground while the roof shows it, or what else the panel is about. */
 function Right({ plan }: { readonly plan: Plan }) {
+  const { on, panel } = useGroundState();
+  const drawing = useTool(({ tool }) => tool.type !== 'hand');
+  if (!on || drawing) return <OfThings plan={plan} />;
+  return (
+    <>
+      <div className="column-head stays">
+        <Segmented
+          label="The panel is about"
+          choices={[
+            { value: 'ground', word: 'clear ground' },
+            { value: 'thing', word: 'the plan' },
+          ]}
+          chosen={panel}
+          onChoose={(value) => groundStore.setState({ panel: value })}
+        />
+      </div>
+      {panel === 'ground' ? <GroundPanel plan={plan} /> : <OfThings plan={plan} />}
+    </>
+  );
+}
+
+/** What is drawn, else what is chosen, else the camera or the roof. */
+function OfThings({ plan }: { readonly plan: Plan }) {
   const selectedId = useSession((state) => state.selectedId);
   const picked = useTool(({ tool }) => tool.type !== 'hand');
   const drawing = useTool(({ stroke }) => (stroke?.corners.length ?? 0) > 0);
   const selectedIds = useSession((state) => state.selectedIds);
   const item = selectedId === null ? null : itemOf(plan, selectedId);
+  const area = useChosenArea(plan);
+  const probe = useChosenProbe(plan);
   if (!picked && selectedIds.length > 1)
     return <SeveralPanel plan={plan} items={selectedIds.flatMap((id) => itemOf(plan, id) ?? [])} />;
   if (picked && (drawing || !item)) return <ToolPanel />;
@@ -136,7 +164,9 @@ function Right({ plan }: { readonly plan: Plan }) {
         <ItemPanel item={item} />
       </>
     );
-  return item ? <ItemPanel item={item} /> : <About plan={plan} />;
+  if (item) return <ItemPanel item={item} />;
+  if (probe) return <MeterPanel plan={plan} probe={probe} />;
+  return area ? <AreaPanel plan={plan} area={area} /> : <About plan={plan} />;
 }
 
 /** All that can stand on the roof and all that does: to put, find, choose and place by numbers. */

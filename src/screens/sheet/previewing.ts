@@ -1,5 +1,5 @@
 import type { Plan } from '../../core/plan/schema/plan';
-import { liveStore } from '../../desk/liveStore';
+import { type Gesture, liveStore } from '../../desk/liveStore';
 import { planStore } from '../../desk/planStore';
 import { toastStore } from '../../desk/toastStore';
 
@@ -20,9 +20,13 @@ export function endPreview(by: Previewer): void {
   if (gesture?.itemId === by) dropGesture();
 }
 
+/** Whether what is in the hand is a change that is only shown. */
+export const isPreview = (gesture: Gesture | null): boolean =>
+  gesture !== null && /^(lens test|distance test|continuity .*)$/.test(gesture.itemId);
+
 export function endPreviews(): void {
   const { gesture, dropGesture } = liveStore.getState();
-  if (gesture && /^(lens test|distance test|continuity .*)$/.test(gesture.itemId)) dropGesture();
+  if (isPreview(gesture)) dropGesture();
 }
 
 /** Makes the change, as one step, and says so. */

@@ -1,17 +1,15 @@
+import { moveArea } from '../../core/plan/edits/moveArea';
 import { moveItems } from '../../core/plan/edits/moveItems';
+import { nameOfArea } from '../../core/plan/wetness';
 import { onlyInSetup } from '../../desk/blocking/onlyIn';
+import { chosenAreaIn } from '../../desk/chosenArea';
 import { livePlan, liveStore } from '../../desk/liveStore';
 import { planStore } from '../../desk/planStore';
 import { movableOf } from '../../desk/selecting';
 import { sessionStore } from '../../desk/sessionStore';
-import { calledOf } from '../actions/doing';
-
-const DIRECTIONS: Readonly<Record<string, readonly [number, number]>> = {
-  ArrowLeft: [-1, 0],
-  ArrowRight: [1, 0],
-  ArrowUp: [0, -1],
-  ArrowDown: [0, 1],
-};
+import { calledOf, change } from '../actions/doing';
+import { ARROWS } from '../overhead/geometry/arrows';
+import { nameInText } from '../overhead/words';
 
 /** Metres for one press. */
 const STEP = 0.1;
@@ -25,14 +23,24 @@ export const NUDGE_KEYS = [
   { keys: ['Alt Arrows'], word: 'nudge it 0.01\u00a0m' },
 ] as const;
 
+/** Moves the chosen wet area, one edit for each press. Says whether there is one. */
+function nudgeArea([right, down]: readonly [number, number], step: number): boolean {
+  const id = chosenAreaIn(livePlan());
+  if (id === null || liveStore.getState().gesture) return false;
+  const name = nameInText(nameOfArea(livePlan().ground, id));
+  return change(`move ${name}`, (plan) => moveArea(plan, { id, by: [right * step, down * step] }));
+}
+
 /** From the first press until the keys come up, presses held down are one edit: what moves, and how far it has come. */
 let nudging: { readonly ids: readonly string[]; by: [number, number] } | null = null;
 
 /** Moves what is chosen along the plan's axes. Says whether the key was meant for it. */
 export function nudge(event: KeyboardEvent): boolean {
-  const direction = DIRECTIONS[event.key];
+  const direction = ARROWS[event.key];
   const { selectedIds, selectedId } = sessionStore.getState();
-  if (!direction || selectedId === null || event.ctrlKey || event.metaKey) return false;
+  if (!direction || event.ctrlKey || event.metaKey) return false;
+  const step = event.shiftKey ? LONG_STEP : event.altKey ? SHORT_STEP : STEP;
+  if (selectedId === null) return nudgeArea(direction, step);
   const live = liveStore.getState();
   if (!nudging) {
     const ids = movableOf(livePlan(), selectedIds);
@@ -43,7 +51,6 @@ export function nudge(event: KeyboardEvent): boolean {
     live.beginGesture(selectedId);
     nudging = { ids, by: [0, 0] };
   }
-  const step = event.shiftKey ? LONG_STEP : event.altKey ? SHORT_STEP : STEP;
   const { ids, by } = nudging;
   nudging.by = [by[0] + direction[0] * step, by[1] + direction[1] * step];
   // From where it began: what stands on something lands once, where it is now.

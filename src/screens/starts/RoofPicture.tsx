@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
+import { footprintOf } from '../../core/form/fromAbove/footprint';
 import type { Piece } from '../../core/plan/schema/pieces';
 import type { Plan } from '../../core/plan/schema/plan';
-import { footprintOf } from '../overhead/footprints';
 import { polygon, polyline } from '../overhead/geometry/paths';
 import { roofBounds } from '../overhead/geometry/roof';
 

@@ -129,8 +129,8 @@ export function SetupCard({ setup }: { readonly setup: Setup }) {
           </span>
         </span>
         {summary ? (
-          <span className={`say ${TONE_OF_VERDICT[summary.verdict]}`}>
-            <Glyph verdict={summary.verdict} />
+          <span className={`say ${summary.tone ?? TONE_OF_VERDICT[summary.verdict]}`}>
+            <Glyph verdict={summary.verdict} {...(summary.tone ? { tone: summary.tone } : {})} />
             <span className="name">{summary.words}</span>
             <Breaks setupId={setup.id} />
           </span>

@@ -10,15 +10,15 @@ const ACT_MS = 20_000;
 
 function ToastLine({ toast }: { readonly toast: Toast }) {
   const { dismiss } = toastStore.getState();
-  const { id, tone, action } = toast;
+  const { id, tone, stays, action } = toast;
   // Under a pointer or with the focus in it, a toast waits.
   const [held, setHeld] = useState(false);
   const staysMs = action ? ACT_MS : READ_MS;
   useEffect(() => {
-    if (tone === 'warn' || held) return;
+    if (tone === 'warn' || stays || held) return;
     const timer = setTimeout(() => toastStore.getState().dismiss(id), staysMs);
     return () => clearTimeout(timer);
-  }, [id, tone, held, staysMs]);
+  }, [id, tone, stays, held, staysMs]);
   return (
     <li
       className={tone === 'warn' ? 'toast warn' : 'toast'}

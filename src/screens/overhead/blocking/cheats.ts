@@ -1,3 +1,4 @@
+import { cameraWise } from '../../../core/continuity/cameraWise';
 import { spanOf, stateAt } from '../../../core/optics/camera';
 import { played } from '../../../core/plan/played';
 import type { Plan } from '../../../core/plan/schema/plan';
@@ -8,7 +9,7 @@ import { headingAt } from '../../../desk/blocking/tapeShape';
 import { secondsOfBeat } from '../../../desk/blocking/things';
 import { letterOf } from '../../../desk/choose';
 import { distance, type Spot } from '../geometry/spots';
-import { cameraWise, cheatWords } from './words';
+import { cheatWords } from './words';
 
 /** A mark that a setup plays elsewhere, and where the master has it. */
 export interface DrawnCheat {

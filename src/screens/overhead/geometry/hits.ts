@@ -8,6 +8,8 @@ export interface HitShape<Target> {
   readonly closed: boolean;
   /** A long thin thing is reached from nearer by than a small one: it has area enough along its length. */
   readonly thin: boolean;
+  /** It lies under everything: whatever is within reach goes first, however small it is itself. */
+  readonly under?: boolean;
 }
 
 /** Above this many square pixels a thing lets smaller ones near the pointer go first. */
@@ -28,7 +30,9 @@ export function hitAt<Target>(
     const away = distanceTo(shape, at);
     if (away > (shape.thin ? reach / 3 : reach)) continue;
     const cost =
-      away + (shape.thin ? reach * 0.6 : 0) + (shape.closed && areaOf(shape.outline) > LARGE ? reach : 0);
+      away +
+      (shape.thin ? reach * 0.6 : 0) +
+      (shape.under || (shape.closed && areaOf(shape.outline) > LARGE) ? reach : 0);
     // Later shapes lie on top: they win a tie.
     if (cost > bestCost) continue;
     best = shape;

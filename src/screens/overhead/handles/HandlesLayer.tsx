@@ -8,13 +8,17 @@ import {
   useRef,
   useState,
 } from 'react';
+import { useStore } from 'zustand';
 import type { Plan } from '../../../core/plan/schema/plan';
+import { chosenAreaStore } from '../../../desk/chosenArea';
 import { useLive, useSession } from '../../../desk/hooks';
 import { livePlan, liveStore } from '../../../desk/liveStore';
 import { planStore } from '../../../desk/planStore';
 import { change } from '../../actions/doing';
-import { distance, plus, type Spot } from '../geometry/spots';
-import { SLACK, spotIn } from '../pointers/types';
+import { AS_BUTTON } from '../asButton';
+import { ARROWS } from '../geometry/arrows';
+import { plus, type Spot } from '../geometry/spots';
+import { type Held, pulledTo, takeHold, takes } from '../pointers/held';
 import { REACH } from '../pointers/useSheetPointers';
 import type { SheetView } from '../useSheetView';
 import { FigureInput, figureAtBoard, historyName } from './FigureInput';
@@ -28,21 +32,11 @@ const CATCH = 8;
 /** The gesture of a pulled handle is told from a drag by this id. */
 const PULL = 'handle';
 
-const ARROWS: Readonly<Record<string, Spot>> = {
-  ArrowLeft: [-1, 0],
-  ArrowRight: [1, 0],
-  ArrowUp: [0, -1],
-  ArrowDown: [0, 1],
-};
-
 /** A handle in the hand: as it was when it was taken, and where. */
-interface Held {
+interface HeldHandle extends Held {
   readonly handle: Handle;
-  readonly pointerId: number;
-  readonly from: Spot;
   /** From the pointer to the handle's own place, pixels. */
   readonly offset: Spot;
-  moved: boolean;
 }
 
 interface Props {
@@ -61,11 +55,12 @@ interface Props {
 export function HandlesLayer(props: Props) {
   const { plan, sheet, svg, seconds, setupId, touch, master, markId, onlyIn } = props;
   const ids = useSession((state) => state.selectedIds);
+  const areaId = useStore(chosenAreaStore, (state) => state.areaId);
   const lengths = useSession((state) => state.lengths);
   const gestureId = useLive((state) => state.gesture?.itemId ?? null);
   const [active, setActive] = useState<string | null>(null);
   const [typing, setTyping] = useState<string | null>(null);
-  const held = useRef<Held | null>(null);
+  const held = useRef<HeldHandle | null>(null);
   const { at, perMetre, roofAt } = sheet;
   const handles = useMemo(
     () =>
@@ -78,11 +73,12 @@ export function HandlesLayer(props: Props) {
         perMetre,
         at,
         markId,
+        areaId,
         onlyIn,
         master,
         pulling: gestureId === PULL,
       }),
-    [plan, ids, setupId, seconds, lengths, perMetre, at, markId, onlyIn, master, gestureId],
+    [plan, ids, setupId, seconds, lengths, perMetre, at, markId, areaId, onlyIn, master, gestureId],
   );
   const placeOf = (handle: Handle): Spot => plus(at(handle.at), handle.off ?? [0, 0]);
 
@@ -111,21 +107,18 @@ export function HandlesLayer(props: Props) {
   }, []);
 
   const down = (handle: Handle, event: PointerEvent<SVGGElement>): void => {
-    if (!svg || (event.pointerType === 'mouse' && event.button !== 0)) return;
+    if (!svg || !takes(event)) return;
     event.stopPropagation();
     if (event.target instanceof Element && event.target.closest('[data-figure]') && handle.typed) {
       setTyping(handle.key);
       return;
     }
-    event.currentTarget.setPointerCapture(event.pointerId);
-    event.currentTarget.focus({ preventScroll: true });
-    const from = spotIn(svg, event);
+    const hold = takeHold(svg, event);
     const place = placeOf(handle);
-    const offset: Spot = [place[0] - from[0], place[1] - from[1]];
-    held.current = { handle, pointerId: event.pointerId, from, offset, moved: false };
+    held.current = { ...hold, handle, offset: [place[0] - hold.from[0], place[1] - hold.from[1]] };
   };
 
-  const pullOf = (now: Held, event: PointerEvent<SVGGElement>, spot: Spot): Pull => ({
+  const pullOf = (now: HeldHandle, event: PointerEvent<SVGGElement>, spot: Spot): Pull => ({
     to: roofAt(plus(spot, now.offset)),
     moved: [spot[0] - now.from[0], spot[1] - now.from[1]],
     straight: event.shiftKey,
@@ -135,15 +128,9 @@ export function HandlesLayer(props: Props) {
 
   const move = (event: PointerEvent<SVGGElement>): void => {
     const now = held.current;
-    if (!svg || now?.pointerId !== event.pointerId) return;
-    event.stopPropagation();
-    const spot = spotIn(svg, event);
-    const slack = event.pointerType === 'mouse' ? SLACK.mouse : SLACK.touch;
-    if (!now.moved && distance(spot, now.from) < slack) return;
-    const live = liveStore.getState();
-    if (!now.moved) live.beginGesture(PULL);
-    now.moved = true;
-    live.moveGesture(now.handle.pull(planStore.getState().plan, pullOf(now, event, spot)));
+    const spot = svg && now && pulledTo(svg, now, event, PULL);
+    if (!spot) return;
+    liveStore.getState().moveGesture(now.handle.pull(planStore.getState().plan, pullOf(now, event, spot)));
   };
 
   const up = (event: PointerEvent<SVGGElement>): void => {
@@ -247,6 +234,3 @@ export function HandlesLayer(props: Props) {
     </g>
   );
 }
-
-/** A drawing cannot hold a button element: its groups are given the role and a place in the order of focus. */
-const AS_BUTTON = { role: 'button', tabIndex: 0 } as const;

@@ -13,6 +13,7 @@ const MOST_CORNERS = 120;
 /** Straight pieces shorter than this have no room for a dot of their own, pixels. */
 const SHORTEST_LEG = 48;
 
+/** What has corners: an item, a wet area, or one hole of a deck. */
 interface Outline {
   readonly id: string;
   readonly hole?: string;
@@ -37,10 +38,15 @@ export function cornerHandles(input: HandleInput, called: string): readonly Hand
     const corners = cornersOf(plan, id, hole);
     if (!corners || corners.spots.length > MOST_CORNERS) return [];
     const of = hole === undefined ? called : `a hole of ${called}`;
-    const outline: Outline = { id, corners, called: of, ...(hole === undefined ? {} : { hole }) };
-    return [...cornersOfOutline(outline), ...insertsOf(outline, input)];
+    return outlineHandles({ id, corners, called: of, ...(hole === undefined ? {} : { hole }) }, input);
   });
 }
+
+/** The corners of one outline or run, and dots half way between them that make further ones. */
+export const outlineHandles = (outline: Outline, input: HandleInput): readonly Handle[] => [
+  ...cornersOfOutline(outline),
+  ...insertsOf(outline, input),
+];
 
 const argsOf = ({ id, hole }: Outline) => ({ id, ...(hole === undefined ? {} : { hole }) });
 
@@ -71,7 +77,7 @@ function cornersOfOutline(outline: Outline): readonly Handle[] {
 function insertsOf(outline: Outline, { at: toPane, plan }: HandleInput): readonly Handle[] {
   const { corners, called, hole, id } = outline;
   const record = itemOf(plan, id)?.record;
-  if (!record || 'from' in record) return [];
+  if (record && 'from' in record) return [];
   const { spots, closed } = corners;
   const args = argsOf(outline);
   return spots.flatMap((from, index): readonly Handle[] => {

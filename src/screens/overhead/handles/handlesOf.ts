@@ -2,6 +2,7 @@ import { itemOf } from '../../../core/plan/items';
 import type { Plan } from '../../../core/plan/schema/plan';
 import { isMovable } from '../../../desk/selecting';
 import { isBuiltIn } from '../targets';
+import { areaHandles } from '../wet/areaHandles';
 import { nameInText } from '../words';
 import { blockingHandles } from './blockingHandles';
 import { cameraHandle } from './cameraHandle';
@@ -18,7 +19,7 @@ const isLocked = (plan: Plan, id: string): boolean => itemOf(plan, id)?.record.l
 export function handlesOf(input: HandleInput): readonly Handle[] {
   const { plan, ids } = input;
   const free = ids.filter((id) => itemOf(plan, id) !== null && !isLocked(plan, id));
-  if (ids.length === 0) return cameraHandle(input);
+  if (ids.length === 0) return input.areaId ? areaHandles(input, input.areaId) : cameraHandle(input);
   if (free.length === 0) return [];
   const own: HandleInput = { ...input, ids: free };
   const [first] = free;

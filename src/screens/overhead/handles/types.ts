@@ -68,6 +68,8 @@ export interface HandleInput {
   readonly at: (spot: Spot) => Spot;
   /** The one mark that is chosen. */
   readonly markId?: string | null;
+  /** The wet area that is chosen, where no item is. */
+  readonly areaId?: string | null;
   /** The setup that marks are cheated for: then `plan` is as it plays them, and `master` is not. */
   readonly onlyIn?: string | null;
   readonly master?: Plan;

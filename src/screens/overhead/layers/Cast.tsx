@@ -1,8 +1,10 @@
 import { memo, useRef } from 'react';
+import { useStore } from 'zustand';
 import { walksOf } from '../../../core/form/figure/walks';
 import { whereabouts } from '../../../core/form/figure/whereabouts';
 import type { Performer } from '../../../core/plan/schema/cast';
 import type { Plan } from '../../../core/plan/schema/plan';
+import { blockingStore } from '../../../desk/blocking/blockingStore';
 import { seenPlan } from '../../../desk/blocking/onlyIn';
 import { nextMark } from '../../../desk/blocking/tape';
 import { headingAt } from '../../../desk/blocking/tapeShape';
@@ -35,11 +37,12 @@ export const Walks = memo(
       for (const tape of group.current?.querySelectorAll('[data-mark]') ?? [])
         tape.classList.toggle('next', tape.getAttribute('data-mark') === next?.id);
     });
+    const proposed = useStore(blockingStore, ({ proposing }) => proposing === performer.id);
     const walks = walksOf(performer, plan);
     const drawn = walks.flatMap((walk) => walkDrawing(walk.path) ?? []);
     const fast = walks.flatMap((walk) => (walk.tooFast ? (walkDrawing(walk.path) ?? []) : []));
     return (
-      <g className={`walks${chosen ? ' chosen' : ''}`} ref={group}>
+      <g className={`walks${chosen ? ' chosen' : ''}${proposed ? ' proposed' : ''}`} ref={group}>
         <path className="walk" d={drawn.map(({ line }) => polyline(line)).join('')} />
         <path className="arrow" d={drawn.map(({ arrow }) => polygon(arrow)).join('')} />
         {fast.length > 0 && (
@@ -74,6 +77,7 @@ interface FigureProps {
 /** A performer where they are at the instant of the clock: moved by the clock itself, without a render. */
 export function Figure({ performer, spoken, chosen }: FigureProps) {
   const group = useRef<SVGGElement>(null);
+  const proposed = useStore(blockingStore, ({ proposing }) => proposing === performer.id);
   useDriver(() => {
     const plan = seenPlan();
     const now = plan.cast.find(({ id }) => id === performer.id) ?? performer;
@@ -85,7 +89,7 @@ export function Figure({ performer, spoken, chosen }: FigureProps) {
   if (performer.marks.length === 0) return null;
   return (
     <Choice target={performer.id} spoken={spoken} chosen={chosen} kind="performer">
-      <g ref={group}>
+      <g ref={group} className={proposed ? 'proposed' : undefined}>
         <PerformerSymbol performer={performer} />
       </g>
     </Choice>

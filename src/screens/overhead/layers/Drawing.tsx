@@ -1,16 +1,29 @@
 import { useMemo } from 'react';
+import { useStore } from 'zustand';
 import { type Item, itemsOf } from '../../../core/plan/items';
 import type { Plan } from '../../../core/plan/schema/plan';
 import type { SetupReport } from '../../../core/report/types';
 import { letterOf } from '../../../desk/choose';
+import { chosenAreaStore } from '../../../desk/chosenArea';
+import { useSession } from '../../../desk/hooks';
+import { proposalStore } from '../../../desk/lensTestProposal';
+import { GroundLayer } from '../clearGround/GroundLayer';
+import { useShowsGround } from '../clearGround/useGround';
 import { deckPath, decksOf } from '../geometry/roof';
+import { HighlightsLayer } from '../highlights/HighlightsLayer';
+import { Levels } from '../levels/Levels';
+import { useShowsLevels } from '../levels/useLevels';
+import { PowerLayer } from '../power/PowerLayer';
+import type { PowerOnRoof } from '../power/powerOnRoof';
 import { shown } from '../shown';
+import { ShadowLayer } from '../sun/ShadowLayer';
 import { DeckGround } from '../symbols/DeckGround';
 import { GearSymbol } from '../symbols/GearSymbol';
 import { Inks } from '../symbols/Inks';
 import { PieceSymbol } from '../symbols/PieceSymbol';
 import { type Dragged, movingKeys } from '../targets';
 import type { SheetView } from '../useSheetView';
+import { WetInks, WetLayer } from '../wet/WetLayer';
 import { spokenName } from '../words';
 import { Cameras } from './Cameras';
 import { Figure, Walks } from './Cast';
@@ -30,6 +43,8 @@ interface Props {
   /** Setups whose camera stands over the line. */
   readonly over: ReadonlySet<string>;
   readonly report: SetupReport | null;
+  /** What flows, while it is looked at. */
+  readonly power: PowerOnRoof | null;
   readonly dragged: Dragged | null;
 }
 
@@ -40,17 +55,26 @@ const OVER_THE_DECK = new Set(['line']);
 
 /** All that is drawn to scale, from the ground up. What did not change is not drawn again. */
 export function Drawing(props: Props) {
-  const { plan, committed, sheet, setupId, chosenIds, markId, over, report, dragged } = props;
+  const { plan, committed, sheet, setupId, chosenIds, markId, over, report, power, dragged } = props;
   const [x, y] = sheet.at([0, 0]);
   const world = `translate(${x} ${y}) scale(${sheet.perMetre})`;
   const decks = shown(decksOf(plan));
-  const drafts = useDraftIds(plan, committed);
+  const clip = decks.length > 0 ? 'url(#decks)' : 'none';
+  const showsLevels = useShowsLevels();
+  const showsGround = useShowsGround();
+  const proposed = useStore(proposalStore, (state) => state.changed);
+  const drafts = useDraftIds(plan, committed, proposed);
   const letter = setupId === null ? null : letterOf(plan, setupId);
   const spoken = useMemo(() => {
     const reports = new Map(report?.items.map((item) => [item.id, item]));
     return (item: Item): string => spokenName(item, letter, reports.get(item.record.id) ?? null);
   }, [report, letter]);
   const chosen = useMemo(() => new Set(chosenIds), [chosenIds]);
+  const isLit = useSession((state) => state.sheet === 'light');
+  const areaId = useStore(chosenAreaStore, (state) => state.areaId);
+  const { surface, wetness } = plan.ground;
+  // Pieces look the same whatever areas are wet: they are not drawn anew while one of these is shaped.
+  const ground = useMemo(() => ({ surface, wetness }), [surface, wetness]);
   // What the hand does not move keeps its elements, and is not even compared.
   const pieceGroups = useMemo(() => {
     const pieces = shown(plan.pieces).filter(({ kind }) => kind !== 'deck' && kind !== 'skyline block');
@@ -62,12 +86,12 @@ export function Drawing(props: Props) {
       <PieceGroup
         key={piece.id}
         piece={piece}
-        ground={plan.ground}
+        ground={ground}
         spoken={spoken({ section: 'piece', record: piece })}
         chosen={chosen.has(piece.id)}
       />
     ));
-  }, [plan.pieces, plan.ground, spoken, chosen]);
+  }, [plan.pieces, ground, spoken, chosen]);
   const gearGroups = (wanted: (kind: string) => boolean) =>
     shown(plan.gear)
       .filter(({ kind }) => wanted(kind))
@@ -83,6 +107,7 @@ export function Drawing(props: Props) {
   return (
     <DraftIds value={drafts}>
       <Inks perMetre={sheet.perMetre} />
+      <WetInks perMetre={sheet.perMetre} />
       <defs>
         <LightFades />
         <clipPath id="decks">
@@ -98,13 +123,23 @@ export function Drawing(props: Props) {
           </g>
         ))}
         {plan.underlay && <UnderlayLayer underlay={plan.underlay} />}
-        <Throws plan={plan} clip={decks.length > 0 ? 'url(#decks)' : 'none'} />
-        <g className="pieces">{pieceGroups}</g>
+        <WetLayer ground={plan.ground} decks={decks} chosenId={areaId} />
+        <ShadowLayer plan={committed} />
+        {showsLevels ? (
+          <Levels plan={plan} setupId={setupId} clip={clip} perMetre={sheet.perMetre} />
+        ) : (
+          <Throws plan={plan} clip={clip} />
+        )}
+        {showsGround && <GroundLayer plan={plan} clip={clip} perMetre={sheet.perMetre} />}
+        {isLit && <HighlightsLayer plan={plan} setupId={setupId} chosenIds={chosen} />}
+        <g className={proposed.length > 0 ? 'pieces proposing' : 'pieces'}>{pieceGroups}</g>
       </g>
       {setupId !== null && <Pyramid setupId={setupId} view={sheet.view} pane={sheet.pane} />}
       <g className="to-scale" transform={world}>
         {dragged && <Ghost plan={committed} dragged={dragged} />}
-        <g className="gear-layer">
+        {proposed.length > 0 && <AsItIs plan={committed} ids={proposed} />}
+        {power && <PowerLayer power={power} drafts={drafts} perMetre={sheet.perMetre} />}
+        <g className={proposed.length > 0 ? 'gear-layer proposing' : 'gear-layer'}>
           {gearGroups((kind) => ON_THE_DECK.has(kind))}
           {gearGroups((kind) => !ON_THE_DECK.has(kind))}
         </g>
@@ -135,13 +170,40 @@ export function Drawing(props: Props) {
 
 const NO_DRAFTS: ReadonlySet<string> = new Set();
 
-/** What is seen and is not in the plan; the same set as long as it is the same things, since all that is drawn asks it. */
-function useDraftIds(plan: Plan, committed: Plan): ReadonlySet<string> {
+/** What is seen and is not in the plan, or not so; the same set as long as it is the same things, since all that is drawn asks it. */
+function useDraftIds(plan: Plan, committed: Plan, proposed: readonly string[]): ReadonlySet<string> {
   const known = useMemo(() => new Set(itemsOf(committed).map(({ record }) => record.id)), [committed]);
   const drafts =
     plan === committed ? [] : itemsOf(plan).flatMap(({ record }) => (known.has(record.id) ? [] : record.id));
-  const names = drafts.join('\n');
+  const names = [...new Set([...drafts, ...proposed])].join('\n');
   return useMemo(() => (names === '' ? NO_DRAFTS : new Set(names.split('\n'))), [names]);
+}
+
+/** Some pieces and gear as a plan has them. */
+function AsInPlan({ plan, ids }: { readonly plan: Plan; readonly ids: ReadonlySet<string> }) {
+  return (
+    <>
+      {plan.pieces
+        .filter(({ id }) => ids.has(id))
+        .map((piece) => (
+          <PieceSymbol key={piece.id} piece={piece} ground={plan.ground} />
+        ))}
+      {plan.gear
+        .filter(({ id }) => ids.has(id))
+        .map((gear) => (
+          <GearSymbol key={gear.id} gear={gear} plan={plan} />
+        ))}
+    </>
+  );
+}
+
+/** What is proposed otherwise as the plan has it: that holds until it is done. */
+function AsItIs({ plan, ids }: { readonly plan: Plan; readonly ids: readonly string[] }) {
+  return (
+    <g className="as-it-is">
+      <AsInPlan plan={plan} ids={new Set(ids)} />
+    </g>
+  );
 }
 
 /** The old place of what is dragged, dashed: it is not yet given up. */
@@ -150,16 +212,7 @@ function Ghost({ plan, dragged }: { readonly plan: Plan; readonly dragged: Dragg
   const moving = movingKeys(plan, dragged);
   return (
     <g className="ghost">
-      {plan.pieces
-        .filter(({ id }) => moving.has(id))
-        .map((piece) => (
-          <PieceSymbol key={piece.id} piece={piece} ground={plan.ground} />
-        ))}
-      {plan.gear
-        .filter(({ id }) => moving.has(id))
-        .map((gear) => (
-          <GearSymbol key={gear.id} gear={gear} plan={plan} />
-        ))}
+      <AsInPlan plan={plan} ids={moving} />
     </g>
   );
 }

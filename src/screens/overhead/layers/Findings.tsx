@@ -1,3 +1,4 @@
+import { glyphHref } from '../../parts/Glyph';
 import type { Finding } from '../findings';
 import type { PlacedNote } from '../geometry/notes';
 import { polyline } from '../geometry/paths';
@@ -58,7 +59,7 @@ function Glyph({ finding, at }: { readonly finding: Finding; readonly at: Spot }
   return (
     <use
       className="finding-glyph"
-      href={`#g-${finding.glyph}`}
+      href={glyphHref(finding.glyph)}
       x={at[0]}
       y={at[1]}
       width={GLYPH}

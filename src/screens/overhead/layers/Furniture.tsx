@@ -1,10 +1,15 @@
+import { useStore } from 'zustand';
 import type { Plan } from '../../../core/plan/schema/plan';
 import { formatLength, type LengthSystem } from '../../../core/units/lengths';
 import { formatNumber, NBSP } from '../../../core/units/numbers';
+import { useSession } from '../../../desk/hooks';
+import { powerStore } from '../../../desk/power/powerStore';
 import { metreTicks } from '../geometry/dimensions';
 import { decksOf, parapetsOf, roofBounds } from '../geometry/roof';
-import { barMetres, pixelsPerMetre } from '../geometry/sheet';
+import { useShowsLevels } from '../levels/useLevels';
 import type { SheetView } from '../useSheetView';
+import { BlockingKeys } from './BlockingKeys';
+import { North, ScaleBar } from './ScaleBar';
 import { DRAWN_TO_LUX } from './Throws';
 
 /** Width of a pane from which on the title block has room. */
@@ -41,7 +46,11 @@ interface FurnitureProps {
 
 /** Scale bar, north, legend and title block: they stay while the sheet moves under them. */
 export function Furniture({ plan, sheet, lengths, looksThrough }: FurnitureProps) {
+  const showsLevels = useShowsLevels();
+  const showsPower = useStore(powerStore, (state) => state.shown);
   const wide = sheet.pane.width >= WIDE_PANE;
+  // What the blocking does not concern steps back on the drawing, and leaves its room to what does.
+  const blocking = useSession((state) => state.sheet === 'blocking') && plan.cast.length > 0;
   return (
     <div className="furniture">
       <div className="legend">
@@ -49,7 +58,7 @@ export function Furniture({ plan, sheet, lengths, looksThrough }: FurnitureProps
         <North degrees={plan.place.northDegrees} />
         {wide && (
           <ul className="keys">
-            {looksThrough && (
+            {looksThrough && !blocking && (
               <li>
                 <svg width="30" height="10" aria-hidden="true">
                   <path className="key-look-around" d="M0 5h30" />
@@ -57,13 +66,25 @@ export function Furniture({ plan, sheet, lengths, looksThrough }: FurnitureProps
                 look-around
               </li>
             )}
-            <li>
-              <svg width="30" height="10" aria-hidden="true">
-                <rect className="key-throw" x="0" y="1" width="30" height="8" />
-              </svg>
-              throws to {DRAWN_TO_LUX}
-              {NBSP}lx, beam and field
-            </li>
+            {!blocking && !showsLevels && (
+              <li>
+                <svg width="30" height="10" aria-hidden="true">
+                  <rect className="key-throw" x="0" y="1" width="30" height="8" />
+                </svg>
+                throws to {DRAWN_TO_LUX}
+                {NBSP}lx, beam and field
+              </li>
+            )}
+            {showsPower && (
+              <li>
+                <svg width="30" height="10" aria-hidden="true">
+                  <path className="key-flow" d="M0 5h14" />
+                  <path className="key-flow full" d="M16 5h14" />
+                </svg>
+                cables, thicker as they are loaded
+              </li>
+            )}
+            <BlockingKeys plan={plan} />
           </ul>
         )}
         {!wide && <span className="scale-alone">{`1${NBSP}:${NBSP}${sheet.scale}`}</span>}
@@ -116,53 +137,4 @@ function parapetHeight(plan: Plan, lengths: LengthSystem): string {
   return low === high
     ? formatLength(low, lengths)
     : `${formatLength(low, lengths)} to ${formatLength(high, lengths)}`;
-}
-
-/** Width that the bar may take, pixels. */
-const BAR_ROOM = 150;
-const PARTS = 5;
-const METRES_PER_FOOT = 0.3048;
-
-function ScaleBar({ scale, lengths }: { readonly scale: number; readonly lengths: LengthSystem }) {
-  // In feet a round number of feet: the bar of a scale in feet, read as metres.
-  const metres =
-    lengths === 'm'
-      ? barMetres(scale, BAR_ROOM)
-      : barMetres(scale / METRES_PER_FOOT, BAR_ROOM) * METRES_PER_FOOT;
-  const length = metres * pixelsPerMetre(scale);
-  const part = length / PARTS;
-  const words =
-    lengths === 'm' ? `${metres}${NBSP}m` : `${Math.round((metres / METRES_PER_FOOT) * 10) / 10}${NBSP}ft`;
-  return (
-    <svg className="scale-bar" width={length + 28} height="24" role="img" aria-label={`scale bar, ${words}`}>
-      {Array.from({ length: PARTS }, (_, index) => index).map((index) => (
-        <rect
-          key={index}
-          className={index % 2 === 0 ? 'filled' : 'empty'}
-          x={0.5 + index * part}
-          y="16.5"
-          width={part}
-          height="5"
-        />
-      ))}
-      <text x="0" y="11">
-        0
-      </text>
-      <text x={length + 0.5} y="11" textAnchor="middle">
-        {words}
-      </text>
-    </svg>
-  );
-}
-
-function North({ degrees }: { readonly degrees: number }) {
-  return (
-    <svg className="north" width="30" height="34" role="img" aria-label="north">
-      <g transform={`rotate(${degrees} 15 17)`}>
-        <circle cx="15" cy="17" r="8" />
-        <path d="M15 3v28" />
-        <path className="point" d="M15 2l4 15h-4z" />
-      </g>
-    </svg>
-  );
 }

@@ -1,7 +1,8 @@
+import type { Footprint } from '../../../core/form/fromAbove/footprint';
 import type { Plan } from '../../../core/plan/schema/plan';
 import type { SnapReason } from '../../../core/plan/snap/types';
 import { formatLength, type LengthSystem } from '../../../core/units/lengths';
-import { boundsAt, type Footprint } from '../footprints';
+import { boundsAt } from '../footprintBounds';
 import { slantDimension } from '../geometry/dimensions';
 import { polygon, polyline } from '../geometry/paths';
 import { nearestEdge } from '../geometry/roof';

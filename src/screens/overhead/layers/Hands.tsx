@@ -1,14 +1,15 @@
+import type { Footprint } from '../../../core/form/fromAbove/footprint';
 import { itemOf } from '../../../core/plan/items';
 import type { Plan } from '../../../core/plan/schema/plan';
 import type { LengthSystem } from '../../../core/units/lengths';
 import { draggedWords } from '../blocking/crowding';
-import type { Footprint } from '../footprints';
 import type { PlacedLabel } from '../geometry/labels';
 import type { Bounds, Spot } from '../geometry/spots';
 import { groundOf } from '../ground';
 import { textWidth } from '../measureText';
-import { anchorOfTarget, type Dragged, keyOf, type Target } from '../targets';
+import { anchorOfTarget, areaOfKey, type Dragged, keyOf, type Target } from '../targets';
 import type { SheetView } from '../useSheetView';
+import { areaLettering } from '../wet/words';
 import { markNames, nameInText } from '../words';
 import { AroundThing, Chip, Readout } from './Handled';
 
@@ -126,6 +127,8 @@ function Called({ plan, target, at, ground, touch, pane }: CalledProps) {
 function nameOf(plan: Plan, key: string): string | null {
   const item = itemOf(plan, key);
   if (item) return item.section === 'cast' ? item.record.label : nameInText(item.record.label);
+  const area = areaOfKey(plan, key);
+  if (area) return areaLettering(plan.ground, area.id);
   const setup = plan.setups.find(({ id }) => key === keyOf({ type: 'camera', setupId: id }));
   if (setup) return setup.label;
   for (const performer of plan.cast) {

@@ -9,8 +9,9 @@ import '../styles/proposed.css';
 /** Off the line, pixels. */
 const WORDS_OFF = 8;
 
-/** Round the place of what would stand there, pixels. */
+/** Round the place of what would stand there, and how far under it its words lie: clear of the ring and the name of what is chosen; pixels. */
 const RING = 9;
+const WORDS_UNDER = 44;
 
 interface Props {
   readonly sheet: SheetView;
@@ -29,7 +30,7 @@ export function ProposedPlace(props: Props) {
 
 function ProposedStands({ sheet, lengths }: Props) {
   const stands = useStore(proposalStore, (state) => state.stands);
-  return stands.map(({ from, to, label }) => {
+  return stands.map(({ from, to, label, words }) => {
     const [ax, ay] = sheet.at([from[0], from[1]]);
     const [bx, by] = sheet.at([to[0], to[1]]);
     const metres = Math.hypot(to[0] - from[0], to[1] - from[1]);
@@ -37,8 +38,8 @@ function ProposedStands({ sheet, lengths }: Props) {
       <g key={label} className="proposed-place">
         <path className="proposed-way" d={`M${ax} ${ay}L${bx} ${by}`} />
         <circle className="proposed-way" cx={bx} cy={by} r={RING} />
-        <text className="name strong" x={bx + RING + WORDS_OFF} y={by + WORDS_OFF / 2}>
-          {`${label}, ${formatLength(metres, lengths)}`}
+        <text className="name strong" x={bx} y={by + WORDS_UNDER} textAnchor="middle">
+          {`${label}, ${words ?? formatLength(metres, lengths)}`}
         </text>
       </g>
     );

@@ -2,6 +2,7 @@ import { moveItems } from '../../../core/plan/edits/moveItems';
 import { itemOf } from '../../../core/plan/items';
 import type { SnapReason } from '../../../core/plan/snap/types';
 import { onlyInSetup, seenOf } from '../../../desk/blocking/onlyIn';
+import { chosenAreaStore } from '../../../desk/chosenArea';
 import { contextStore } from '../../../desk/contextStore';
 import { liveStore } from '../../../desk/liveStore';
 import { planStore } from '../../../desk/planStore';
@@ -39,6 +40,8 @@ interface Hold {
 interface Ground {
   readonly type: 'ground';
   readonly pressed: SheetPointer;
+  /** The wet area that lies there: a press that moves nothing chooses it. */
+  readonly under: Target | null;
   use: 'pan' | 'frame';
   moved: boolean;
 }
@@ -142,8 +145,11 @@ export function handUse(now: () => PointerOptions, view: ViewUse): HandUse {
     const found = now().hit(at, touch);
     shift = pointer.shift;
     view.take(at);
-    if (!found) {
-      held = { type: 'ground', pressed: pointer, use: pointer.shift ? 'frame' : 'pan', moved: false };
+    const area = found?.target.type === 'area' ? found.target : null;
+    // What is only wet is ground to pan on and to draw a rectangle over, until it is chosen.
+    if (!found || (area && area.areaId !== chosenAreaStore.getState().areaId)) {
+      const use = pointer.shift ? 'frame' : 'pan';
+      held = { type: 'ground', pressed: pointer, under: area, use, moved: false };
       return;
     }
     const plan = seenOf(planStore.getState().plan);
@@ -212,7 +218,7 @@ export function handUse(now: () => PointerOptions, view: ViewUse): HandUse {
           return;
         }
       } else if (before?.type === 'ground' && !before.moved) {
-        now().choose(null, 'alone');
+        now().choose(before.under, 'alone');
         if (pointer.touch) tap(pointer.when);
       } else if (before?.type === 'hold' && !before.moved) now().choose(before.target, howOf(before.pressed));
       end(true);

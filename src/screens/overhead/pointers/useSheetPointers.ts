@@ -1,5 +1,7 @@
 import { type MouseEvent, type PointerEvent, useEffect, useMemo, useRef } from 'react';
+import { chosenAreaStore } from '../../../desk/chosenArea';
 import type { Spot } from '../geometry/spots';
+import type { Target } from '../targets';
 import { chooseForMenu, handUse, openContext } from './hand';
 import { toolPointer } from './tool';
 import { type PointerOptions, type PointerUse, type SheetPointer, spotIn } from './types';
@@ -7,6 +9,10 @@ import { viewUse, wheelZoom } from './view';
 
 /** Half of the least area to hit: 32 pixels with a mouse, 48 with a finger. */
 export const REACH = { mouse: 16, touch: 24 };
+
+/** Whether a finger takes hold of what it touches; what is only wet it scrolls over, until it is chosen. */
+const takesFinger = (target: Target | null): boolean =>
+  target !== null && (target.type !== 'area' || target.areaId === chosenAreaStore.getState().areaId);
 
 /**
  * The sheet under the pointers. Two fingers pan and zoom, the wheel zooms about the pointer, the middle button pans;
@@ -76,7 +82,7 @@ export function useSheetPointers(options: PointerOptions) {
         !toolPointer.active() &&
         event.touches.length === 1 &&
         finger !== undefined &&
-        !hit(spotIn(svg, finger), true);
+        !takesFinger(hit(spotIn(svg, finger), true)?.target ?? null);
       if (!leavesIt) event.preventDefault();
     };
     // A finger that rested on the empty ground draws a rectangle there: the page does not scroll under it.

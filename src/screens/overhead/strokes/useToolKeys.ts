@@ -4,18 +4,12 @@ import { moveCrosshair } from '../../../desk/tools/crosshair';
 import { endStroke, press, stepBack, takeBackCorner } from '../../../desk/tools/drawing';
 import { isPicked, toolStore } from '../../../desk/tools/toolStore';
 import { beginEntry } from '../../../desk/tools/typing';
+import { ARROWS } from '../geometry/arrows';
 
 /** What takes typed keys for itself. */
 const TYPING = 'input:not([type="range"]):not([type="checkbox"]), textarea, select, [contenteditable="true"]';
 /** What has a use of its own for the arrows and Enter. */
 const OWN_KEYS = 'button, summary, a[href], [role="tab"], [role="toolbar"], [role="menu"], dialog';
-
-const ARROWS: Readonly<Record<string, Spot>> = {
-  ArrowLeft: [-1, 0],
-  ArrowRight: [1, 0],
-  ArrowUp: [0, -1],
-  ArrowDown: [0, 1],
-};
 
 /** What begins a number: a digit, or a decimal mark. */
 const BEGINS_NUMBER = /^[\d.,]$/;

@@ -1,7 +1,6 @@
 import type { Plan } from '../../../core/plan/schema/plan';
 import { formatHeading } from '../../../core/units/angles';
-import { formatLength, type LengthSystem } from '../../../core/units/lengths';
-import { formatNumber, NBSP } from '../../../core/units/numbers';
+import { formatArea, formatLength, type LengthSystem } from '../../../core/units/lengths';
 import { gridStep } from '../../../desk/tools/catching';
 import type { StrokeFigures } from '../../../desk/tools/figures';
 import { entryOf } from '../../../desk/tools/making';
@@ -9,15 +8,6 @@ import { openedRun } from '../../../desk/tools/openings';
 import type { Stroke, Tool } from '../../../desk/tools/toolStore';
 import { nearestEdge } from '../geometry/roof';
 import { nameInText } from '../words';
-
-const SQUARE_FEET_PER_SQUARE_METRE = 1 / (0.3048 * 0.3048);
-
-/** An area to read: `24.0 m²`, or whole square feet. */
-export function formatArea(squareMetres: number, lengths: LengthSystem): string {
-  return lengths === 'm'
-    ? `${formatNumber(squareMetres, 1)}${NBSP}m²`
-    : `${formatNumber(squareMetres * SQUARE_FEET_PER_SQUARE_METRE, 0)}${NBSP}ft²`;
-}
 
 const IN_LINE = 'in line with ';
 
@@ -67,6 +57,7 @@ export function baysWords(figures: StrokeFigures, lengths: LengthSystem): string
 export function toolName(plan: Plan, tool: Tool): string {
   if (tool.type === 'tape') return 'tape';
   if (tool.type === 'two points') return 'two points';
+  if (tool.type === 'place') return tool.wanted.word;
   if (tool.type === 'opening') {
     const run = openedRun(plan, tool.itemId);
     return run ? `opening in ${nameInText(run.label)}` : 'opening';

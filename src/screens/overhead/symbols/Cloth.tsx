@@ -1,12 +1,14 @@
+import { outlinesOf } from '../../../core/form/fromAbove/outlines';
 import { gearParts } from '../../../core/form/gear';
+import { netOpenness } from '../../../core/form/gear/cloth';
 import type { Plan } from '../../../core/plan/schema/plan';
-import { outlinesOf } from '../geometry/outlines';
 import { polygon } from '../geometry/paths';
 import type { GearOf } from './kinds';
 
 const KINDS = { flag: 'cloth', frame: 'cloth diffusion', bounce: 'cloth board' } as const;
+const NET = 'cloth net';
 
-/** The cloth's edge, thick: a line where it stands upright, its slant where it is tilted. */
+/** The cloth's edge, thick, of a net broken: a line where it stands upright, its slant where it is tilted. */
 export function Cloth({
   gear,
   plan,
@@ -15,5 +17,10 @@ export function Cloth({
   readonly plan: Plan;
 }) {
   const cloth = outlinesOf(gearParts(gear, plan).filter(({ name }) => name === 'cloth'));
-  return <path className={KINDS[gear.kind]} d={cloth.map(({ hull }) => polygon(hull)).join('')} />;
+  return (
+    <path
+      className={netOpenness(gear) === null ? KINDS[gear.kind] : NET}
+      d={cloth.map(({ hull }) => polygon(hull)).join('')}
+    />
+  );
 }

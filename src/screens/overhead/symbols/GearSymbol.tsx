@@ -1,50 +1,9 @@
 import type { Gear } from '../../../core/plan/schema/gear';
 import type { Plan } from '../../../core/plan/schema/plan';
-import { BulbString } from './BulbString';
-import { Cable } from './Cable';
-import { Cart } from './Cart';
-import { Cloth } from './Cloth';
 import { Dolly } from './Dolly';
-import { Head } from './Head';
-import { Ladder } from './Ladder';
-import { Monitor } from './Monitor';
-import { PowerBox } from './PowerBox';
-import { Practical } from './Practical';
-import { Sandbag } from './Sandbag';
-import { Stand } from './Stand';
-import { Track } from './Track';
+import { StillGear } from './StillGear';
 
-/** A piece of gear as it is drawn from above. */
+/** A piece of gear as it is drawn from above at the instant of the clock. */
 export function GearSymbol({ gear, plan }: { readonly gear: Gear; readonly plan: Plan }) {
-  switch (gear.kind) {
-    case 'stand':
-      return <Stand gear={gear} plan={plan} />;
-    case 'head':
-      return <Head gear={gear} plan={plan} />;
-    case 'flag':
-    case 'frame':
-    case 'bounce':
-      return <Cloth gear={gear} plan={plan} />;
-    case 'practical':
-      return <Practical gear={gear} plan={plan} />;
-    case 'bulb string':
-      return <BulbString gear={gear} plan={plan} />;
-    case 'generator':
-    case 'distro':
-      return <PowerBox gear={gear} />;
-    case 'cable':
-      return <Cable gear={gear} />;
-    case 'track':
-      return <Track gear={gear} />;
-    case 'dolly':
-      return <Dolly gear={gear} />;
-    case 'cart':
-      return <Cart gear={gear} />;
-    case 'monitor':
-      return <Monitor gear={gear} plan={plan} />;
-    case 'ladder':
-      return <Ladder gear={gear} plan={plan} />;
-    case 'sandbag':
-      return <Sandbag gear={gear} plan={plan} />;
-  }
+  return gear.kind === 'dolly' ? <Dolly gear={gear} /> : <StillGear gear={gear} plan={plan} />;
 }

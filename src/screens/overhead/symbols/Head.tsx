@@ -1,8 +1,8 @@
+import { outlinesOf } from '../../../core/form/fromAbove/outlines';
 import { gearParts } from '../../../core/form/gear';
 import { headPlace } from '../../../core/form/gear/headPlace';
 import { headClassOf } from '../../../core/form/gear/references';
 import type { Plan } from '../../../core/plan/schema/plan';
-import { outlinesOf } from '../geometry/outlines';
 import { polygon } from '../geometry/paths';
 import type { GearOf } from './kinds';
 import { Ring } from './Marks';

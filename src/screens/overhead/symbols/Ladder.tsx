@@ -1,7 +1,8 @@
+import { hullOf } from '../../../core/form/fromAbove/hull';
 import { gearParts } from '../../../core/form/gear';
 import type { Plan } from '../../../core/plan/schema/plan';
 import { polygon, polyline } from '../geometry/paths';
-import { hullOf, type Spot } from '../geometry/spots';
+import type { Spot } from '../geometry/spots';
 import type { GearOf } from './kinds';
 
 /** A step ladder: its four stiles to their feet, and its treads. */

@@ -3,14 +3,18 @@ import { type Spot, standing } from '../geometry/spots';
 import type { GearOf } from './kinds';
 import { Dots } from './Marks';
 
-/** A generator with its wave, a distribution box with its outlets. */
-export function PowerBox({ gear }: { readonly gear: GearOf<'generator' | 'distro'> }) {
+/** How many sockets are drawn along the front. */
+const SOCKETS = { distro: 4, outlet: 2, battery: 3, appliance: 1 } as const;
+
+/** A generator with its wave, whatever else has sockets with those. */
+export function PowerBox({ gear }: { readonly gear: GearOf<'generator' | keyof typeof SOCKETS> }) {
   const [width, , depth] = gear.size;
   const own = (x: number, z: number): Spot =>
     standing([gear.at[0], gear.at[2]], gear.headingDegrees, [(x * width) / 2, (z * depth) / 2]);
   const body = polygon([own(-1, -1), own(1, -1), own(1, 1), own(-1, 1)]);
-  if (gear.kind === 'distro') {
-    const outlets = [-0.6, -0.2, 0.2, 0.6].map((x) => own(x, -0.55));
+  if (gear.kind !== 'generator') {
+    const count = SOCKETS[gear.kind];
+    const outlets = Array.from({ length: count }, (_, k) => own(((2 * k + 1) / count - 1) * 0.8, -0.55));
     return (
       <>
         <path className="item" d={body} />

@@ -1,6 +1,6 @@
+import { outlinesOf } from '../../../core/form/fromAbove/outlines';
 import { gearParts } from '../../../core/form/gear';
 import type { Plan } from '../../../core/plan/schema/plan';
-import { outlinesOf } from '../geometry/outlines';
 import { polygon } from '../geometry/paths';
 import { boundsOf, middleOf } from '../geometry/spots';
 import type { GearOf } from './kinds';

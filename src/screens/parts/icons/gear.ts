@@ -105,6 +105,16 @@ export const GEAR_ICONS = {
     ],
     point: [15.8, 13.4, 1.9],
   },
+  outlet: {
+    lines: 'M3.5 5.5h17v13h-17zM6.6 9.6v4.4M10 9.6v4.4M14 9.6v4.4M17.4 9.6v4.4',
+    point: [12, 16, 1.2],
+  },
+  'battery-box': {
+    lines: 'M3.5 8.5h17v11h-17zM7 8.5V5h10v3.5M7 14h3.4M15.3 12.3v3.4M13.6 14H17',
+    point: [12, 17, 1.2],
+  },
+  appliance: { lines: 'M5 9.5h14v10.5H5zM9 9.5V4M15 9.5V4M8.5 13.5h7', point: [12, 16.8, 1.3] },
+  meter: { lines: 'M8 10h8v10.5H8zM10 13.5h4M10 17h4', rings: [[12, 6, 3.9]], point: [12, 6, 1.6] },
   monitor: { lines: 'M3.5 4.5h17v11h-17zM12 15.5v5M7.5 20.5h9', point: [12, 10, 1.7] },
   sandbag: {
     lines:

@@ -22,6 +22,11 @@ export const PIECE_ICONS = {
   block: { lines: 'M3.5 20.5v-9h5v-7h7v10h5v6M11 8h2M11 11.5h2', point: [18, 17.5, 1.5] },
   model: { lines: 'M12 8v7.5m-3.5-3.5L12 15.5l3.5-3.5M4 12.5v8h16v-8', point: [12, 4.5, 1.7] },
   hole: { lines: 'M2.5 17.5 8 6.5h14l-5.5 11zM8.3 14.5l2.6-5h5.3l-2.6 5z', point: [18, 20.8, 1.6] },
+  'wet-area': {
+    lines: 'M3 16.5 8 6.5h13l-5 10zM8 13.2c1-1 2-1 3 0s2 1 3 0M10 9.8c1-1 2-1 3 0s2 1 3 0',
+    point: [19, 20.5, 1.6],
+  },
+  'dry-area': { lines: 'M3 16.5 8 6.5h13l-5 10zM8.5 14l2.2-4.5h5L13.5 14z', point: [5, 20.5, 1.6] },
   opening: { lines: 'M2.5 4.5h5v15h-5zM16.5 4.5h5v15h-5zM7.5 19.5l7.5-7.5', point: [12, 7.5, 1.7] },
   shed: {
     lines: 'M3.5 20.5v-10L12 4l8.5 6.5v10zM3.5 10.5h17M8 10.5v10M16 10.5v10M8 15.5h8',

@@ -3,7 +3,7 @@ import { useStore } from 'zustand';
 import type { Plan } from '../../../core/plan/schema/plan';
 import { blockingStore } from '../../../desk/blocking/blockingStore';
 import { actionSpan, drawnUntil } from '../../../desk/blocking/clock';
-import { isIn } from '../../../desk/blocking/things';
+import { isIn, lampIn } from '../../../desk/blocking/things';
 import { useLive, useLivePlan, usePlanState, useSession } from '../../../desk/hooks';
 import { useElementSize } from '../../parts/useElementSize';
 import { BlockingSwitch } from './coverage/CoverageView';
@@ -47,9 +47,14 @@ function useChoices(plan: Plan): void {
   useEffect(() => {
     const { chosen } = blockingStore.getState();
     const isPerformer = plan.cast.some(({ id }) => id === selectedId);
-    const ofOther = !(chosen && 'performerId' in chosen && chosen.performerId === selectedId);
-    if (selectedId !== null && isPerformer && ofOther)
+    const isOf = (id: string): boolean =>
+      chosen !== null &&
+      (('performerId' in chosen && chosen.performerId === id) ||
+        ('itemId' in chosen && chosen.itemId === id));
+    if (selectedId !== null && isPerformer && !isOf(selectedId))
       blockingStore.setState({ chosen: { type: 'performer', performerId: selectedId } });
+    else if (selectedId !== null && !isOf(selectedId) && lampIn(plan, selectedId))
+      blockingStore.setState({ chosen: { type: 'lamp', itemId: selectedId } });
     else if (chosen && !isIn(plan, chosen)) blockingStore.setState({ chosen: null });
   }, [selectedId, plan]);
 }

@@ -24,11 +24,19 @@ const NAMES: Readonly<Record<Timed['type'], string>> = {
   pass: 'move a pass to a beat',
   span: 'change what a setup covers',
   key: 'retime a key',
+  cue: 'move a cue',
+  fade: 'change how long a lamp fades',
 };
 
 /** The item that a drag is about: the roof and the report look to it. */
 const itemIdOf = (thing: Timed): string =>
-  'performerId' in thing ? thing.performerId : 'setupId' in thing ? thing.setupId : keyOf(thing);
+  'performerId' in thing
+    ? thing.performerId
+    : 'setupId' in thing
+      ? thing.setupId
+      : 'itemId' in thing
+        ? thing.itemId
+        : keyOf(thing);
 
 const nudgeBy = (event: {
   readonly key: string;

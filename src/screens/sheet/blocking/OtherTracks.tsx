@@ -1,4 +1,3 @@
-import { useMemo } from 'react';
 import type { Plan } from '../../../core/plan/schema/plan';
 import type { Span } from '../../../core/report/types';
 import { chooseThing } from '../../../desk/blocking/choosing';
@@ -7,7 +6,7 @@ import { useReportOverSpan } from '../../report/useSetupReports';
 import { measure, reachOf, useDrawn } from './drawing';
 import { Handle } from './Handle';
 import { placeAlong, reaches } from './labels';
-import { type HandsLane, type LampLane, levelsOf, type SetupLane } from './lanes';
+import type { HandsLane, SetupLane } from './lanes';
 import { xOf } from './scale';
 
 /** The line of a low lane from its upper edge, pixels. */
@@ -148,26 +147,5 @@ export function SetupTrack({ plan, lane }: { readonly plan: Plan; readonly lane:
         );
       })}
     </>
-  );
-}
-
-/** How bright a lamp is along the action: a thin line that falls where it flickers. */
-export function LampTrack({ lane }: { readonly lane: LampLane }) {
-  const { scale, width, touch } = useDrawn();
-  const [top, height] = touch ? [12, 28] : [6, 18];
-  const path = useMemo(() => {
-    const levels = levelsOf(lane.lamp, 0, scale.until);
-    const full = lane.lamp.dim || 1;
-    const y = (level: number): number => Math.round((top + height * (1 - level / full)) * 10) / 10;
-    const [first] = levels;
-    const steps = levels
-      .slice(1)
-      .map(({ seconds, level }) => `H${xOf(scale, seconds).toFixed(1)}V${y(level)}`);
-    return `M${xOf(scale, 0)} ${y(first?.level ?? full)}${steps.join('')}H${xOf(scale, scale.until)}`;
-  }, [lane.lamp, scale, top, height]);
-  return (
-    <svg className="lines-of" width={width} aria-hidden="true">
-      <path className="level" d={path} />
-    </svg>
   );
 }

@@ -9,8 +9,9 @@ import { useSession } from '../../../desk/hooks';
 import { BeatLines, Beats, beatRows, NameInput } from './Beats';
 import { enterThing } from './doing';
 import { useDrawn } from './drawing';
+import { LampTrack } from './LampTrack';
 import { type Lane, lanesOf } from './lanes';
-import { HandsTrack, LampTrack, SetupTrack } from './OtherTracks';
+import { HandsTrack, SetupTrack } from './OtherTracks';
 import { PerformerTrack } from './PerformerTrack';
 import { Playhead, useSeeking } from './Playhead';
 import { Ruler } from './Ruler';
@@ -34,6 +35,7 @@ function nameOf(plan: Plan, lane: Lane): string {
 /** The thing that a press on a lane's name chooses; null where there is none. */
 function thingOf(lane: Lane): Thing | null {
   if (lane.type === 'performer') return { type: 'performer', performerId: lane.id };
+  if (lane.type === 'lamp') return { type: 'lamp', itemId: lane.id };
   return lane.type === 'setup' ? { type: 'setup', setupId: lane.id } : null;
 }
 
@@ -76,7 +78,7 @@ function LaneTrack({ plan, lane }: { readonly plan: Plan; readonly lane: Lane })
     case 'setup':
       return <SetupTrack plan={plan} lane={lane} />;
     case 'lamp':
-      return <LampTrack lane={lane} />;
+      return <LampTrack plan={plan} lane={lane} />;
   }
 }
 
@@ -131,7 +133,10 @@ export function Timeline({ plan, scroller, names, proposed }: Props) {
   const { width, scale, touch } = useDrawn();
   const allLamps = useStore(blockingStore, (state) => state.allLamps);
   const setupId = useSession((state) => state.setupId);
-  const lanes = useMemo(() => lanesOf(plan, allLamps), [plan, allLamps]);
+  const lampId = useStore(blockingStore, ({ chosen }) =>
+    chosen && 'itemId' in chosen ? chosen.itemId : null,
+  );
+  const lanes = useMemo(() => lanesOf(plan, allLamps, lampId), [plan, allLamps, lampId]);
   const seeking = useSeeking(names);
   const beats = beatsInTime(plan);
   const rows = beatRows(

@@ -3,8 +3,9 @@ import { type WalkReading, walksOf } from '../../../core/form/figure/walks';
 import { flickerShare } from '../../../core/form/flicker';
 import { spanOf } from '../../../core/optics/camera';
 import { keysOf } from '../../../core/optics/cameraKey';
+import { dimAt, flickerOf, flickerStretches, isLamp, type Lamp, playedCues } from '../../../core/plan/cues';
 import type { Mark, Pass, Performer } from '../../../core/plan/schema/cast';
-import type { Gear } from '../../../core/plan/schema/gear';
+import type { Flicker } from '../../../core/plan/schema/gear';
 import type { Plan } from '../../../core/plan/schema/plan';
 import type { Setup } from '../../../core/plan/schema/setup';
 import { markName, marksInTime, secondsOfBeat } from '../../../desk/blocking/things';
@@ -43,8 +44,6 @@ export interface SetupLane {
   readonly toSeconds: number;
   readonly keys: readonly number[];
 }
-
-type Lamp = Extract<Gear, { kind: 'head' | 'practical' | 'bulb string' }>;
 
 export interface LampLane {
   readonly type: 'lamp';
@@ -94,19 +93,20 @@ function setupLane(plan: Plan, setup: Setup): SetupLane {
   return { type: 'setup', id: setup.id, setup, fromSeconds, toSeconds, keys };
 }
 
-const isLamp = (gear: Gear): gear is Lamp =>
-  gear.kind === 'head' || gear.kind === 'practical' || gear.kind === 'bulb string';
-const flickers = (lamp: Lamp): boolean => lamp.kind === 'practical' && lamp.flicker !== undefined;
+const changes = (lamp: Lamp): boolean => lamp.cues !== undefined || flickerOf(lamp) !== null;
 
-/** All that has a lane: who plays, what goes from hand to hand, the cameras, and the lamps that flicker, or all lamps. */
-export function lanesOf(plan: Plan, allLamps: boolean): readonly Lane[] {
+/**
+ * All that has a lane: who plays, what goes from hand to hand, the cameras, and of the lamps those that change by
+ * themselves or by a cue and the one that is chosen, or all.
+ */
+export function lanesOf(plan: Plan, allLamps: boolean, chosenLampId: string | null = null): readonly Lane[] {
   return [
     ...plan.cast.map((performer) => performerLane(plan, performer)),
     ...handsLanes(plan),
     ...plan.setups.map((setup) => setupLane(plan, setup)),
     ...plan.gear
       .filter(isLamp)
-      .filter((lamp) => allLamps || flickers(lamp))
+      .filter((lamp) => allLamps || changes(lamp) || lamp.id === chosenLampId)
       .map((lamp): LampLane => ({ type: 'lamp', id: lamp.id, lamp })),
   ];
 }
@@ -114,19 +114,58 @@ export function lanesOf(plan: Plan, allLamps: boolean): readonly Lane[] {
 /** More changes of level than this along a lane run together. */
 const MOST_LEVELS = 2000;
 
-/** How bright a lamp is along the clock: moments at which its level changes, with the level from there on, 0..1. */
-export function levelsOf(
+/** How bright a lamp is at a moment, 0..1 of its full output. */
+export interface LampLevel {
+  readonly seconds: number;
+  readonly level: number;
+}
+
+/**
+ * How bright a lamp is along the clock, as the corners of a line: where it jumps there are two at one moment. Where its
+ * flicker plays the line follows it from frame to frame.
+ */
+export function levelsOf(plan: Plan, lamp: Lamp, from: number, to: number): readonly LampLevel[] {
+  const flicker = flickerOf(lamp);
+  if (!flicker) return steady(plan, lamp, from, to);
+  const levels: LampLevel[] = [];
+  let at = from;
+  for (const [begins, ends] of flickerStretches(lamp, plan, from, to)) {
+    if (begins > at) levels.push(...steady(plan, lamp, at, begins));
+    levels.push(...flickering(plan, lamp, flicker, begins, ends));
+    at = ends;
+  }
+  return at < to || levels.length === 0 ? [...levels, ...steady(plan, lamp, at, to)] : levels;
+}
+
+function steady(plan: Plan, lamp: Lamp, from: number, to: number): readonly LampLevel[] {
+  const corners = playedCues(plan, lamp).flatMap((cue): LampLevel[] => [
+    { seconds: cue.fromSeconds, level: cue.fromDim },
+    { seconds: cue.untilSeconds, level: cue.untilDim },
+  ]);
+  return [
+    { seconds: from, level: dimAt(lamp, plan, from) },
+    ...corners.filter(({ seconds }) => seconds >= from && seconds <= to),
+    { seconds: to, level: dimAt(lamp, plan, to) },
+  ];
+}
+
+function flickering(
+  plan: Plan,
   lamp: Lamp,
+  flicker: Flicker,
   from: number,
   to: number,
-): readonly { readonly seconds: number; readonly level: number }[] {
-  if (lamp.kind !== 'practical' || !lamp.flicker) return [{ seconds: from, level: lamp.dim }];
+): readonly LampLevel[] {
   const step = Math.max(1 / 24, (to - from) / MOST_LEVELS);
-  const levels: { seconds: number; level: number }[] = [];
+  const levels: LampLevel[] = [];
   for (let k = 0; from + k * step <= to; k += 1) {
     const seconds = from + k * step;
-    const level = lamp.dim * flickerShare(lamp.flicker, seconds);
-    if (levels.at(-1)?.level !== level) levels.push({ seconds, level });
+    const level = dimAt(lamp, plan, seconds) * flickerShare(flicker, seconds);
+    const before = levels.at(-1);
+    if (before?.level === level) continue;
+    if (before) levels.push({ seconds, level: before.level });
+    levels.push({ seconds, level });
   }
-  return levels;
+  const last = levels.at(-1);
+  return last ? [...levels, { seconds: to, level: last.level }] : levels;
 }

@@ -12,7 +12,13 @@ import { LegalField } from './LegalField';
 import { type Legal, numberWord } from './legal';
 import { MoveFaults } from './MoveFaults';
 
-type Numbered = 'iso' | 'shutterDegrees' | 'framesPerSecond' | 'ndStops' | 'balanceKelvin';
+type Numbered =
+  | 'iso'
+  | 'shutterDegrees'
+  | 'framesPerSecond'
+  | 'ndStops'
+  | 'filterLossStops'
+  | 'balanceKelvin';
 
 const FIELDS: readonly { readonly name: Numbered; readonly label: string; readonly legal: Legal }[] = [
   { name: 'iso', label: 'ISO', legal: { what: 'ISO numbers', limits: SETUP_LIMITS.iso } },
@@ -30,6 +36,11 @@ const FIELDS: readonly { readonly name: Numbered; readonly label: string; readon
     name: 'ndStops',
     label: 'ND',
     legal: { what: 'Neutral densities', limits: SETUP_LIMITS.ndStops, unit: 'stops' },
+  },
+  {
+    name: 'filterLossStops',
+    label: 'filter loss',
+    legal: { what: 'Losses of other filters', limits: SETUP_LIMITS.filterLossStops, unit: 'stops' },
   },
   {
     name: 'balanceKelvin',
@@ -78,11 +89,17 @@ export function ExposureSection(props: {
           <LegalField
             key={name}
             label={label}
-            value={setup[name]}
+            value={setup[name] ?? 0}
             legal={legal}
             take={(value) =>
               edit(`change the ${label}`, (before) =>
-                value === undefined ? before : changeSetup(before, { setupId, patch: { [name]: value } }),
+                value === undefined
+                  ? before
+                  : changeSetup(before, {
+                      setupId,
+                      // No loss is what a setup without the field has.
+                      patch: { [name]: name === 'filterLossStops' && value === 0 ? undefined : value },
+                    }),
               )
             }
           />

@@ -1,11 +1,16 @@
 import { useEffect, useRef } from 'react';
 import { cameraReading } from '../../../core/continuity/cameraReading';
+import {
+  CAMERA_LINES,
+  cameraWords,
+  PERFORMER_COLUMNS,
+  performerWords,
+} from '../../../core/continuity/readingWords';
 import { spanOf } from '../../../core/optics/camera';
 import type { Plan } from '../../../core/plan/schema/plan';
 import type { Setup } from '../../../core/plan/schema/setup';
 import { useSession } from '../../../desk/hooks';
 import { liveStore } from '../../../desk/liveStore';
-import { CAMERA_LINES, cameraWords, PERFORMER_COLUMNS, performerWords } from './readingWords';
 
 /** What an assistant reads off the camera, with the clock: past React, sixty times a second. */
 export function ReadingSection({ plan, setup }: { readonly plan: Plan; readonly setup: Setup }) {

@@ -26,7 +26,7 @@ function Progress() {
   if (!saving) return null;
   const seconds = (performance.now() - saving.sinceMs) / 1000;
   return (
-    <p className="trying">
+    <p className="trying drawing">
       <span>
         <b>Drawing</b> picture {Math.min(saving.done + 1, saving.of)} of {saving.of},{' '}
         {formatSeconds(seconds, 0)} so far

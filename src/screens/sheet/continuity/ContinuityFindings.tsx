@@ -10,10 +10,12 @@ import { sessionStore } from '../../../desk/sessionStore';
 import { ContinuityGlyph } from '../../parts/ContinuityGlyph';
 import { ChoosableRow } from '../ChoosableRow';
 import { endPreviews } from '../previewing';
+import { CheatActs } from './CheatActs';
 import { DirtyActs } from './DirtyActs';
 import { KeySideActs } from './KeySideActs';
 import { SinglesActs } from './SinglesActs';
 import { showFinding, showLine } from './showing';
+import '../acts.css';
 import './continuity.css';
 
 /** Chooses whom it is about, and takes the clock to where it is seen best. */
@@ -33,6 +35,8 @@ function Mending({ plan, finding }: { readonly plan: Plan; readonly finding: Con
       return finding.standing === 'holds' ? null : <SinglesActs plan={plan} finding={finding} />;
     case 'dirty single':
       return <DirtyActs plan={plan} finding={finding} />;
+    case 'cheat':
+      return <CheatActs plan={plan} finding={finding} />;
     case 'line':
       return (
         <button type="button" onClick={() => showLine(finding)}>

@@ -183,6 +183,7 @@ const PLAIN_TOOLS: Readonly<Record<string, readonly [title: string, hint: string
     'Click a wall, a parapet or a fence where it goes, or drag from jamb to jamb. Type a length for its width.',
   ],
   'two points': ['Two points', 'Click two places that you know the distance of, then type it.'],
+  place: ['A place', 'Click the place on the roof.'],
 };
 
 /** What is in the hand: what it makes, its numbers while it is drawn, and what ends or drops it. Null with a bare hand. */

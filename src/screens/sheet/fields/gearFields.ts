@@ -1,86 +1,19 @@
-import { runLength } from '../../../core/plan/runs';
+import type { GearOf } from '../../../core/form/gear/references';
 import type { Gear } from '../../../core/plan/schema/gear';
 import type { Plan } from '../../../core/plan/schema/plan';
-import { formatLength, type LengthSystem } from '../../../core/units/lengths';
-import { choice, countOf, lengthOf, named, reshaped, sizeFields, tiltField } from './build';
-import { CLOTH_SIZES, clothSizeWord } from './clothSizes';
+import type { LengthSystem } from '../../../core/units/lengths';
+import { beforeFields } from './beforeFields';
+import { choice, countOf, lengthOf, named, reshaped, sizeFields } from './build';
+import { clothFields } from './clothFields';
+import { cordFields } from './cordFields';
 import { ridesField } from './dollyFields';
+import { flickerFields } from './flickerFields';
 import { dimFields, lampFacts, lampFields } from './lampFields';
+import { loadFields } from './loadFields';
 import { plugFields } from './plugFields';
 import { standFields } from './standFields';
+import { supplyFields } from './supplyFields';
 import type { FieldGroup, FieldSpec } from './types';
-
-export type GearOf<Kind extends Gear['kind']> = Extract<Gear, { kind: Kind }>;
-
-type Cloth = GearOf<'flag'> | GearOf<'frame'> | GearOf<'bounce'>;
-
-function clothFields(cloth: Cloth): FieldSpec[] {
-  const { id, size } = cloth;
-  const sides = (['width', 'height'] as const).map(
-    (label, axis): FieldSpec => ({
-      form: 'length',
-      label,
-      metres: size[axis] ?? 0,
-      change: (plan, metres) => reshaped(plan, id, { size: size.with(axis, metres) }),
-    }),
-  );
-  const light: FieldSpec[] =
-    cloth.kind === 'frame'
-      ? [
-          {
-            form: 'share',
-            label: 'lets through',
-            share: cloth.transmission,
-            change: (plan, transmission) => reshaped(plan, id, { transmission }),
-          },
-          {
-            form: 'stops',
-            label: 'in stops',
-            share: cloth.transmission,
-            change: (plan, transmission) => reshaped(plan, id, { transmission }),
-          },
-        ]
-      : cloth.kind === 'bounce'
-        ? [
-            {
-              form: 'share',
-              label: 'gives back',
-              share: cloth.reflectance,
-              change: (plan, reflectance) => reshaped(plan, id, { reflectance }),
-            },
-          ]
-        : [];
-  return [
-    {
-      ...choice(
-        'made size',
-        clothSizeWord(size),
-        named([...CLOTH_SIZES.map(({ word }) => word), 'free']),
-        (plan, word) => {
-          const made = CLOTH_SIZES.find((each) => each.word === word);
-          return made ? reshaped(plan, id, { size: [...made.size] }) : plan;
-        },
-      ),
-      wide: true,
-    },
-    ...sides,
-    tiltField(id, cloth.tiltDegrees),
-    ...light,
-  ];
-}
-
-/** A cable goes round corners and up to what it feeds: a tenth more than it measures. Source: common practice, no source */
-const SLACK = 1.1;
-
-function cableFields(cable: GearOf<'cable'>, lengths: LengthSystem): FieldSpec[] {
-  const metres = runLength(cable.path, false);
-  return [
-    { form: 'shown', label: 'along the deck', text: formatLength(metres, lengths) },
-    { form: 'shown', label: 'with slack', text: formatLength(metres * SLACK, lengths, { decimals: 1 }) },
-    lengthOf(cable.id, 'diameterMetres', 'diameter', cable.diameterMetres, true),
-    lengthOf(cable.id, 'baseMetres', 'off the deck', cable.baseMetres),
-  ];
-}
 
 /** The radius that a track gets when it is first bent. Source: common practice, no source */
 const FIRST_BEND_METRES = 6;
@@ -110,38 +43,6 @@ function trackFields(track: GearOf<'track'>): FieldSpec[] {
   ];
 }
 
-function flickerFields({ id, flicker }: GearOf<'practical'>): FieldSpec[] {
-  const field = (key: 'perSecond' | 'seed', label: string, decimals: number): FieldSpec[] =>
-    flicker
-      ? [
-          {
-            form: 'number',
-            label,
-            decimals,
-            value: flicker[key],
-            change: (plan, value) => reshaped(plan, id, { flicker: { ...flicker, [key]: value } }),
-          },
-        ]
-      : [];
-  return [
-    choice('flickers', flicker ? 'yes' : 'no', named(['no', 'yes']), (plan, to) =>
-      reshaped(plan, id, { flicker: to === 'yes' ? { seed: 1, perSecond: 6, depth: 0.6 } : undefined }),
-    ),
-    ...(flicker
-      ? [
-          {
-            form: 'share',
-            label: 'how deep',
-            share: flicker.depth,
-            change: (plan, depth) => reshaped(plan, id, { flicker: { ...flicker, depth } }),
-          } satisfies FieldSpec,
-        ]
-      : []),
-    ...field('perSecond', 'times a second', 1),
-    ...field('seed', 'which pattern', 0),
-  ];
-}
-
 /** What a piece of gear is made of, for its panel: the fields of its own kind. */
 export function gearFields(plan: Plan, gear: Gear, lengths: LengthSystem): FieldGroup[] {
   const { id } = gear;
@@ -149,7 +50,7 @@ export function gearFields(plan: Plan, gear: Gear, lengths: LengthSystem): Field
     case 'stand':
       return standFields(plan, gear);
     case 'head':
-      return lampFields(plan, gear);
+      return [...lampFields(plan, gear), loadFields(plan, gear)];
     case 'flag':
     case 'frame':
     case 'bounce':
@@ -158,9 +59,11 @@ export function gearFields(plan: Plan, gear: Gear, lengths: LengthSystem): Field
       return [
         {
           heading: 'The lamp',
-          fields: [...dimFields(id, gear.dim), ...tintFields(gear), ...lampFacts(plan, gear.head, null)],
+          fields: [...dimFields(id, gear.dim), ...tintFields(gear), ...lampFacts(plan, gear)],
         },
+        beforeFields(plan, gear),
         { heading: 'Its flicker', fields: flickerFields(gear) },
+        loadFields(plan, gear),
       ];
     case 'bulb string':
       return [
@@ -170,20 +73,26 @@ export function gearFields(plan: Plan, gear: Gear, lengths: LengthSystem): Field
             countOf(id, 'bulbs', 'bulbs', gear.bulbs),
             lengthOf(id, 'sagMetres', 'sag', gear.sagMetres),
             ...dimFields(id, gear.dim),
-            ...lampFacts(plan, gear.head, null, gear.bulbs),
+            ...lampFacts(plan, gear, gear.bulbs),
           ],
         },
+        beforeFields(plan, gear),
+        loadFields(plan, gear),
       ];
     case 'cable':
       return [
-        { heading: 'The cable', fields: cableFields(gear, lengths) },
+        { heading: 'The cable', fields: cordFields(plan, gear, lengths) },
         { heading: 'Plugged in', fields: plugFields(plan, gear) },
       ];
     case 'track':
       return [{ heading: 'The track', fields: trackFields(gear) }];
     case 'generator':
     case 'distro':
-      return [{ heading: 'Size', fields: sizeFields(id, gear.size) }];
+    case 'outlet':
+    case 'battery':
+      return supplyFields(plan, gear);
+    case 'appliance':
+      return [loadFields(plan, gear), { heading: 'Size', fields: sizeFields(id, gear.size) }];
     case 'dolly':
       return [
         { heading: 'Size', fields: sizeFields(id, gear.size) },
@@ -195,9 +104,13 @@ export function gearFields(plan: Plan, gear: Gear, lengths: LengthSystem): Field
           heading: 'Size',
           fields: [...sizeFields(id, gear.size), countOf(id, 'monitors', 'monitors', gear.monitors)],
         },
+        loadFields(plan, gear),
       ];
     case 'monitor':
-      return [{ heading: 'Size', fields: [lengthOf(id, 'diagonalMetres', 'diagonal', gear.diagonalMetres)] }];
+      return [
+        { heading: 'Size', fields: [lengthOf(id, 'diagonalMetres', 'diagonal', gear.diagonalMetres)] },
+        loadFields(plan, gear),
+      ];
     case 'ladder':
       return [{ heading: 'Size', fields: [lengthOf(id, 'heightMetres', 'height', gear.heightMetres)] }];
     case 'sandbag':

@@ -1,12 +1,16 @@
 import { shortestYokeMetres, yokeMetres } from '../../../core/form/gear/headPlace';
-import { modifiedBeam } from '../../../core/form/gear/modifiedBeam';
+import { lampFace } from '../../../core/form/gear/lampFace';
+import { throughBefore } from '../../../core/form/photometry/throughBefore';
 import { BUILT_IN_KIT, headOf } from '../../../core/kit/builtInKit';
+import type { Lamp } from '../../../core/plan/cues';
 import { setClass } from '../../../core/plan/edits/setClass';
 import { setModifier } from '../../../core/plan/edits/setModifier';
 import type { Gear } from '../../../core/plan/schema/gear';
 import type { Plan } from '../../../core/plan/schema/plan';
 import { formatDegrees } from '../../../core/units/angles';
 import { formatNumber, NBSP } from '../../../core/units/numbers';
+import { beforeFields } from './beforeFields';
+import { whiteText } from './beforeWords';
 import { choice, reshaped } from './build';
 import { offered } from './standFields';
 import type { FieldGroup, FieldSpec } from './types';
@@ -35,17 +39,18 @@ export function dimFields(id: string, dim: number): FieldSpec[] {
   ];
 }
 
-/** What is published of a lamp of that class and follows from its modifier: nothing of it can be typed. */
-export function lampFacts(plan: Plan, headId: string, modifier: Modifier | null, lamps = 1): FieldSpec[] {
-  const own = headOf(plan.kit, headId);
+/** What is published of a lamp's class and follows from what is on it and before it: nothing of it can be typed. */
+export function lampFacts(plan: Plan, lamp: Lamp, lamps = 1): FieldSpec[] {
+  const own = headOf(plan.kit, lamp.head);
   if (!own) return [];
-  const { beamDegrees, fieldDegrees } = modifiedBeam(own, modifier);
+  const modifier = lamp.kind === 'head' ? (lamp.modifier ?? null) : null;
+  const { beam } = throughBefore(lampFace(own, modifier).beam, own.kelvin, lamp.before);
   const angle = (degrees: number): string => (degrees >= 360 ? 'all round' : formatDegrees(degrees, 0));
   return [
     { form: 'shown', label: 'draws', text: `${formatNumber(own.watts * lamps, 0)}${NBSP}W` },
-    { form: 'shown', label: 'white', text: `${formatNumber(own.kelvin, 0)}${NBSP}K` },
-    { form: 'shown', label: 'beam', text: angle(beamDegrees) },
-    { form: 'shown', label: 'field', text: angle(fieldDegrees) },
+    { form: 'shown', label: 'white', text: whiteText(own.kelvin, lamp.before) },
+    { form: 'shown', label: 'beam', text: angle(beam.beamDegrees) },
+    { form: 'shown', label: 'field', text: angle(beam.fieldDegrees) },
   ];
 }
 
@@ -89,8 +94,9 @@ export function lampFields(plan: Plan, head: Head): FieldGroup[] {
             : {}),
           change: (before, metres) => reshaped(before, id, { yokeMetres: metres }),
         },
-        ...lampFacts(plan, head.head, head.modifier ?? null),
+        ...lampFacts(plan, head),
       ],
     },
+    beforeFields(plan, head),
   ];
 }

@@ -1,21 +1,11 @@
-import { plugCable } from '../../../core/plan/edits/plugCable';
-import type { Gear } from '../../../core/plan/schema/gear';
+import { TAKES_A_PLUG } from '../../../core/kit/plugged';
+import { type Cable, plugCable } from '../../../core/plan/edits/plugCable';
 import type { Plan } from '../../../core/plan/schema/plan';
 import { choice } from './build';
 import type { FieldSpec } from './types';
 
-/** What a cable may be plugged into. */
-const TAKES_A_PLUG: ReadonlySet<Gear['kind']> = new Set([
-  'generator',
-  'distro',
-  'head',
-  'practical',
-  'cart',
-  'monitor',
-]);
-
 /** What either end of a cable is plugged into. */
-export function plugFields(plan: Plan, cable: Extract<Gear, { kind: 'cable' }>): FieldSpec[] {
+export function plugFields(plan: Plan, cable: Cable): FieldSpec[] {
   const { id, plugs } = cable;
   const places = plan.gear
     .filter((gear) => TAKES_A_PLUG.has(gear.kind) || gear.id === plugs?.from || gear.id === plugs?.to)

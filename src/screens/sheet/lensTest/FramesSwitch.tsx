@@ -6,6 +6,7 @@ const VIEWS: readonly { readonly value: FramesView; readonly word: string }[] = 
   { value: 'findings', word: 'findings' },
   { value: 'lens test', word: 'lens test' },
   { value: 'contact sheet', word: 'contact sheet' },
+  { value: 'clear all', word: 'clear all' },
 ];
 
 /** Goes from one view of the Frames sheet to another. */

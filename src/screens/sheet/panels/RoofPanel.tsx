@@ -7,17 +7,14 @@ import type { Ground, Plan } from '../../../core/plan/schema/plan';
 import { formatLength } from '../../../core/units/lengths';
 import { useSession } from '../../../desk/hooks';
 import { Field, SelectField, ShownField } from '../../parts/Field';
-import { NumberField } from '../../parts/NumberField';
 import { editPlan } from '../fields/edit';
 import { UnderlayPanel } from '../import/UnderlayPanel';
+import { Meters } from '../sky/Meters';
+import { PlaceFields } from '../sky/PlaceFields';
+import { SkyPanel } from '../sky/SkyPanel';
+import { WetAreas, WetnessField } from './WetAreas';
 
 const SURFACES: readonly Ground['surface'][] = ['concrete', 'asphalt', 'felt', 'tile', 'timber'];
-const WETNESS: readonly Ground['wetness'][] = ['dry', 'damp', 'wet down', 'puddled'];
-
-type Place = Plan['place'];
-
-const place = (name: string, patch: Partial<Place>): string | null =>
-  editPlan(name, (plan) => setPlace(plan, { patch: { place: patch } }));
 
 const ground = (name: string, patch: Partial<Ground>): string | null =>
   editPlan(name, (plan) => setGround(plan, { patch }));
@@ -69,44 +66,7 @@ export function RoofPanel({ plan }: { readonly plan: Plan }) {
               editPlan('name the plan', (before) => setPlace(before, { patch: { title: text.trim() } }))
             }
           />
-          <Field
-            label="date"
-            text={plan.place.date}
-            commit={(text) => place('set the date', { date: text.trim() })}
-          />
-          <Field
-            wide
-            label="time zone"
-            text={plan.place.timeZone}
-            commit={(text) => place('set the time zone', { timeZone: text.trim() })}
-          />
-          <Field
-            wide
-            label="place"
-            text={plan.place.label}
-            commit={(text) => place('name the place', { label: text.trim() })}
-          />
-          <NumberField
-            label="latitude"
-            unit="°"
-            decimals={4}
-            value={plan.place.latitudeDegrees}
-            commit={(latitudeDegrees) => place('set the latitude', { latitudeDegrees })}
-          />
-          <NumberField
-            label="longitude"
-            unit="°"
-            decimals={4}
-            value={plan.place.longitudeDegrees}
-            commit={(longitudeDegrees) => place('set the longitude', { longitudeDegrees })}
-          />
-          <NumberField
-            label="north at"
-            unit="°"
-            decimals={1}
-            value={plan.place.northDegrees}
-            commit={(northDegrees) => place('turn north', { northDegrees })}
-          />
+          <PlaceFields plan={plan} />
         </div>
       </section>
       <section className="group">
@@ -124,20 +84,12 @@ export function RoofPanel({ plan }: { readonly plan: Plan }) {
               <option key={each}>{each}</option>
             ))}
           </SelectField>
-          <SelectField
-            label="wetness"
-            value={wetness}
-            onChange={(value) => {
-              const found = WETNESS.find((each) => each === value);
-              if (found) ground('wet the ground', { wetness: found });
-            }}
-          >
-            {WETNESS.map((each) => (
-              <option key={each}>{each}</option>
-            ))}
-          </SelectField>
+          <WetnessField value={wetness} onChange={(value) => ground('wet the ground', { wetness: value })} />
         </div>
       </section>
+      <WetAreas plan={plan} />
+      <SkyPanel plan={plan} />
+      <Meters plan={plan} />
       <UnderlayPanel />
       <Tapes plan={plan} />
       <section className="group">

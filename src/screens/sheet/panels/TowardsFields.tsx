@@ -1,9 +1,11 @@
 import type { Looks, Performer, Towards } from '../../../core/plan/schema/cast';
 import type { Point } from '../../../core/plan/schema/numbers';
 import type { Plan } from '../../../core/plan/schema/plan';
+import type { WantedPlace } from '../../../desk/tools/toolStore';
 import { SelectField } from '../../parts/Field';
 import { HeadingField } from '../../parts/HeadingField';
 import { LengthField } from '../../parts/LengthField';
+import { PickPlace } from '../PickPlace';
 
 /** What a choice is called that names nobody. */
 const POINT = 'a point';
@@ -31,13 +33,20 @@ const choiceOf = (value: Looks | undefined): string => {
 
 function PointFields(props: {
   readonly label: string;
+  readonly performer: Performer;
   readonly point: Point;
   readonly commit: (value: Towards) => string | null;
 }) {
-  const { label, point, commit } = props;
+  const { label, performer, point, commit } = props;
   const [x, y, z] = point;
+  const wanted: WantedPlace = {
+    key: `${performer.id} ${label}`,
+    word: `point that ${performer.label} ${label.replace('on the way ', '')}${label.endsWith('looks') ? ' at' : ''}`,
+    take: ([toX, toZ]) => commit({ point: [toX, y, toZ] }),
+  };
   return (
     <>
+      <PickPlace wanted={wanted} word="Pick it on the roof" />
       <LengthField label={`${label} x, right`} metres={x} commit={(to) => commit({ point: [to, y, z] })} />
       <LengthField label={`${label} y, up`} metres={y} commit={(to) => commit({ point: [x, to, z] })} />
       <LengthField label={`${label} z, down`} metres={z} commit={(to) => commit({ point: [x, y, to] })} />
@@ -67,7 +76,9 @@ export function TowardsFields<Value extends Looks>(props: Props<Value>) {
         <option value={POINT}>{POINT}</option>
         {angles ? <option value={ANGLES}>{ANGLES}</option> : null}
       </SelectField>
-      {value && 'point' in value ? <PointFields label={label} point={value.point} commit={commit} /> : null}
+      {value && 'point' in value ? (
+        <PointFields label={label} performer={performer} point={value.point} commit={commit} />
+      ) : null}
       {value && 'turnDegrees' in value ? (
         <>
           <HeadingField

@@ -16,7 +16,7 @@ import { firstSentence } from '../../parts/faultSentence';
 import { LengthField } from '../../parts/LengthField';
 import { useEdit } from '../fields/edit';
 import { PolarPlot } from './PolarPlot';
-import { lampsOfClass, modifierSentence, publishedSentence } from './words';
+import { changesOfTable, lampsOfClass, publishedSentence } from './words';
 import './photometry.css';
 
 /** Where a meter is first held, and how coarse its first reading is. Source: common practice, no source */
@@ -83,12 +83,12 @@ const firstReading = (own: HeadClass): Reading => ({
 
 function sentencesOf(plan: Plan, gear: Gear, own: HeadClass): readonly string[] {
   const count = lampsOfClass(plan, own.id);
-  const modifier = own.distribution ? modifierSentence(gear) : null;
   return [
     ...(own.distribution || own.reading ? [] : [publishedSentence(own)]),
     ...(own.reading ? ['On the axis, with nothing before the lamp; beam and field as published.'] : []),
-    ...(own.distribution ? ['Levels go by this table, the picture by its beam and field.'] : []),
-    ...(modifier === null ? [] : [modifier]),
+    ...(own.distribution
+      ? ['Levels and picture go by this table.', ...changesOfTable(gear, own.distribution)]
+      : []),
     ...(count > 1 ? [`What is put here goes for all ${count} lamps of this class.`] : []),
   ];
 }

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { addCue } from '../../../../src/core/plan/edits/changeCues';
 import { drawnUntil } from '../../../../src/desk/blocking/clock';
 import { cutTo, placeAlong, reaches } from '../../../../src/screens/sheet/blocking/labels';
 import { lanesOf, levelsOf } from '../../../../src/screens/sheet/blocking/lanes';
@@ -13,7 +14,7 @@ import {
   withinReach,
   xOf,
 } from '../../../../src/screens/sheet/blocking/scale';
-import { spokenOf, walkTexts } from '../../../../src/screens/sheet/blocking/words';
+import { cueText, spokenOf, walkTexts } from '../../../../src/screens/sheet/blocking/words';
 import { DEMO, readPlan } from '../../../plans/readPlan';
 
 const demo = readPlan(DEMO);
@@ -111,11 +112,77 @@ test('the demo has lanes for its cast, the bird, its cameras and the sign that f
 test('a flickering lamp falls below its level and never rises over it; a steady one has one level', () => {
   const sign = lanesOf(demo, false).find((lane) => lane.type === 'lamp');
   if (sign?.type !== 'lamp') throw new Error('the sign has a lane');
-  const levels = levelsOf(sign.lamp, 0, 40);
+  const levels = levelsOf(demo, sign.lamp, 0, 40);
   expect(levels.length).toBeGreaterThan(100);
   // dim 0.16, depth 0.7: from 0.048 to 0.16.
   expect(Math.max(...levels.map(({ level }) => level))).toBeLessThanOrEqual(0.16);
   expect(Math.min(...levels.map(({ level }) => level))).toBeGreaterThanOrEqual(0.048 - 1e-9);
+});
+
+test('a lamp with a cue has a lane, its line bends where it fades and jumps where it is switched', () => {
+  const head = demo.gear.find(({ kind }) => kind === 'head')?.id ?? '';
+  const plan = [
+    { atSeconds: 10, dim: 0.25, fadeSeconds: 4 },
+    { atSeconds: 20, dim: 0, fadeSeconds: 0 },
+  ].reduce((before, cue) => addCue(before, { id: head, cue }), demo);
+  const lane = lanesOf(plan, false).find(({ id }) => id === head);
+  if (lane?.type !== 'lamp') throw new Error('the lamp has a lane');
+  const { dim } = lane.lamp;
+  expect(levelsOf(plan, lane.lamp, 0, 40).map(({ seconds, level }) => [seconds, level])).toEqual([
+    [0, dim],
+    [10, dim],
+    [14, 0.25],
+    [20, 0.25],
+    [20, 0],
+    [40, 0],
+  ]);
+  expect(lanesOf(demo, false).some(({ id }) => id === head)).toBe(false);
+  expect(lanesOf(demo, false, head).some(({ id }) => id === head)).toBe(true);
+  const spoken = (thing: Parameters<typeof spokenOf>[1]): string =>
+    spokenOf(plan, thing, 'm').replaceAll('\u00a0', ' ');
+  expect(spoken({ type: 'cue', itemId: head, cueIndex: 0 })).toBe(
+    `${lane.lamp.label} goes to 25 %, over 4.0 s, at 10.0 s`,
+  );
+  expect(spoken({ type: 'cue', itemId: head, cueIndex: 1 })).toBe(
+    `${lane.lamp.label} goes out at once, at 20.0 s`,
+  );
+  expect(spoken({ type: 'fade', itemId: head, cueIndex: 0 })).toBe(
+    `${lane.lamp.label} is done fading at 14.0 s`,
+  );
+});
+
+test('where a cue ends a flicker the line keeps still, and all of it is said', () => {
+  const plan = [
+    { atSeconds: 0, beat: 'face', fadeSeconds: 0, flickers: false },
+    { atSeconds: 26, fadeSeconds: 0, dim: 0.4, flickers: true },
+  ].reduce((before, cue) => addCue(before, { id: 'sign', cue }), demo);
+  const lane = lanesOf(plan, false).find(({ id }) => id === 'sign');
+  if (lane?.type !== 'lamp') throw new Error('the sign has a lane');
+  const levels = levelsOf(plan, lane.lamp, 0, 40);
+  expect(levels.filter(({ seconds }) => seconds > 18 && seconds < 26)).toEqual([]);
+  expect(levels.filter(({ seconds }) => seconds === 18).at(-1)?.level).toBe(0.16);
+  expect(levels.filter(({ seconds }) => seconds < 18).length).toBeGreaterThan(50);
+  expect(levels.filter(({ seconds }) => seconds > 26).length).toBeGreaterThan(50);
+  expect(Math.max(...levels.filter(({ seconds }) => seconds > 26).map(({ level }) => level))).toBeGreaterThan(
+    0.3,
+  );
+  expect(levels.every(({ seconds }, k) => k === 0 || seconds >= levels[k - 1].seconds)).toBe(true);
+  const spoken = (thing: Parameters<typeof spokenOf>[1]): string =>
+    spokenOf(plan, thing, 'm').replaceAll('\u00a0', ' ');
+  const { label } = lane.lamp;
+  expect(spoken({ type: 'lamp', itemId: 'sign' })).toBe(
+    `${label}, dimmed to 16 %, 2 cues, flickers from 0.0 s to 18.0 s and from 26.0 s on`,
+  );
+  expect(spoken({ type: 'cue', itemId: 'sign', cueIndex: 0 })).toBe(
+    `${label} stops flickering, at beat 5, 18.0 s`,
+  );
+  expect(spoken({ type: 'cue', itemId: 'sign', cueIndex: 1 })).toBe(
+    `${label} goes to 40 % at once, and begins to flicker, at 26.0 s`,
+  );
+  expect(lane.lamp.cues?.map((cue) => cueText(cue).replaceAll('\u00a0', ' '))).toEqual([
+    'steady',
+    'to 40 % at once, flickers',
+  ]);
 });
 
 test('everything has a spoken name', () => {
@@ -132,7 +199,7 @@ test('everything has a spoken name', () => {
   expect(spoken({ type: 'beat', beatId: 'nothing' })).toBe('');
 });
 
-test('a walk is said in metres or feet, and says where nobody can go so fast', () => {
+test('a walk is said in seconds and in metres or feet, and says where nobody can go so fast', () => {
   const walk = {
     fromMark: 'a',
     toMark: 'b',
@@ -145,8 +212,8 @@ test('a walk is said in metres or feet, and says where nobody can go so fast', (
     tooFast: true,
   } as const;
   const plain = (texts: readonly string[]): string | undefined => texts[0]?.replaceAll('\u00a0', ' ');
-  expect(plain(walkTexts(walk, 'm'))).toBe('runs 3.0 m, 6.1 m/s, too fast');
-  expect(plain(walkTexts(walk, 'ft-in'))).toBe('runs 10′ 0″, 20.0 ft/s, too fast');
+  expect(plain(walkTexts(walk, 'm'))).toBe('runs 3.0 m in 1.0 s, 6.1 m/s, too fast');
+  expect(plain(walkTexts(walk, 'ft-in'))).toBe('runs 10′ 0″ in 1.0 s, 20.0 ft/s, too fast');
 });
 
 test('the corners of the roof are named by their side and by what stands there', () => {

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { cameraWise } from '../../../../src/core/continuity/cameraWise';
 import { walksOf } from '../../../../src/core/form/figure/walks';
 import { addWayPoint } from '../../../../src/core/plan/edits/addWayPoint';
 import { setCheat } from '../../../../src/core/plan/edits/setCheat';
@@ -19,7 +20,7 @@ import { cheatsOn } from '../../../../src/screens/overhead/blocking/cheats';
 import { crowdedBy } from '../../../../src/screens/overhead/blocking/crowding';
 import { throughBoth } from '../../../../src/screens/overhead/blocking/lines';
 import { clearWayFor, roofWalks } from '../../../../src/screens/overhead/blocking/walks';
-import { cameraWise, cheatWords, hitWords, walkWords } from '../../../../src/screens/overhead/blocking/words';
+import { cheatWords, hitWords, walkWords } from '../../../../src/screens/overhead/blocking/words';
 import { walkDrawing } from '../../../../src/screens/overhead/geometry/along';
 import { handlesOf } from '../../../../src/screens/overhead/handles/handlesOf';
 import { DEMO, readPlan } from '../../../plans/readPlan';

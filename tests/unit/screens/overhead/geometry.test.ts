@@ -1,5 +1,6 @@
 import { fc, test } from '@fast-check/vitest';
 import { describe, expect } from 'vitest';
+import { hullOf } from '../../../../src/core/form/fromAbove/hull';
 import {
   lengthWithin,
   polygonWithin,
@@ -14,7 +15,6 @@ import {
   type Bounds,
   boundsOf,
   headingOf,
-  hullOf,
   isInside,
   type Spot,
   standing,

@@ -54,3 +54,10 @@ test('several items are told together', () => {
 test('what is only nearer or farther is no news', () => {
   expect(outcome(night([stand('clear')]), night([stand('close')]))).toBeNull();
 });
+
+test('what is let show, or is not any more, has gone nowhere', () => {
+  const letShow = { ...stand('showing'), accepted: { reason: 'Reads as a street lamp' } };
+  expect(outcome(night([stand('showing')]), night([letShow]))).toBeNull();
+  expect(outcome(night([letShow]), night([stand('showing')]))).toBeNull();
+  expect(outcome(night([stand('clear')]), night([letShow]))).toBeNull();
+});

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { cameraWords, performerWords } from '../../../../src/core/continuity/readingWords';
 import { deliveryWord, readAspect } from '../../../../src/core/optics/deliveries';
 import { numberWord, readLegal } from '../../../../src/screens/sheet/camera/legal';
-import { cameraWords, performerWords } from '../../../../src/screens/sheet/camera/readingWords';
 
 describe('a typed number within limits', () => {
   const focal = { what: 'Focal lengths', limits: [1, 3000], unit: 'mm' } as const;

@@ -46,8 +46,11 @@ function typedInto(
     }
     case 'heading':
       return { after: (before) => spec.change(before, 123), shows: 123 };
-    case 'number':
-      return { after: (before) => spec.change(before, spec.value + 1), shows: spec.value + 1 };
+    case 'number': {
+      // Nothing has a power factor of more than 1.
+      const other = spec.label === 'power factor' ? 0.55 : spec.value + 1;
+      return { after: (before) => spec.change(before, other), shows: other };
+    }
     case 'share':
     case 'stops':
       return { after: (before) => spec.change(before, 0.25), shows: 0.25 };

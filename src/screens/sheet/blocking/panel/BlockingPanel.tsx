@@ -1,26 +1,26 @@
 import { useStore } from 'zustand';
-import { addLine } from '../../../../core/plan/edits/addLine';
 import { addPass } from '../../../../core/plan/edits/addPass';
 import { changeBeat } from '../../../../core/plan/edits/changeBeat';
-import { changeLine } from '../../../../core/plan/edits/changeLine';
 import { changePass } from '../../../../core/plan/edits/changePass';
 import { changeSetup } from '../../../../core/plan/edits/changeSetup';
-import type { Beat, Line, Pass } from '../../../../core/plan/schema/cast';
+import type { Beat, Pass } from '../../../../core/plan/schema/cast';
 import type { Plan } from '../../../../core/plan/schema/plan';
 import type { Setup } from '../../../../core/plan/schema/setup';
 import { blockingStore } from '../../../../desk/blocking/blockingStore';
 import { chooseThing, editBlocking } from '../../../../desk/blocking/choosing';
-import { markIn, markName } from '../../../../desk/blocking/things';
+import { lampIn, markIn, markName } from '../../../../desk/blocking/things';
 import { letterOf } from '../../../../desk/choose';
 import { Column } from '../../../parts/Column';
-import { Field, SelectField } from '../../../parts/Field';
+import { Field } from '../../../parts/Field';
 import { NumberField } from '../../../parts/NumberField';
 import { editPlan } from '../../fields/edit';
 import { MarkFields } from '../../panels/MarkFields';
-import { removeThing } from '../doing';
 import { beatNumber } from '../words';
 import { BeatChoice, PanelHead, PersonChoice } from './choices';
+import { Faults } from './Faults';
 import { Handing } from './Handing';
+import { CuePanel, LampPanel } from './LampPanel';
+import { Lines } from './Lines';
 import { addMarkFor, PerformerPanel } from './PerformerPanel';
 
 function BeatPanel({ plan, beat }: { readonly plan: Plan; readonly beat: Beat }) {
@@ -154,6 +154,7 @@ function SpanPanel({ plan, setup }: { readonly plan: Plan; readonly setup: Setup
   return (
     <>
       <PanelHead title={`Setup ${letterOf(plan, setup.id)}, ${setup.label}`} />
+      <Faults only={({ setupId }) => setupId === setup.id} />
       <div className="fields">
         <BeatChoice
           plan={plan}
@@ -170,90 +171,6 @@ function SpanPanel({ plan, setup }: { readonly plan: Plan; readonly setup: Setup
       </div>
       <p className="advice">Its camera, lens and keys stand on the sheet Set.</p>
     </>
-  );
-}
-
-function LineFields({ plan, line }: { readonly plan: Plan; readonly line: Line }) {
-  const [one, other] = line.pair;
-  const set = (patch: { readonly pair?: Line['pair']; readonly establishedBy?: string | undefined }): void =>
-    void editBlocking('change a line', (before) => changeLine(before, { lineId: line.id, patch }));
-  return (
-    <div className="fields">
-      <PersonChoice
-        label="between"
-        value={one}
-        people={plan.cast.filter(({ id }) => id !== other)}
-        onChange={(id) => set({ pair: [id, other] })}
-      />
-      <PersonChoice
-        label="and"
-        value={other}
-        people={plan.cast.filter(({ id }) => id !== one)}
-        onChange={(id) => set({ pair: [one, id] })}
-      />
-      <SelectField
-        label="established by"
-        value={line.establishedBy ?? ''}
-        onChange={(id) => set({ establishedBy: id === '' ? undefined : id })}
-      >
-        <option value="">the first that frames both</option>
-        {plan.setups.map(({ id, label }) => (
-          <option key={id} value={id}>
-            {letterOf(plan, id)} {label}
-          </option>
-        ))}
-      </SelectField>
-    </div>
-  );
-}
-
-/** The first two performers whose line is not drawn yet. */
-function freePair({ cast, lines = [] }: Plan): Line['pair'] | null {
-  const isDrawn = (a: string, b: string): boolean =>
-    lines.some(({ pair }) => pair.includes(a) && pair.includes(b));
-  for (const [k, { id: one }] of cast.entries()) {
-    const other = cast.slice(k + 1).find(({ id }) => !isDrawn(one, id));
-    if (other) return [one, other.id];
-  }
-  return null;
-}
-
-/** The lines that cameras keep to one side of, each between a pair. */
-function Lines({ plan }: { readonly plan: Plan }) {
-  const lines = plan.lines ?? [];
-  const pair = freePair(plan);
-  return (
-    <section className="group">
-      <h4>{lines.length === 0 ? 'No line is drawn' : 'Lines'}</h4>
-      {lines.map((line, k) => (
-        <section key={line.id} className="group" aria-label={`Line ${k + 1}`}>
-          <LineFields plan={plan} line={line} />
-          <p className="acts">
-            <button
-              type="button"
-              className="bare"
-              onClick={() => removeThing(plan, { type: 'line', lineId: line.id })}
-            >
-              Take it out<span className="vh">, line {k + 1}</span>
-            </button>
-          </p>
-        </section>
-      ))}
-      {pair ? (
-        <p className="acts">
-          <button
-            type="button"
-            onClick={() => editBlocking('draw a line', (before) => addLine(before, { pair }))}
-          >
-            {lines.length === 0 ? 'Draw a line' : 'Another line'}
-          </button>
-        </p>
-      ) : (
-        <p className="advice">
-          {plan.cast.length < 2 ? 'A line needs two people.' : 'Every pair has its line.'}
-        </p>
-      )}
-    </section>
   );
 }
 
@@ -277,6 +194,7 @@ function Everybody({ plan }: { readonly plan: Plan }) {
           </li>
         ))}
       </ul>
+      <Faults />
       <Lines plan={plan} />
     </>
   );
@@ -297,6 +215,7 @@ function About({ plan }: { readonly plan: Plan }) {
       return (
         <>
           <PanelHead title={`${performer.label}, mark ${name}`} />
+          <Faults only={(each) => each.performerId === performer.id && each.markId === mark.id} />
           <MarkFields plan={plan} performer={performer} mark={mark} />
           <Handing plan={plan} performer={performer} beatId={mark.beat} />
           <p className="acts">
@@ -322,6 +241,15 @@ function About({ plan }: { readonly plan: Plan }) {
       ) : (
         <Everybody plan={plan} />
       );
+    }
+    case 'lamp':
+    case 'cue':
+    case 'fade': {
+      const lamp = lampIn(plan, chosen.itemId);
+      const cue = chosen.type === 'lamp' ? null : lamp?.cues?.[chosen.cueIndex];
+      if (!lamp) return <Everybody plan={plan} />;
+      if (!cue || chosen.type === 'lamp') return <LampPanel plan={plan} lamp={lamp} />;
+      return <CuePanel plan={plan} lamp={lamp} cue={cue} cueIndex={chosen.cueIndex} />;
     }
     case 'setup':
     case 'span':

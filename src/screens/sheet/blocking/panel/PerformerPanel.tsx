@@ -12,6 +12,7 @@ import { NameField } from '../../panels/NameFields';
 import { beatHere } from '../doing';
 import { momentText } from '../words';
 import { BeatChoice, PanelHead } from './choices';
+import { Faults } from './Faults';
 import { Moves } from './Moves';
 
 /** A performer without a mark yet is put in the middle of the roof. */
@@ -96,6 +97,7 @@ export function PerformerPanel({ plan, performer }: { readonly plan: Plan; reado
   return (
     <>
       <PanelHead title={performer.label} />
+      <Faults only={({ performerId }) => performerId === performer.id} />
       <MarksOf plan={plan} performer={performer} />
       <Moves plan={plan} performer={performer} />
       <FieldGroups groups={castFields(performer)} />

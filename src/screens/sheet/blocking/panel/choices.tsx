@@ -10,15 +10,19 @@ interface Props {
   readonly onChange: (id: string) => void;
 }
 
+/** The beats to choose among, by number and name. */
+export const BeatOptions = ({ plan }: { readonly plan: Plan }) =>
+  beatsInTime(plan).map(({ id, label }, k) => (
+    <option key={id} value={id}>
+      {k + 1} {label}
+    </option>
+  ));
+
 /** One of the beats, by its number and name. */
 export function BeatChoice({ plan, ...props }: Props & { readonly plan: Plan }) {
   return (
     <SelectField {...props}>
-      {beatsInTime(plan).map(({ id, label }, k) => (
-        <option key={id} value={id}>
-          {k + 1} {label}
-        </option>
-      ))}
+      <BeatOptions plan={plan} />
     </SelectField>
   );
 }

@@ -1,0 +1,17 @@
+import type { Plan } from '../../../../core/plan/schema/plan';
+import { useNight } from '../../../../desk/night/useNight';
+import { wrapAnswer } from './words';
+
+/** The one figure of the order: whether everyone wraps in time, and by how much. */
+export function WrapFigure({ plan }: { readonly plan: Plan }) {
+  const night = useNight(plan);
+  if (!night || plan.setups.length === 0) return null;
+  const { question, figure, rest, isLate } = wrapAnswer(night);
+  return (
+    <p className={isLate ? 'figure wrap-figure late' : 'figure wrap-figure'} role="status">
+      <small className="q">{question} </small>
+      {figure}
+      <small> {rest}</small>
+    </p>
+  );
+}
