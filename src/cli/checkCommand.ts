@@ -1,4 +1,5 @@
 import { findingSentence } from '../core/report/sentences';
+import type { JudgedSetup } from '../core/report/types';
 import { EXIT, type ExitCode } from './exitCodes';
 import { holdModels } from './holdModels';
 import { chosenSetups } from './instant';
@@ -6,13 +7,24 @@ import { plainText } from './plainText';
 import { readPlan } from './readPlan';
 import { readSetups } from './readSetups';
 import { inkFor } from './table/ink';
-import { intrudes, neverShown } from './table/wishes';
+import { intrudes, neverShown, neverShownWords, reliesOnTheDark } from './table/wishes';
 import { printLine, type Terminal } from './terminal';
 import type { Words } from './words';
 
 const counted = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+const items = (count: number): string => counted(count, 'item', 'items');
+const are = (count: number): string => (count === 1 ? 'is' : 'are');
 
-/** `standclear check`: one sentence for each wish that the plan breaks, and a last line that says how it stands. */
+/** How an item that is lost in the dark reads there: the words of its light. */
+const darkWords = ({ light }: JudgedSetup, itemId: string): string =>
+  light.sentences.find(({ about, itemId: id }) => about === 'dark' && id === itemId)?.text ??
+  'is lost in the dark.';
+
+/**
+ * `standclear check`: one sentence for each wish that the plan breaks, a warning for each that it keeps only because
+ * something is lost in the dark, what is accepted with its reason, which breaks none, and a last line that says how it
+ * stands. With --strict a warning breaks a wish too.
+ */
 export async function checkCommand(words: Words, terminal: Terminal): Promise<ExitCode> {
   const plan = readPlan(words.planFile);
   const models = await holdModels(plan, words.planFile, terminal);
@@ -23,29 +35,59 @@ export async function checkCommand(words: Words, terminal: Terminal): Promise<Ex
   };
 
   let findings = 0;
-  const items = new Set<string>();
+  let accepted = 0;
+  const seen = new Set<string>();
+  const dark = new Set<string>();
   for (const setup of report.setups) {
     for (const item of setup.items.filter(intrudes)) {
       const { name, text } = findingSentence(item, setup, 'm');
+      if (item.accepted) {
+        say(`Accepted: ${setup.label}, ${name}`, `${text} It may show: ${item.accepted.reason}`);
+        accepted += 1;
+        continue;
+      }
       say(`${setup.label}, ${name}`, text);
       findings += 1;
-      items.add(item.id);
+      seen.add(item.id);
+    }
+    for (const { id, label } of setup.items.filter((item) => reliesOnTheDark(item) && !item.accepted)) {
+      say(`Warning: ${setup.label}, ${label}`, darkWords(setup, id));
+      dark.add(id);
     }
   }
-  const missing = neverShown(report);
-  for (const item of missing) say(item.label, 'it must show, and never does.');
+  const unseen = neverShown(report);
+  const missing = unseen.filter(({ verdict }) => verdict !== 'lost in the dark');
+  const lost = unseen.filter(({ verdict }) => verdict === 'lost in the dark');
+  for (const item of missing) say(item.label, `it ${neverShownWords(item)}`);
+  for (const item of lost) say(`Warning: ${item.label}`, `it ${neverShownWords(item)}`);
 
   const setups = counted(report.setups.length, 'setup', 'setups');
-  if (findings === 0 && missing.length === 0) {
-    printLine(terminal.out, `Clear: nothing that should keep out can be seen in ${setups}.`);
-    return EXIT.fine;
+  const warned = [
+    ...(dark.size > 0
+      ? [`${items(dark.size)} that should keep out ${are(dark.size)} only lost in the dark`]
+      : []),
+    ...(lost.length > 0 ? [`${items(lost.length)} that must show ${are(lost.length)} lost in the dark`] : []),
+  ];
+  const broken = [
+    ...(findings > 0
+      ? [
+          `${items(seen.size)} that should keep out can be seen, ${counted(findings, 'finding', 'findings')} in ${setups}`,
+        ]
+      : []),
+    ...(missing.length > 0
+      ? [`${items(missing.length)} that must show never ${missing.length === 1 ? 'does' : 'do'}`]
+      : []),
+    ...(words.has('strict') ? warned : []),
+  ];
+  const allowed = accepted > 0 ? [`${counted(accepted, 'finding', 'findings')} accepted`] : [];
+  const notes = [...allowed, ...warned.map((text) => `warning: ${text}`)];
+  if (broken.length > 0) {
+    const also = words.has('strict') ? allowed : notes;
+    printLine(terminal.out, `Not clear: ${[...broken, ...also].join('; ')}.`);
+    return EXIT.checkFailed;
   }
-  const lines: string[] = [];
-  if (findings > 0) {
-    const seen = `${counted(items.size, 'item', 'items')} that should keep out can be seen`;
-    lines.push(`${seen}, ${counted(findings, 'finding', 'findings')} in ${setups}`);
-  }
-  if (missing.length > 0) lines.push(`${counted(missing.length, 'item', 'items')} that must show never does`);
-  printLine(terminal.out, `Not clear: ${lines.join('; ')}.`);
-  return EXIT.checkFailed;
+  const what = accepted > 0 ? 'nothing else that should keep out' : 'nothing that should keep out';
+  const clear = `Clear: ${what} can be seen in ${setups}`;
+  printLine(terminal.out, `${[clear, ...notes].join('; ')}.`);
+  return EXIT.fine;
 }

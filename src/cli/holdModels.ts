@@ -1,20 +1,14 @@
-import { createHash } from 'node:crypto';
-import { readFileSync, statSync } from 'node:fs';
-import { dirname, join } from 'node:path';
 import type { HeldModel } from '../core/form/models/heldModel';
 import { holdModel } from '../core/form/models/modelShelf';
-import type { Asset } from '../core/plan/schema/asset';
 import type { Plan } from '../core/plan/schema/plan';
 import { ModelFault } from '../exchange/gltf-in/modelFault';
 import type { ReadModel } from '../exchange/gltf-in/readModel';
+import { fileBeside } from './fileBeside';
 import { plainText } from './plainText';
 import { printLine, type Terminal } from './terminal';
 
 /** The models of a plan by the SHA-256 of their files: for the workers, which have a memory of their own. */
 export type HeldModels = ReadonlyMap<string, HeldModel>;
-
-/** A name that stays in its folder: no way up, down or elsewhere. */
-const isPlainName = (name: string): boolean => !/[\\/\0]/.test(name) && name !== '.' && name !== '..';
 
 /**
  * Puts the files of a plan's models at hand, each looked for by its name in the folder of the plan and taken only with
@@ -26,7 +20,7 @@ export async function holdModels(plan: Plan, planFile: string, terminal: Termina
   const held = new Map<string, HeldModel>();
   for (const piece of plan.pieces) {
     if (piece.kind !== 'model' || held.has(piece.asset.sha256)) continue;
-    const bytes = bytesOf(piece.asset, dirname(planFile), say);
+    const bytes = fileBeside(piece.asset, planFile, say);
     if (!bytes) continue;
     try {
       const { model } = await read(bytes);
@@ -45,27 +39,4 @@ async function read(bytes: Uint8Array<ArrayBuffer>): Promise<ReadModel> {
   const { readModel } = await import('../exchange/gltf-in/readModel');
   const { createDecoderModule } = (await import('draco3dgltf')).default;
   return readModel(bytes, () => createDecoderModule({}));
-}
-
-function bytesOf(
-  { sha256, name, bytes: size }: Asset,
-  folder: string,
-  say: (sentence: string) => void,
-): Uint8Array<ArrayBuffer> | null {
-  if (!isPlainName(name)) return null;
-  const path = join(folder, name);
-  try {
-    const found = statSync(path);
-    if (!found.isFile()) return null;
-    if (found.size === size) {
-      const bytes = Uint8Array.from(readFileSync(path));
-      if (createHash('sha256').update(bytes).digest('hex') === sha256) return bytes;
-    }
-    say(
-      `${JSON.stringify(path)} is another file than the one that the plan was made with, and is left alone.`,
-    );
-  } catch {
-    // Not there, or not to be opened: the report's notice says that it is missing.
-  }
-  return null;
 }

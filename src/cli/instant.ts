@@ -1,8 +1,10 @@
 import { spanOf } from '../core/optics/camera';
 import type { Plan } from '../core/plan/schema/plan';
 import type { Setup } from '../core/plan/schema/setup';
+import { setupLetter } from '../core/plan/setupLetter';
 import { parseSeconds } from '../core/units/seconds';
 import { CommandFault } from './fault';
+import type { Words } from './words';
 
 /** The instant that was typed behind --at. @throws CommandFault if it is no number of seconds */
 export function readInstant(text: string): number {
@@ -13,17 +15,32 @@ export function readInstant(text: string): number {
 
 const shownSpan = (plan: Plan, setup: Setup): string => spanOf(plan, setup).join(' to ');
 
-/** The setups of those ids, in the plan's order; all of them if there are no ids. @throws CommandFault naming the known ids */
-export function chosenSetups(plan: Plan, ids: readonly string[]): readonly Setup[] {
-  if (ids.length === 0) return plan.setups;
-  for (const id of ids) {
-    if (plan.setups.some((setup) => setup.id === id)) continue;
-    const known = plan.setups.map((setup) => setup.id).join(', ');
-    throw new CommandFault(
-      `There is no setup ${JSON.stringify(id)}: ${known === '' ? 'this plan has no setups' : `this plan has ${known}`}.`,
-    );
-  }
-  return plan.setups.filter((setup) => ids.includes(setup.id));
+/** Names of setups as they were typed: behind `--setup`, which may come again, and in a row behind `--setups`. */
+export const typedSetups = (words: Words): readonly string[] => [
+  ...words.valuesOf('setup'),
+  ...words.valuesOf('setups').flatMap((row) => row.split(',').map((name) => name.trim())),
+];
+
+/**
+ * The setups of those ids or letters, in the plan's order; all of them where none is named. An id goes before a letter.
+ * @throws CommandFault naming the known ones
+ */
+export function chosenSetups(plan: Plan, names: readonly string[]): readonly Setup[] {
+  if (names.length === 0) return plan.setups;
+  const known = plan.setups.map((setup, place) => ({ setup, letter: setupLetter(place) }));
+  const chosen = new Set(
+    names.map((name) => {
+      const found =
+        known.find(({ setup }) => setup.id === name) ??
+        known.find(({ letter }) => letter === name.toUpperCase());
+      if (found) return found.setup.id;
+      const all = known.map(({ letter, setup }) => `${letter} (${setup.id})`).join(', ');
+      throw new CommandFault(
+        `There is no setup ${JSON.stringify(name)}: this plan has ${all === '' ? 'no setups' : all}.`,
+      );
+    }),
+  );
+  return plan.setups.filter(({ id }) => chosen.has(id));
 }
 
 /**

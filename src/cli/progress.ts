@@ -10,6 +10,8 @@ const CLEAR_LINE = '\r\u001b[K';
 export interface Progress {
   /** Says how far the work is: setups done, with a fraction for the one in hand, of how many. */
   readonly tell: (done: number, of: number) => void;
+  /** Says something else of how far it is. */
+  readonly say: (text: string) => void;
   /** Takes the line away again. */
   readonly end: () => void;
 }
@@ -22,19 +24,40 @@ export function progressOf(
   const started = now();
   let last = started + QUIET_MS - BETWEEN_MS;
   let shown = false;
+  const say = (textOf: () => string): void => {
+    const time = now();
+    if (!err.isTTY || time - last < BETWEEN_MS) return;
+    last = time;
+    err.write(`${CLEAR_LINE}${textOf()}`);
+    shown = true;
+  };
   return {
-    tell: (done, of) => {
-      const time = now();
-      if (!err.isTTY || time - last < BETWEEN_MS) return;
-      last = time;
-      err.write(
-        `${CLEAR_LINE}Reading ${of} ${of === 1 ? 'setup' : 'setups'}: ${Math.floor((100 * done) / of)} %`,
-      );
-      shown = true;
-    },
+    tell: (done, of) =>
+      say(() => `Reading ${of} ${of === 1 ? 'setup' : 'setups'}: ${Math.floor((100 * done) / of)} %`),
+    say: (text) => say(() => text),
     end: () => {
       if (shown) err.write(CLEAR_LINE);
       shown = false;
     },
   };
+}
+
+/**
+ * Takes work in steps to its end, with a line about how far it is.
+ * @param tell says on the line what a step means
+ */
+export function withProgress<Step, Value>(
+  steps: Generator<Step, Value, void>,
+  terminal: Pick<Terminal, 'err'>,
+  tell: (progress: Progress, step: Step) => void,
+): Value {
+  const progress = progressOf(terminal);
+  try {
+    for (let step = steps.next(); ; step = steps.next()) {
+      if (step.done) return step.value;
+      tell(progress, step.value);
+    }
+  } finally {
+    progress.end();
+  }
 }

@@ -1,6 +1,7 @@
 import { closeSync, fstatSync, openSync, readSync } from 'node:fs';
 import { parsePlanText } from '../core/plan/parse';
 import type { Plan } from '../core/plan/schema/plan';
+import { isZip } from '../exchange/planPack/directory';
 import { CommandFault } from './fault';
 import { fileProblem } from './fileProblem';
 
@@ -10,21 +11,25 @@ const LARGEST_BYTES = 64 * 1024 * 1024;
 /** Reads a plan file. @throws CommandFault with a line for each thing that is wrong */
 export function readPlan(file: string): Plan {
   const shown = JSON.stringify(file);
-  const parsed = parsePlanText(textOf(file, shown));
+  const bytes = readFileBytes(file, LARGEST_BYTES, 'a plan file');
+  if (isZip(bytes)) throw new CommandFault(`${shown} is a file pack: standclear open takes it apart.`);
+  const parsed = parsePlanText(bytes.toString('utf8'));
   if (!parsed.ok) throw new CommandFault(...parsed.faults.map(({ sentence }) => `${shown}: ${sentence}`));
   return parsed.value;
 }
 
-function textOf(file: string, shown: string): string {
+/** Reads a file of at most so many bytes. @throws CommandFault that names it, and what was expected */
+export function readFileBytes(file: string, most: number, expected: string): Buffer {
+  const shown = JSON.stringify(file);
   let handle: number | null = null;
   try {
     handle = openSync(file, 'r');
     if (fstatSync(handle).isDirectory()) {
-      throw new CommandFault(`${shown} is a folder, expected a plan file.`);
+      throw new CommandFault(`${shown} is a folder, expected ${expected}.`);
     }
-    const bytes = readAtMost(handle, LARGEST_BYTES);
-    if (!bytes) throw new CommandFault(`${shown} has more than ${LARGEST_BYTES} bytes, expected a plan.`);
-    return bytes.toString('utf8');
+    const bytes = readAtMost(handle, most);
+    if (!bytes) throw new CommandFault(`${shown} has more than ${most} bytes, expected ${expected}.`);
+    return bytes;
   } catch (error) {
     if (error instanceof CommandFault) throw error;
     throw new CommandFault(`Cannot read ${shown}: ${fileProblem(error)}.`);

@@ -1,3 +1,8 @@
+import { nightOf } from '../core/night/nightOf';
+import { packingOf } from '../core/night/packing/packingOf';
+import type { Plan } from '../core/plan/schema/plan';
+import type { Report } from '../core/report/types';
+import { nightDocument } from '../exchange/night/nightDocument';
 import { reportCsv } from '../exchange/reportCsv';
 import { EXIT, type ExitCode } from './exitCodes';
 import { holdModels } from './holdModels';
@@ -9,6 +14,13 @@ import { inkFor } from './table/ink';
 import { reportTable } from './table/reportTable';
 import { printLine, type Terminal, widthOf } from './terminal';
 import type { Words } from './words';
+
+/** The report with the night in the order that the plan has, which is worked out of more than a report is. */
+function withNight(plan: Plan, report: Report): object {
+  const night = nightOf(plan);
+  const extras = { packing: packingOf(plan, night), suggested: null, darkFrom: null };
+  return { ...report, night: nightDocument(plan, night, extras) };
+}
 
 /** `standclear report`: the report as a table, as JSON or as CSV. */
 export async function reportCommand(words: Words, terminal: Terminal): Promise<ExitCode> {
@@ -27,7 +39,8 @@ export async function reportCommand(words: Words, terminal: Terminal): Promise<E
     }
   }
   const report = await readSetups(plan, models, setups, seconds, terminal);
-  if (words.has('json')) terminal.out.write(escapedForJson(`${JSON.stringify(report, null, 2)}\n`));
+  if (words.has('json'))
+    terminal.out.write(escapedForJson(`${JSON.stringify(withNight(plan, report), null, 2)}\n`));
   else if (words.has('csv')) terminal.out.write(reportCsv(report, plainText));
   else {
     for (const line of reportTable(report, plan, widthOf(terminal.out), inkFor(terminal))) {

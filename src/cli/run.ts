@@ -1,18 +1,38 @@
 import { checkCommand } from './checkCommand';
+import { clearCommand } from './clearCommand';
 import { COMMANDS, type CommandName, type CommandRule } from './commands';
 import { EXIT, type ExitCode } from './exitCodes';
 import { exportCommand } from './exportCommand';
 import { CommandFault } from './fault';
 import { commandHelp, help } from './help';
+import { linkCommand } from './linkCommand';
+import { mergeCommand } from './mergeCommand';
+import { nightCommand } from './nightCommand';
+import { openCommand } from './openCommand';
+import { packCommand } from './packCommand';
 import { plainText } from './plainText';
+import { powerCommand } from './powerCommand';
 import { reportCommand } from './reportCommand';
+import { solveCommand } from './solveCommand';
 import { printLine, type Terminal } from './terminal';
 import { VERSION } from './version';
 import { sortWords, type Words } from './words';
 
 const RUNNERS: Readonly<
   Record<CommandName, (words: Words, terminal: Terminal) => ExitCode | Promise<ExitCode>>
-> = { report: reportCommand, check: checkCommand, export: exportCommand };
+> = {
+  report: reportCommand,
+  check: checkCommand,
+  export: exportCommand,
+  open: openCommand,
+  clear: clearCommand,
+  solve: solveCommand,
+  night: nightCommand,
+  power: powerCommand,
+  pack: packCommand,
+  link: linkCommand,
+  merge: mergeCommand,
+};
 
 const HELP = ['--help', '-h'];
 const HINT = 'Type standclear --help for all commands.';

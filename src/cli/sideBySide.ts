@@ -1,7 +1,7 @@
 import { Worker } from 'node:worker_threads';
 import type { Plan } from '../core/plan/schema/plan';
-import { assembleReport } from '../core/report/report';
-import type { Report, SetupReport } from '../core/report/types';
+import { assembleReport, type LitSetup } from '../core/report/report';
+import type { Report } from '../core/report/types';
 import type { HeldModels } from './holdModels';
 
 /**
@@ -17,7 +17,7 @@ export async function readSideBySide(
   cores: number,
   tell: (done: number, of: number) => void,
 ): Promise<Report> {
-  const reports: SetupReport[] = [];
+  const reports: LitSetup[] = [];
   let next = 0;
   let done = 0;
   const workers = Array.from({ length: Math.min(cores, places.length) }, () => {
@@ -42,9 +42,9 @@ export async function readSideBySide(
 }
 
 /** What a worker says of the setup at a place in the plan. */
-function answerOf(worker: Worker, place: number): Promise<SetupReport> {
+function answerOf(worker: Worker, place: number): Promise<LitSetup> {
   return new Promise((resolve, reject) => {
-    const onMessage = (report: SetupReport): void => {
+    const onMessage = (report: LitSetup): void => {
       worker.off('error', onError);
       resolve(report);
     };

@@ -1,3 +1,4 @@
+import { anyOf } from '../core/plan/schema/texts';
 import type { CommandRule, OptionRule } from './commands';
 import { CommandFault } from './fault';
 import { spelledOption } from './help';
@@ -5,6 +6,8 @@ import { spelledOption } from './help';
 /** The words of one command, sorted out. */
 export interface Words {
   readonly planFile: string;
+  /** The second file of a command that reads two; an empty text where it reads one. */
+  readonly second: string;
   /** Whether an option was given. */
   readonly has: (name: string) => boolean;
   /** The value of an option, null where it was not given. */
@@ -49,14 +52,26 @@ export function sortWords(command: CommandRule, words: readonly string[]): Words
   }
   const rivals = (command.oneOf ?? NONE).filter((name) => given.has(name));
   if (rivals.length > 1) throw new CommandFault(`Give either --${rivals.join(' or --')}, not both.`);
-  if (files.length === 0) throw new CommandFault(`Name a plan: standclear ${command.name} PLAN.`);
-  if (files.length > 1) {
+  if (command.needsOne && rivals.length === 0) {
+    const choice = command.options.filter(({ name }) => command.oneOf?.includes(name)).map(spelledOption);
+    throw new CommandFault(`standclear ${command.name} wants ${anyOf(choice)}.`);
+  }
+  if (files.length === 0)
     throw new CommandFault(
-      `standclear ${command.name} reads one plan, found ${files.map((file) => JSON.stringify(file)).join(', ')}.`,
+      `Name a ${command.reads ? 'file' : 'plan'}: standclear ${command.name} ${command.reads ?? 'PLAN'}.`,
+    );
+  const most = command.files ?? 1;
+  if (files.length < most) {
+    throw new CommandFault(`standclear ${command.name} reads two plans: ${command.reads ?? 'PLAN'}.`);
+  }
+  if (files.length > most) {
+    throw new CommandFault(
+      `standclear ${command.name} reads ${most === 1 ? 'one plan' : 'two plans'}, found ${files.map((file) => JSON.stringify(file)).join(', ')}.`,
     );
   }
   return {
     planFile: files[0],
+    second: files[1] ?? '',
     has: (name) => given.has(name),
     valueOf: (name) => given.get(name)?.[0] ?? null,
     valuesOf: (name) => given.get(name) ?? NONE,
@@ -64,7 +79,9 @@ export function sortWords(command: CommandRule, words: readonly string[]): Words
 }
 
 function ruleOf(command: CommandRule, word: string, name: string): OptionRule {
-  const option = word.startsWith('--') ? command.options.find((rule) => rule.name === name) : undefined;
+  const option = command.options.find((rule) =>
+    word.startsWith('--') ? rule.name === name : rule.short === name,
+  );
   if (option) return option;
   const known = command.options.map((rule) => `--${rule.name}`).join(', ');
   throw new CommandFault(

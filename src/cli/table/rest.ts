@@ -16,7 +16,7 @@ export function hasRow({ verdict, wish, kind }: ItemReport): boolean {
 export function restLines(items: readonly ItemReport[], width: number): string[] {
   const rest = items.filter((item) => !hasRow(item));
   const inFrame = rest.filter(({ verdict }) => verdict === 'showing' || verdict === 'mirrored').sort(byWorst);
-  const counts = (['clear', 'covered', 'close'] as const)
+  const counts = (['clear', 'lost in the dark', 'covered', 'close'] as const)
     .map((verdict) => ({ verdict, count: rest.filter((item) => item.verdict === verdict).length }))
     .filter(({ count }) => count > 0)
     .map(({ verdict, count }) => `${count} ${verdict}`);

@@ -19,6 +19,7 @@ beforeAll(() => {
   save('odd.plan.json', { ...roof, ground: { ...roof.ground, wetness: 'soaked' }, colour: 'red' });
   save('twice.plan.json', { ...roof, beats: [...roof.beats, roof.beats[0]] });
   save('bare.plan.json', { ...roof, setups: [] });
+  save('deckless.plan.json', { ...roof, pieces: roof.pieces.slice(1) });
   save('evil.plan.json', {
     ...roof,
     title: 'a\u001b[2J',
@@ -51,7 +52,7 @@ async function refusal(...words: string[]): Promise<string> {
 describe('says in one line what is wrong and answers 2', () => {
   test.each([
     [[], 'Name a command. Type standclear --help'],
-    [['reprot'], 'There is no command "reprot": standclear knows report, check, export.'],
+    [['reprot'], 'There is no command "reprot": standclear knows report, check, export, open, clear'],
     [['report'], 'Name a plan: standclear report PLAN.'],
     [['report', '@none.plan.json'], 'Cannot read "/none.plan.json": there is no such file or folder.'],
     [['report', '@notes.txt/deeper'], 'part of that path is a file, not a folder.'],
@@ -69,7 +70,7 @@ describe('says in one line what is wrong and answers 2', () => {
     [['check', '@twice.plan.json'], 'Beat "Start": found the id "start", which "Start" has too'],
     [
       ['report', '@roof.plan.json', '--setup', 'crane'],
-      'There is no setup "crane": this plan has master, single, still.',
+      'There is no setup "crane": this plan has A (master), B (single), C (still).',
     ],
     [['check', '@bare.plan.json', '--setup', 'a'], 'There is no setup "a": this plan has no setups.'],
     [['report', '@roof.plan.json', '--at', 'NaN'], '--at: "NaN" is not a number of seconds'],
@@ -83,16 +84,63 @@ describe('says in one line what is wrong and answers 2', () => {
       '--at -1 lies outside: setup master covers 0 to 2 s, setup single',
     ],
     [['report', '@roof.plan.json', '--frames'], 'Unknown option "--frames"'],
-    [['export', '@roof.plan.json'], 'standclear export wants --glb OUT.'],
+    [
+      ['export', '@roof.plan.json'],
+      'standclear export wants --glb OUT, --usda OUT, --usdz OUT, --fdl OUT or --zip OUT.',
+    ],
     [
       ['export', '@roof.plan.json', '--glb', '@no-folder/roof.glb'],
       'Cannot write "/no-folder/roof.glb": there is no such',
     ],
+    [['export', '@roof.plan.json', '--usda', '@a', '--zip', '@b'], 'Give either --usda or --zip, not both.'],
     [['export', '@roof.plan.json', '--glb', '@a-folder'], 'Cannot write "/a-folder": it is a folder.'],
     [['export', '@roof.plan.json', '--glb', '@roof.plan.json'], '--glb names the plan itself'],
     [
       ['export', '@roof.plan.json', '--glb', '@o.glb', '--at', '3'],
       '--at 3 lies outside: the action runs from 0 to 2 s.',
+    ],
+    [['solve', '@roof.plan.json'], 'standclear solve wants --out OUT.'],
+    [['solve', '@roof.plan.json', '-o', '@roof.plan.json'], '--out names the plan itself'],
+    [['solve', '@roof.plan.json', '-x', '@o.plan.json'], 'Unknown option "-x"'],
+    [
+      ['solve', '@bare.plan.json', '-o', '@o.plan.json'],
+      'This plan has no setups: there is nothing to stay clear of.',
+    ],
+    [
+      ['solve', '@roof.plan.json', '-o', '@o.plan.json', '--move', 'stand-in,ghost'],
+      'There is no item “ghost” in this plan.',
+    ],
+    [
+      ['solve', '@roof.plan.json', '-o', '@o.plan.json', '--stops', 'few'],
+      '--stops: found "few", expected a number from 0 to 20.',
+    ],
+    [['clear', '@roof.plan.json'], 'standclear clear wants --height METRES.'],
+    [['clear', '@bare.plan.json', '--height', '2'], 'This plan has no setups: expected at least one.'],
+    [
+      ['clear', '@deckless.plan.json', '--height', '2'],
+      'This plan has no deck that something could stand on.',
+    ],
+    [['clear', '@roof.plan.json', '--height', 'tall'], '--height: "tall" is not a length'],
+    [
+      ['clear', '@roof.plan.json', '--height', '0'],
+      'The height of a stand: found 0 m, expected more than 0 and at most 30 m.',
+    ],
+    [['clear', '@roof.plan.json', '--height', '31'], 'The height of a stand: found 31 m, expected'],
+    [
+      ['clear', '@roof.plan.json', '--height', '2', '--setups', 'A,Q'],
+      'There is no setup "Q": this plan has A (master), B (single), C (still).',
+    ],
+    [
+      ['clear', '@roof.plan.json', '--height', '2', '--step', '0'],
+      'The side of a square: found 0 m, expected at least 0.05 m.',
+    ],
+    [
+      ['clear', '@roof.plan.json', '--height', '2', '--png', '@a-folder'],
+      'Cannot write "/a-folder": it is a folder.',
+    ],
+    [
+      ['clear', '@roof.plan.json', '--height', '2', '--png', '@roof.plan.json'],
+      '--png names the plan itself',
     ],
   ] as const)('standclear %j', async (words, message) => {
     expect(await refusal(...words)).toContain(message);
@@ -109,7 +157,7 @@ describe('says in one line what is wrong and answers 2', () => {
 
   test.skipIf(!existsSync('/dev/zero'))('gives up on a file without an end', async () => {
     expect(await refusal('check', '/dev/zero')).toBe(
-      'standclear: "/dev/zero" has more than 67108864 bytes, expected a plan.\n',
+      'standclear: "/dev/zero" has more than 67108864 bytes, expected a plan file.\n',
     );
   });
 

@@ -34,8 +34,8 @@ describe('sortWords', () => {
     [report, ['p', '--json', '--csv'], 'Give either --json or --csv, not both.'],
     [report, [], 'Name a plan: standclear report PLAN.'],
     [report, ['a', 'b'], 'standclear report reads one plan, found "a", "b".'],
-    [check, ['p', '--at', '1'], 'Unknown option "--at": standclear check knows --setup.'],
-    [exporting, ['p'], 'standclear export wants --glb OUT.'],
+    [check, ['p', '--at', '1'], 'Unknown option "--at": standclear check knows --setup, --strict.'],
+    [exporting, ['p'], 'standclear export wants --glb OUT, --usda OUT, --usdz OUT, --fdl OUT or --zip OUT.'],
   ] as const)('%#: says what is wrong', (command, words, message) => {
     expect(() => sortWords(command, words)).toThrow(message);
   });
@@ -44,10 +44,13 @@ describe('sortWords', () => {
 describe('help', () => {
   test('is made from the table of commands', () => {
     expect(usageOf(report)).toBe('standclear report PLAN [--json|--csv] [--setup ID] [--at SECONDS]');
-    expect(usageOf(check)).toBe('standclear check PLAN [--setup ID]');
-    expect(usageOf(exporting)).toBe('standclear export PLAN --glb OUT [--at SECONDS]');
+    expect(usageOf(check)).toBe('standclear check PLAN [--setup ID] [--strict]');
+    expect(usageOf(exporting)).toBe(
+      'standclear export PLAN (--glb OUT|--usda OUT|--usdz OUT|--fdl OUT|--zip OUT) [--at SECONDS]',
+    );
     for (const command of COMMANDS) {
-      expect(help()).toContain(usageOf(command));
+      // A long one goes on in a second line.
+      expect(help().replaceAll('\n      [', ' [')).toContain(usageOf(command));
       for (const option of command.options) expect(help()).toContain(option.summary);
     }
   });
