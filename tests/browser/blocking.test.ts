@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { whereabouts } from '../../src/core/form/figure/whereabouts';
 import type { Mark } from '../../src/core/plan/schema/cast';
 import type { Plan } from '../../src/core/plan/schema/plan';
+import { parseLength } from '../../src/core/units/lengths';
 import { DEMO, readPlan } from '../plans/readPlan';
 import { seriousViolations } from './axe';
 import { openPage, screenshot } from './harness';
@@ -17,6 +18,8 @@ const BEFORE = [withoutPicture, withoutReports];
 const demo = readPlan(DEMO);
 const markOf = (plan: Plan, performerId: string, markId: string): Mark | undefined =>
   plan.cast.find(({ id }) => id === performerId)?.marks.find(({ id }) => id === markId);
+const cuesOf = (plan: Plan, id: string): readonly unknown[] =>
+  plan.gear.flatMap((gear) => (gear.id === id && 'cues' in gear ? (gear.cues ?? []) : []));
 const secondsOf = (plan: Plan): readonly number[] => plan.beats.map(({ atSeconds }) => atSeconds);
 
 const thing = (page: Page, key: string): Locator => page.locator(`[data-thing="${key}"]`);
@@ -26,8 +29,8 @@ const panel = (page: Page): Locator => page.locator('.blocking-panel');
 const clock = async (page: Page): Promise<number> =>
   Number.parseFloat((await page.locator('.blocking-tools .clock').textContent()) ?? '');
 
-async function openBlocking(theme: 'day' | 'night' = 'night'): Promise<Page> {
-  const page = await openPage({ width: 1440, height: 900, theme, before: BEFORE });
+async function openBlocking(): Promise<Page> {
+  const page = await openPage({ width: 1440, height: 900, before: BEFORE });
   await page.keyboard.press('2');
   await page.locator('.times').waitFor();
   return page;
@@ -62,7 +65,7 @@ async function dragTo(page: Page, key: string, seconds: number, modifier?: 'Alt'
   if (modifier) await page.keyboard.up(modifier);
 }
 
-test('a mark is dragged to a beat and the end of a hold onto a second, each one step', async () => {
+test('by mouse: marks, holds, beats, spans and cues are dragged, each one step, and Escape leaves all as it was', async () => {
   const page = await openBlocking();
   await dragTo(page, 'mark vera v3', 13.2);
   await eventually(async () => markOf(await keptPlan(page), 'vera', 'v3')?.beat).toBe('closer');
@@ -73,10 +76,8 @@ test('a mark is dragged to a beat and the end of a hold onto a second, each one 
   await dragTo(page, 'hold vera v2', 12.1);
   await eventually(() => valueNow(thing(page, 'hold vera v2'))).toBe(12);
   await eventually(async () => markOf(await keptPlan(page), 'vera', 'v2')?.holdSeconds).toBe(3);
-});
 
-test('a beat that is dragged with Shift, or with ripple on, takes along all that comes after', async () => {
-  const page = await openBlocking();
+  // A beat that is dragged with Shift takes along all that comes after.
   await dragTo(page, 'beat turn', 30, 'Shift');
   await eventually(async () => secondsOf(await keptPlan(page))).toEqual([
     0, 5, 9, 14, 18, 22, 26, 30, 33, 38,
@@ -88,10 +89,8 @@ test('a beat that is dragged with Shift, or with ripple on, takes along all that
   await page.getByRole('button', { name: 'ripple', exact: true }).click();
   await dragTo(page, 'beat cross', 36);
   await eventually(async () => secondsOf(await keptPlan(page)).slice(-2)).toEqual([36, 41]);
-});
+  await page.keyboard.press('Control+z');
 
-test('the span of a setup ends at another beat, and Escape in the middle of a drag leaves all as it was', async () => {
-  const page = await openBlocking();
   await page.locator('.timeline').evaluate((each) => each.scrollTo(0, 160));
   await dragTo(page, 'span wide to', 22.4);
   await eventually(async () => (await keptPlan(page)).setups[0]?.span.to).toBe('ring');
@@ -105,6 +104,160 @@ test('the span of a setup ends at another beat, and Escape in the middle of a dr
   await page.keyboard.press('Escape');
   await page.mouse.up();
   await eventually(() => valueNow(thing(page, 'span wide to'))).toBe(22);
+
+  // The sign is put out at a moment, and goes on a beat with its fade.
+  const sign = thing(page, 'lamp sign');
+  await sign.scrollIntoViewIfNeeded();
+  await sign.click();
+  await page.getByRole('button', { name: 'fields', exact: true }).click();
+  // By its key: what is being read may push the panel along between a press and its release.
+  await panel(page).getByRole('button', { name: 'Add a cue at the playhead' }).press('Enter');
+  await thing(page, 'cue sign 0').waitFor();
+  await dragTo(page, 'cue sign 0', 18.2);
+  await eventually(async () => cuesOf(await keptPlan(page), 'sign')).toEqual([
+    { atSeconds: 0, beat: 'face', dim: 0, fadeSeconds: 2 },
+  ]);
+  await panel(page).getByRole('textbox', { name: 'dims to' }).fill('5');
+  await panel(page).getByRole('textbox', { name: 'dims to' }).press('Enter');
+  await thing(page, 'fade sign 0').focus();
+  await page.keyboard.press('Shift+ArrowRight');
+  await eventually(async () => cuesOf(await keptPlan(page), 'sign')).toEqual([
+    { atSeconds: 0, beat: 'face', dim: 0.05, fadeSeconds: 3 },
+  ]);
+  await screenshot(page, 'blocking-cue');
+  await page.keyboard.press('Delete');
+  await eventually(async () => cuesOf(await keptPlan(page), 'sign')).toEqual([]);
+});
+
+test('a flicker ends on one beat and begins again on another, by buttons and fields, each one step', async () => {
+  const page = await openBlocking();
+  const sign = thing(page, 'lamp sign');
+  await sign.scrollIntoViewIfNeeded();
+  await sign.click();
+  await page.getByRole('button', { name: 'fields', exact: true }).click();
+  const ragged = page.locator('[data-lane="sign"] path.flickers');
+  const widths = () =>
+    ragged.evaluate((each) =>
+      [...(each.getAttribute('d') ?? '').matchAll(/M([\d.]+) [\d.]+H([\d.]+)/g)].map(
+        ([, from, to]) => Number(to) - Number(from),
+      ),
+    );
+  const [whole = 0] = await widths();
+  expect(whole).toBeGreaterThan(200);
+
+  // The playhead is on the beat at 9 s: there it ends.
+  await panel(page).getByRole('button', { name: 'Begin or end its flicker at the playhead' }).press('Enter');
+  await thing(page, 'cue sign 0').waitFor();
+  await eventually(async () => cuesOf(await keptPlan(page), 'sign')).toEqual([
+    { atSeconds: 0, beat: 'stop', fadeSeconds: 0, flickers: false },
+  ]);
+  await eventually(() => widths().then(([first = 0]) => first / whole)).toBeCloseTo(9 / 43, 1);
+  expect(await panel(page).getByRole('textbox', { name: 'dims to' }).inputValue()).toBe('');
+  expect(await panel(page).getByRole('textbox', { name: 'fades over' }).count()).toBe(0);
+  // A cue changes one of the two: what it dims to comes first where its flicker is to stay.
+  await panel(page).getByRole('textbox', { name: 'dims to' }).fill('40');
+  await panel(page).getByRole('textbox', { name: 'dims to' }).press('Enter');
+  await panel(page).getByRole('textbox', { name: 'fades over' }).waitFor();
+
+  await page.getByRole('slider', { name: 'Playhead' }).focus();
+  await page.keyboard.press('Control+ArrowRight');
+  await page.keyboard.press('Control+ArrowRight');
+  await eventually(() => clock(page)).toBe(18);
+  await panel(page)
+    .getByRole('button', { name: /^All of / })
+    .click();
+  await panel(page).getByRole('button', { name: 'Begin or end its flicker at the playhead' }).press('Enter');
+  await eventually(async () => cuesOf(await keptPlan(page), 'sign')).toEqual([
+    { atSeconds: 0, beat: 'stop', dim: 0.4, fadeSeconds: 0, flickers: false },
+    { atSeconds: 0, beat: 'face', fadeSeconds: 0, flickers: true },
+  ]);
+  await eventually(() => widths().then((all) => all.length)).toBe(2);
+  await sign.scrollIntoViewIfNeeded();
+  expect(await sign.getAttribute('aria-label')).toMatch(
+    /flickers from 0\.0\u00a0s to 9\.0\u00a0s and from 18\.0\u00a0s on$/,
+  );
+  await screenshot(page, 'blocking-flicker');
+  expect(await seriousViolations(page)).toEqual([]);
+
+  // The cue's own field has it end there too; undo takes back one step at a time.
+  await thing(page, 'cue sign 1').click();
+  await panel(page).getByRole('combobox', { name: 'its flicker' }).selectOption({ label: 'ends' });
+  await eventually(() => widths().then((all) => all.length)).toBe(1);
+  await page.keyboard.press('Escape');
+  await page.keyboard.press('Control+z');
+  await eventually(() => widths().then((all) => all.length)).toBe(2);
+  await page.keyboard.press('Control+z');
+  await eventually(async () => cuesOf(await keptPlan(page), 'sign').length).toBe(1);
+});
+
+test('the scale grows and shrinks about the playhead, by mouse and by key, and all of it comes back', async () => {
+  const page = await openBlocking();
+  const spread = async (): Promise<number> => (await pixelAt(page, 40)) - (await pixelAt(page, 0));
+  const head = async (): Promise<number> =>
+    (await page.locator('.playhead-line').boundingBox())?.x ?? Number.NaN;
+  const pane = await page.locator('.timeline').boundingBox();
+  if (!pane) throw new Error('the timeline is not drawn');
+  const [first, at] = [await spread(), await head()];
+  const nearer = page.getByRole('button', { name: 'Nearer', exact: true });
+  const farther = page.getByRole('button', { name: 'Farther', exact: true });
+  await nearer.click();
+  await eventually(spread).toBeCloseTo(1.6 * first, -0.5);
+  // The playhead, at 9 s, stays under the eye.
+  await eventually(async () => Math.abs((await head()) - at)).toBeLessThan(2);
+  await nearer.focus();
+  await page.keyboard.press('Enter');
+  await eventually(spread).toBeCloseTo(1.6 * 1.6 * first, -0.5);
+  await page.keyboard.press('Space');
+  await eventually(spread).toBeCloseTo(1.6 ** 3 * first, -1);
+  expect(Math.abs((await head()) - at)).toBeLessThan(2);
+  expect(await head()).toBeGreaterThan(pane.x);
+  expect(await head()).toBeLessThan(pane.x + pane.width);
+  // The line of the playhead still is where the clock says, and the ruler has finer numbers.
+  expect(Math.abs((await head()) + 1 - (await pixelAt(page, await clock(page))))).toBeLessThan(2);
+
+  await farther.click();
+  await eventually(spread).toBeCloseTo(1.6 * 1.6 * first, -0.5);
+  await farther.focus();
+  await page.keyboard.press('Enter');
+  await eventually(spread).toBeCloseTo(1.6 * first, -0.5);
+  await nearer.click();
+  await page.getByRole('button', { name: 'All of it', exact: true }).click();
+  await eventually(spread).toBeCloseTo(first, -0.5);
+  // It goes no farther than all of it.
+  await farther.click();
+  await eventually(spread).toBeCloseTo(first, -0.5);
+});
+
+test('walks say how far and how many seconds, in metres or in feet as lengths are set', async () => {
+  const page = await openBlocking();
+  await page.getByRole('button', { name: 'Nearer', exact: true }).click();
+  const walks = () => page.locator('.lane.of-performer .lettering.under').allTextContents();
+  await eventually(async () =>
+    (await walks()).some((text) => /\d m in \d+\.\d+ s/.test(text.replaceAll('\u00a0', ' '))),
+  ).toBe(true);
+  const metric = await walks();
+  const seconds = (text: string): string | undefined => / in ([\d.]+)\u00a0s/.exec(text)?.[1];
+  await page.getByRole('button', { name: 'ft-in', exact: true }).click();
+  const FEET = /(?:\d+′\u00a0)?[\d¼½¾]+″/;
+  await eventually(async () => (await walks()).filter((text) => FEET.test(text)).length).toBeGreaterThan(2);
+  const feet = await walks();
+  expect(feet.length).toBe(metric.length);
+  let compared = 0;
+  for (const [k, text] of metric.entries()) {
+    const [, metres] = /([\d.]+)\u00a0m/.exec(text) ?? [];
+    const [own] = FEET.exec(feet[k] ?? '') ?? [];
+    if (metres === undefined || own === undefined) continue;
+    const read = parseLength(own, 'ft-in');
+    // Metres are said to a tenth, feet to a quarter of an inch.
+    expect(Math.abs((read.ok ? read.value : Number.NaN) - Number(metres))).toBeLessThan(0.06);
+    const [said, saidInFeet] = [seconds(text), seconds(feet[k] ?? '')];
+    if (said !== undefined && saidInFeet !== undefined) {
+      expect(saidInFeet).toBe(said);
+      compared += 1;
+    }
+  }
+  expect(compared).toBeGreaterThan(1);
+  await screenshot(page, 'blocking-feet');
 });
 
 test('by keys: a beat is added at the playhead, named in its place, nudged, and taken out', async () => {
@@ -193,6 +346,22 @@ test('ready moves are shown before they are done; a pass and a line are set; all
   }).toBeCloseTo(0.6, 2);
   await page.keyboard.press('Control+z');
   await eventually(async () => markOf(await keptPlan(page), 'vera', 'v3')?.faces).toBeUndefined();
+
+  // A point that somebody faces is picked on the roof: Escape leaves it, the arrows and Enter take it.
+  await thing(page, 'mark nuno n3').click();
+  await panel(page).getByRole('combobox', { name: 'faces', exact: true }).selectOption({ label: 'a point' });
+  const faced = async () => (await keptPlan(page)).cast[0]?.marks[2]?.faces;
+  await eventually(faced).toMatchObject({ point: [expect.anything(), expect.anything(), expect.anything()] });
+  const first = await faced();
+  const pick = panel(page).getByRole('button', { name: /^Pick it on the roof/ });
+  await pick.click();
+  await page.keyboard.press('Escape');
+  await pick.click();
+  await page.keyboard.press('ArrowRight');
+  await page.keyboard.press('Enter');
+  await pick.waitFor();
+  await eventually(faced).not.toEqual(first);
+  await page.locator('.lane-name').getByRole('button', { name: /^Vera/ }).click();
 
   // What is only shown is gone when it is left.
   await panel(page).getByText('Circle', { exact: true }).click();
@@ -300,14 +469,22 @@ test('on a phone a mark is tapped and dragged by a finger, its fields stand belo
   expect(await seriousViolations(page)).toEqual([]);
 });
 
-test.each(['night', 'day'] as const)('by %s nobody trips over the timeline and its fields', async (theme) => {
-  const page = await openBlocking(theme);
-  await screenshot(page, `blocking-${theme}`);
+test('by night and by day nobody trips over the timeline and its fields', async () => {
+  const page = await openBlocking();
+  const tripsNobody = async (): Promise<void> => {
+    for (const colorScheme of ['light', 'dark'] as const) {
+      // Colours are measured: none may be on its way.
+      await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+      expect([colorScheme, await seriousViolations(page)]).toEqual([colorScheme, []]);
+    }
+  };
   await thing(page, 'mark vera v2').dblclick();
   await panel(page).getByText('Vera, mark V2').waitFor();
-  expect(await seriousViolations(page)).toEqual([]);
+  await tripsNobody();
+  await screenshot(page, 'blocking-night');
   await page.locator('.lane-name').getByRole('button', { name: /^Nuno/ }).click();
   await panel(page).getByText('Come from a corner').click();
-  await screenshot(page, `blocking-fields-${theme}`);
-  expect(await seriousViolations(page)).toEqual([]);
+  await tripsNobody();
+  await page.emulateMedia({ colorScheme: 'light' });
+  await screenshot(page, 'blocking-fields-day');
 });

@@ -1,10 +1,9 @@
-import type { PNG } from 'pngjs';
 import { expect, test } from 'vitest';
 import { blurMm } from '../../src/core/optics/focus';
-import { FILM } from '../../src/scene/picture/develop';
 import { BULBS, smallBulbs } from '../plans/smallBulbs';
 import { withFolder } from './chosenFolder';
 import { openPage } from './harness';
+import { lightAt } from './picture';
 import { savedStills } from './savedStills';
 import { withoutDemo } from './withoutDemo';
 import { withoutReports } from './withoutReports';
@@ -25,16 +24,6 @@ function fullPictureBlurred(): void {
   if (location.protocol === 'about:') return;
   localStorage.setItem('standclear.picture', 'full');
   localStorage.setItem('standclear.shows', 'only blur');
-}
-
-/** The light of a pixel in picture values, 0.18 for middle grey: the code value back through the film's curve. */
-function lightAt({ data, width }: PNG, x: number, y: number): number {
-  const code = data[(y * width + x) * 4 + 1] / 255;
-  const print = code <= 0.04045 ? code / 12.92 : ((code + 0.055) / 1.055) ** 2.4;
-  const grey = 0.18 ** FILM.contrast;
-  const white = FILM.white ** FILM.contrast;
-  const slope = (grey / 0.18 - white) / (grey - white);
-  return ((print * white * (1 - slope)) / (1 - print * slope)) ** (1 / FILM.contrast);
 }
 
 /**

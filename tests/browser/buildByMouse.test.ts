@@ -7,21 +7,13 @@ import {
   dimensionWords,
   eventually,
   pixelOf,
+  pressAt,
   savedPlan,
   sizeOfDeck,
 } from './building';
 import { openPage, screenshot } from './harness';
 
-type Place = readonly [number, number];
-
 const drawn = (page: Page, name: RegExp) => page.locator('.sheet-drawing').getByRole('button', { name });
-
-async function press(page: Page, place: Place): Promise<void> {
-  const { x, y } = await pixelOf(page, place);
-  await page.mouse.move(x, y, { steps: 3 });
-  await page.mouse.down();
-  await page.mouse.up();
-}
 
 /** Drags from one place of the page to another by steps, as a hand does. */
 async function drag(
@@ -63,12 +55,12 @@ test('a roof from nothing to a clear frame by a mouse alone', async () => {
   // The deck, corner by corner, and back to the first one.
   await page.getByRole('button', { name: 'deck', exact: true }).click();
   await page.locator('.strokes.picked').waitFor({ state: 'attached' });
-  await press(page, [-6, -4]);
-  await press(page, [6, -4]);
-  await press(page, [6, 4]);
-  await press(page, [-6, 4]);
+  await pressAt(page, [-6, -4]);
+  await pressAt(page, [6, -4]);
+  await pressAt(page, [6, 4]);
+  await pressAt(page, [-6, 4]);
   await eventually(() => page.locator('.drafting .draft-post').count()).toBe(4);
-  await press(page, [-6, -4]);
+  await pressAt(page, [-6, -4]);
   await eventually(() => dimensionWords(page)).toEqual(
     expect.arrayContaining(['12.00\u00a0m', '8.00\u00a0m']),
   );
@@ -93,7 +85,7 @@ test('a roof from nothing to a clear frame by a mouse alone', async () => {
 
   await page.getByRole('button', { name: 'man', exact: true }).click();
   await page.locator('.strokes.picked').waitFor({ state: 'attached' });
-  await press(page, [0, -1]);
+  await pressAt(page, [0, -1]);
   await drawn(page, /^Man 1, performer/).waitFor({ state: 'attached' });
   await page.getByRole('button', { name: 'Put it down' }).last().click();
 

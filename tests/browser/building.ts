@@ -38,6 +38,22 @@ export async function pixelOf(
   return { x: box.x + left + x * perMetre, y: box.y + top + z * perMetre };
 }
 
+/** Presses a place on the roof, metres, with the mouse. */
+export async function pressAt(page: Page, spot: readonly [number, number]): Promise<void> {
+  const { x, y } = await pixelOf(page, spot);
+  await page.mouse.move(x, y, { steps: 3 });
+  await page.mouse.down();
+  await page.mouse.up();
+}
+
+/** Runs in the page before its own code: on a crowded roof a test knows with the grid alone where the hand comes to rest. */
+export function onGridAlone(): void {
+  // An empty document before the page's own keeps nothing.
+  if (location.origin === 'null') return;
+  for (const name of ['edges', 'points', 'inLine', 'distances'])
+    localStorage.setItem(`standclear.snap-${name}`, 'off');
+}
+
 /** The words of the deck's two dimension lines. */
 export const dimensionWords = (page: Page): Promise<readonly string[]> =>
   page.locator('.dimensions text').allTextContents();

@@ -5,7 +5,7 @@ import { textsOf } from '../plans/pngTexts';
 import { smallRoof } from '../unit/smallRoof';
 import { folderIn, withFolder } from './chosenFolder';
 import { openPage } from './harness';
-import { openPlanFile } from './savedStills';
+import { openPlan } from './plainFiles';
 import { withoutDemo } from './withoutDemo';
 import { withoutReports } from './withoutReports';
 
@@ -29,7 +29,7 @@ test(
     const [, , still] = roof.setups;
     // Low frames have few pixels: without a graphics card each of them takes its time.
     const setups = ['one', 'two', 'three'].map((id) => ({ ...still, id, label: `Still ${id}`, delivery: 5 }));
-    await openPlanFile(page, { ...roof, title: 'Three stills', setups });
+    await openPlan(page, { ...roof, title: 'Three stills', setups });
     await press(page, 'contact sheet');
 
     // The permission goes after the first: the sentence says what is there and why the rest is not.

@@ -2,7 +2,7 @@ import type { Locator } from 'playwright-core';
 import { PNG } from 'pngjs';
 import { expect, test } from 'vitest';
 import { openPage, screenshot } from './harness';
-import { brightness, untilStill } from './picture';
+import { brightness, style, untilStill } from './picture';
 
 /** Without a graphics card a page may take its time. */
 const PATIENT = { timeout: 240_000 };
@@ -31,9 +31,7 @@ test(
   'four panes each show their own setup, as it is seen alone, and nothing is drawn once they rest',
   async () => {
     const page = await openPage({ width: 1000, height: 640 });
-    await page.addStyleTag({
-      content: '.picture svg, .pane-choose, .toast, .hint { opacity: 0 !important }',
-    });
+    await style(page, '.picture svg, .pane-choose, .toast, .hint { opacity: 0 !important }');
     await page.getByRole('button', { name: 'four up' }).click();
     await untilStill(page);
     const panes = page.locator('.pane figure.picture');

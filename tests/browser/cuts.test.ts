@@ -1,9 +1,9 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import type { Plan } from '../../src/core/plan/schema/plan';
-import { serialisePlan } from '../../src/core/plan/serialise';
 import { keyedFace, keyOn } from '../plans/keyedFace';
 import { seriousViolations } from './axe';
+import { dropPlan } from './dropping';
 import { openPage, screenshot } from './harness';
 import { keptPlan } from './keptPlan';
 import { withoutPicture } from './withoutPicture';
@@ -19,18 +19,6 @@ const press = (page: Page, name: string | RegExp): Promise<void> =>
   page.getByRole('button', { name, exact: true }).click();
 const finding = (page: Page, text: string) => page.locator('.continuity li button', { hasText: text });
 const glass = (page: Page) => page.locator('.frame-pane .glass');
-
-async function drop(page: Page, plan: Plan): Promise<void> {
-  await page.evaluate(
-    ([text]) => {
-      const dataTransfer = new DataTransfer();
-      dataTransfer.items.add(new File([text ?? ''], 'keyed.plan.json'));
-      window.dispatchEvent(new DragEvent('drop', { dataTransfer, bubbles: true, cancelable: true }));
-    },
-    [serialisePlan(plan)],
-  );
-  await page.locator('.top h2', { hasText: new RegExp(`^${plan.title}$`) }).waitFor();
-}
 
 /** A wide and a second setup for which Vera was turned and the lamp was not. */
 function flipped(): Plan {
@@ -136,7 +124,7 @@ test(
   async () => {
     const page = await openPage({ width: 1440, height: 900, before: withoutPicture });
     const plan = flipped();
-    await drop(page, plan);
+    await dropPlan(page, plan);
     await card(page, 'B').click();
     const turn = page.getByRole('button', { name: /^Turn the key \d+° to camera (left|right) about Vera$/ });
     await turn.waitFor();

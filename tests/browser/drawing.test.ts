@@ -1,5 +1,6 @@
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { onGridAlone, pixelOf } from './building';
 import { openPage, screenshot } from './harness';
 import { withoutPicture } from './withoutPicture';
 import { withoutReports } from './withoutReports';
@@ -7,28 +8,7 @@ import { withoutReports } from './withoutReports';
 /** Without a graphics card a page may take its time to draw. */
 const eventually = <Value>(read: () => Promise<Value>) => expect.poll(read, { timeout: 30_000 });
 
-/** The demo night is crowded: with the grid and right angles alone a test knows where the hand comes to rest. */
-const onGridAlone = (): void => {
-  // An empty document before the page's own keeps nothing.
-  if (location.origin === 'null') return;
-  for (const name of ['edges', 'points', 'inLine', 'distances'])
-    localStorage.setItem(`standclear.snap-${name}`, 'off');
-};
 const DESK = { width: 1440, height: 900, before: [onGridAlone, withoutPicture, withoutReports] };
-
-/** Where a place on the roof, metres, is on the page. */
-async function pixelOf(page: Page, [x, z]: readonly [number, number]): Promise<{ x: number; y: number }> {
-  const drawing = page.locator('.sheet-drawing');
-  const transform = await drawing.locator('.to-scale').first().getAttribute('transform');
-  const numbers = /translate\((\S+) (\S+)\) scale\((\S+)\)/
-    .exec(transform ?? '')
-    ?.slice(1)
-    .map(Number);
-  const box = await drawing.boundingBox();
-  if (!numbers || !box) throw new Error('the roof is not drawn');
-  const [left = 0, top = 0, perMetre = 0] = numbers;
-  return { x: box.x + left + x * perMetre, y: box.y + top + z * perMetre };
-}
 
 async function moveTo(page: Page, x: number, z: number): Promise<void> {
   const at = await pixelOf(page, [x, z]);

@@ -20,6 +20,12 @@ export interface PageOptions {
   readonly address?: string;
   /** Runs in the page before anything of its own, to make a browser that lacks something. */
   readonly before?: (() => void) | readonly (() => void)[];
+  /** Where the page is served; the built page of all tests where nothing is said. */
+  readonly home?: string;
+  /** Whether the page may keep itself on the device, which takes the processor from other tests. */
+  readonly keepsOffline?: boolean;
+  /** Lets scripts in that are not the page's own, for tests that bring theirs along. */
+  readonly withoutPolicy?: boolean;
 }
 
 /** What went wrong in the pages of the running test. */
@@ -33,7 +39,7 @@ let launching: Promise<Browser> | undefined;
  */
 export async function openPage(options: PageOptions = {}): Promise<Page> {
   const { width = 1280, height = 720, theme = 'night', touch = false, address = '', before } = options;
-  const home = inject('pageAddress');
+  const { home = inject('pageAddress'), keepsOffline = false, withoutPolicy = false } = options;
   launching ??= launch();
   const context = await (await launching).newContext({
     viewport: { width, height },
@@ -42,6 +48,7 @@ export async function openPage(options: PageOptions = {}): Promise<Page> {
     isMobile: touch,
     locale: 'en-GB',
     timezoneId: 'UTC',
+    bypassCSP: withoutPolicy,
   });
   contexts.push(context);
   context.setDefaultTimeout(PATIENCE_MS);
@@ -58,12 +65,18 @@ export async function openPage(options: PageOptions = {}): Promise<Page> {
       faults.push(`request to another host: ${request.url()}`);
   });
 
+  if (!keepsOffline) await context.addInitScript(withoutOfflineWorker);
   for (const script of [before ?? []].flat()) await context.addInitScript(script);
   const page = await context.newPage();
   // 'load' would wait for every module and picture; what counts is when the page itself says that it can be used.
   await page.goto(home + address, { waitUntil: 'commit' });
   await waitUntilReady(page);
   return page;
+}
+
+/** A browser that keeps no page, as an old one. */
+export function withoutOfflineWorker(): void {
+  Reflect.deleteProperty(Navigator.prototype, 'serviceWorker');
 }
 
 /** Waits for the page's own word that it can be used, and tells its errors if it never comes. */

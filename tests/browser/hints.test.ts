@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { BUILDING, eventually, pixelOf } from './building';
+import { BUILDING, eventually, pressAt } from './building';
 import { openPage, screenshot, waitUntilReady } from './harness';
 import { withoutReports } from './withoutReports';
 
@@ -69,12 +69,8 @@ test('a hint goes when its act is done, and not because another plan is opened; 
   for (const place of [
     [6, 3],
     [-6, 3],
-  ] as const) {
-    const { x, y } = await pixelOf(page, place);
-    await page.mouse.move(x, y, { steps: 2 });
-    await page.mouse.down();
-    await page.mouse.up();
-  }
+  ] as const)
+    await pressAt(page, place);
   await page.keyboard.press('e');
   await eventually(() => words(page)).toMatch(/^Pick a lamp on the Set sheet/);
   // Taken back, the deck is not asked for again.

@@ -43,7 +43,7 @@ function commandLineReport(text: string): Report {
 test('the second backlight, dragged until its sentence says clear, is clear on the command line too', async () => {
   const stand = readPlan(DEMO).gear.find((gear) => gear.id === 'stand-2');
   if (stand?.kind !== 'stand') throw new Error('the demo has no second lamp stand');
-  const page = await openPage({ width: 1440, height: 900 });
+  const page = await openPage({ width: 1280, height: 720 });
   const scale = await page.locator('.titleblock dd').last().textContent();
   const metre = 96 / 0.0254 / Number(/1\s*:\s*(\d+)/.exec(scale ?? '')?.[1]);
   const drawn = page.getByRole('button', { name: /^Lamp stand 2, stand/ });
@@ -70,7 +70,9 @@ test('the second backlight, dragged until its sentence says clear, is clear on t
   await page.keyboard.press('Enter');
   const answer = page.locator('.figure.verd');
   await answer.waitFor({ timeout: NIGHT_MS });
-  await page.getByText('Reading the night').waitFor({ state: 'detached', timeout: NIGHT_MS });
+  await page
+    .getByRole('progressbar', { name: 'Reading the night' })
+    .waitFor({ state: 'detached', timeout: NIGHT_MS });
   expect(await answer.textContent()).toContain('clear in all setups');
   await screenshot(page, 'job-cleared');
   const said = Number(/(\d+\.\d)/.exec((await answer.textContent()) ?? '')?.[1]);

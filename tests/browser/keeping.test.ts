@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { parsePlan } from '../../src/core/plan/parse';
 import { serialisePlan } from '../../src/core/plan/serialise';
 import { EMPTY_PLAN } from '../../src/desk/emptyPlan';
+import { drop } from './dropping';
 import { openPage, waitUntilReady } from './harness';
 import { shelfContents, titlesKept } from './shelfContents';
 import { withoutPicture } from './withoutPicture';
@@ -38,17 +39,6 @@ async function keptAt(page: Page, title: string, stand: string): Promise<number 
 
 const untilKeptAt = (page: Page, stand: string, at: number, title = TITLE): Promise<void> =>
   expect.poll(() => keptAt(page, title, stand), PATIENT).toBeCloseTo(at);
-
-async function dropFiles(
-  page: Page,
-  files: readonly (readonly [name: string, text: string])[],
-): Promise<void> {
-  await page.evaluate((dropped) => {
-    const dataTransfer = new DataTransfer();
-    for (const [name, text] of dropped) dataTransfer.items.add(new File([text], name));
-    window.dispatchEvent(new DragEvent('drop', { dataTransfer, bubbles: true, cancelable: true }));
-  }, files);
-}
 
 const planText = (title: string): string => serialisePlan({ ...EMPTY_PLAN, title });
 
@@ -174,7 +164,7 @@ test('a browser that refuses storage is worked in all the same, and keeps again 
   expect(await line.getByRole('button', { name: 'Save it to a file' }).isVisible()).toBe(true);
   await move(page, 'stand-1');
   // A second plan is opened, and the first is still to be had.
-  await dropFiles(page, [['second.plan.json', planText('Second night')]]);
+  await drop(page, ['second.plan.json', planText('Second night')]);
   await toast(page, 'Second night is open.').waitFor();
   await toast(page, 'Second night is open.').getByRole('button', { name: 'Undo' }).click();
   await expect.poll(() => shown(page), PATIENT).toBe(TITLE);
@@ -250,13 +240,11 @@ test('what cannot be read stays where it is, in a file and on the shelf, and the
   });
   await move(page, 'stand-1');
   await untilKeptAt(page, 'stand-1', AT['stand-1'] + STEP);
-  await dropFiles(page, [
-    ['newer.plan.json', planText('Newer').replace('"standclear": 1', '"standclear": 2')],
-  ]);
+  await drop(page, ['newer.plan.json', planText('Newer').replace('"standclear": 1', '"standclear": 2')]);
   await toast(page, 'newer.plan.json was not opened.').waitFor();
   expect(await toast(page, 'newer.plan.json').textContent()).toContain('newer Standclear');
   expect(await shown(page)).toBe(TITLE);
-  await dropFiles(page, [['film.mov', '\u0000\u0001']]);
+  await drop(page, ['film.mov', '\u0000\u0001']);
   await toast(page, 'film.mov was not opened.').waitFor();
   expect(await titlesKept(page)).toEqual([TITLE]);
 
@@ -318,10 +306,7 @@ test('several files dropped are several plans, and a file keeps its way back ove
       },
     ],
   });
-  await dropFiles(page, [
-    ['one.plan.json', planText('One')],
-    ['two.plan.json', planText('Two')],
-  ]);
+  await drop(page, ['one.plan.json', planText('One')], ['two.plan.json', planText('Two')]);
   await toast(page, 'Two is open.').waitFor();
   expect(await titlesKept(page)).toEqual(['One', 'Two']);
 

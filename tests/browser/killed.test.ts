@@ -2,6 +2,7 @@ import { setTimeout as pause } from 'node:timers/promises';
 import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, expect, inject, test } from 'vitest';
 import { parsePlan } from '../../src/core/plan/parse';
+import { withoutOfflineWorker } from './harness';
 import { OwnBrowser } from './ownBrowser';
 import { shelfContents } from './shelfContents';
 import { withoutPicture } from './withoutPicture';
@@ -39,6 +40,8 @@ async function open(context: BrowserContext): Promise<Page> {
   const page = await context.newPage();
   await page.addInitScript(withoutPicture);
   await page.addInitScript(withoutReports);
+  // Its process would be killed with the tab's.
+  await page.addInitScript(withoutOfflineWorker);
   await page.goto(inject('pageAddress'), { waitUntil: 'commit' });
   await page.locator(`[data-target="${STAND}"]`).waitFor({ state: 'attached' });
   return page;

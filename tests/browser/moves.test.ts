@@ -3,13 +3,15 @@ import { expect, test } from 'vitest';
 import { seriousViolations } from './axe';
 import { openPage } from './harness';
 import { withoutPicture } from './withoutPicture';
+import { withoutReports } from './withoutReports';
 
 /** Without a graphics card a page may take its time. */
 const eventually = <Value>(read: () => Promise<Value>) => expect.poll(read, { timeout: 30_000 });
 
-/** The demo at the panel of its first setup. */
-async function openSetup(theme: 'day' | 'night' = 'night'): Promise<Page> {
-  const page = await openPage({ width: 1440, height: 900, theme, before: withoutPicture });
+/** The demo at the panel of its first setup, read or unread. */
+async function openSetup(theme: 'day' | 'night', read: boolean): Promise<Page> {
+  const before = read ? [withoutPicture] : [withoutPicture, withoutReports];
+  const page = await openPage({ width: 1440, height: 900, theme, before });
   await page.getByRole('tab', { name: /Set/ }).click();
   await page.getByRole('region', { name: 'Move' }).waitFor();
   return page;
@@ -29,7 +31,7 @@ async function type(within: Locator, label: string, text: string): Promise<void>
 }
 
 test('a move on curved track is keyed by hand, retimed on its diamonds, and warned of past a walking pace', async () => {
-  const page = await openSetup();
+  const page = await openSetup('night', false);
   expect(await move(page).getByRole('listitem').count()).toBe(2);
   await goTo(page, 14);
   await move(page).getByRole('button', { name: 'Key it here' }).click();
@@ -85,7 +87,7 @@ test('a move on curved track is keyed by hand, retimed on its diamonds, and warn
 });
 
 test('a performer is held at a third, typed and by the cross in the frame', async () => {
-  const page = await openSetup('day');
+  const page = await openSetup('day', false);
   await move(page).getByLabel('operator holds').selectOption({ label: 'Nuno' });
   await type(move(page), 'from frame left', '33.3');
   const cross = page.getByRole('button', { name: /^Nuno held 33 % from frame left/ });
@@ -110,7 +112,7 @@ test('a performer is held at a third, typed and by the cross in the frame', asyn
 });
 
 test('focus is racked at a beat, its depth is read along the move, and nearer than the lens goes is refused', async () => {
-  const page = await openSetup();
+  const page = await openSetup('night', false);
   await focus(page).getByRole('button', { name: 'Rack in this setup' }).click();
   await goTo(page, 18);
   await focus(page).getByRole('button', { name: 'Rack it here' }).click();
@@ -151,7 +153,7 @@ test('focus is racked at a beat, its depth is read along the move, and nearer th
 });
 
 test("a dolly that is put in shows in its own shot's report where the lens looks down at it", async () => {
-  const page = await openSetup();
+  const page = await openSetup('night', true);
   await page.getByRole('button', { name: 'Lay track under it' }).click();
   await page.getByRole('button', { name: 'Put the dolly in' }).click();
   await eventually(() =>

@@ -5,12 +5,11 @@ import { blurTangent } from '../../src/core/optics/bokeh';
 import { frameShapeOf } from '../../src/core/optics/camera';
 import type { Plan } from '../../src/core/plan/schema/plan';
 import type { Setup } from '../../src/core/plan/schema/setup';
-import { serialisePlan } from '../../src/core/plan/serialise';
 import { LOOK_AROUND } from '../../src/desk/viewStore';
-import { FILM } from '../../src/scene/picture/develop';
 import { lanternPlan } from '../plans/lantern';
+import { dropPlan } from './dropping';
 import { openPage } from './harness';
-import { brightMiddle, brightness, framePicture, untilStill } from './picture';
+import { brightMiddle, brightness, framePicture, lightAt, untilStill } from './picture';
 import { withoutReports } from './withoutReports';
 
 /** The picture in full, of which nothing is shown yet. */
@@ -53,15 +52,7 @@ function bulbPlan(title: string, squeeze: number, setup: Partial<Setup>, peakCan
 
 async function openPlan(page: Page, plan: Plan): Promise<void> {
   const before = await page.evaluate(() => document.documentElement.dataset.paintings);
-  await page.evaluate(
-    ([text]) => {
-      const dataTransfer = new DataTransfer();
-      dataTransfer.items.add(new File([text ?? ''], 'bulb.plan.json'));
-      window.dispatchEvent(new DragEvent('drop', { dataTransfer, bubbles: true, cancelable: true }));
-    },
-    [serialisePlan(plan)],
-  );
-  await page.locator('.top h2', { hasText: new RegExp(`^${plan.title}$`) }).waitFor({ state: 'attached' });
+  await dropPlan(page, plan);
   await page.waitForFunction((then) => document.documentElement.dataset.paintings !== then, before);
   await untilStill(page);
 }
@@ -73,16 +64,6 @@ async function show(page: Page, word: string, on: boolean): Promise<void> {
   await page.getByRole('checkbox', { name: word }).setChecked(on);
   await menu.click();
   await untilStill(page);
-}
-
-/** The light of a pixel in picture values, 0.18 for middle grey: the code value back through the film's curve. */
-function lightAt({ data, width }: PNG, x: number, y: number): number {
-  const code = data[(y * width + x) * 4 + 1] / 255;
-  const print = code <= 0.04045 ? code / 12.92 : ((code + 0.055) / 1.055) ** 2.4;
-  const grey = 0.18 ** FILM.contrast;
-  const white = FILM.white ** FILM.contrast;
-  const slope = (grey / 0.18 - white) / (grey - white);
-  return ((print * white * (1 - slope)) / (1 - print * slope)) ** (1 / FILM.contrast);
 }
 
 function sumOfLight(picture: PNG): number {

@@ -1,26 +1,15 @@
-import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { AXIAL_LM63 } from '../outside/exchange/lm63/axial';
 import { seriousViolations } from './axe';
+import { drop } from './dropping';
 import { openPage } from './harness';
 import { withoutPicture } from './withoutPicture';
 import { withoutReports } from './withoutReports';
 
-async function drop(page: Page, name: string, text: string): Promise<void> {
-  await page.evaluate(
-    ([fileName, content]) => {
-      const dataTransfer = new DataTransfer();
-      dataTransfer.items.add(new File([content], fileName));
-      window.dispatchEvent(new DragEvent('drop', { dataTransfer, bubbles: true, cancelable: true }));
-    },
-    [name, text] as const,
-  );
-}
-
 test('a photometric file is dropped on the chosen lamp, plotted, taken back, refused in words, and measured instead', async () => {
   const page = await openPage({ width: 1440, height: 900, before: [withoutPicture, withoutReports] });
   const toast = page.locator('.toast');
-  await drop(page, 'axial.ies', AXIAL_LM63);
+  await drop(page, ['axial.ies', AXIAL_LM63]);
   await toast.getByText('axial.ies is the light of a lamp. Choose the lamp, then drop it again.').waitFor();
 
   await page.getByRole('tab', { name: /Set/ }).click();
@@ -30,7 +19,7 @@ test('a photometric file is dropped on the chosen lamp, plotted, taken back, ref
   const plot = panel.getByRole('img', { name: /^Candela by the angle off the axis/ });
   await panel.getByText(/^45,000\u00a0cd as published of its class, about [\d,]+\u00a0lm\./).waitFor();
 
-  await drop(page, 'axial.ies', AXIAL_LM63);
+  await drop(page, ['axial.ies', AXIAL_LM63]);
   await toast
     .getByText(
       'axial.ies read: 532\u00a0lm, beam 87.1°, field 137.9°. The file says 8\u00a0W, the class 350\u00a0W.',
@@ -54,7 +43,7 @@ test('a photometric file is dropped on the chosen lamp, plotted, taken back, ref
   await page.keyboard.press('ControlOrMeta+Shift+z');
   await plot.waitFor();
 
-  await drop(page, 'broken.ies', AXIAL_LM63.replace('264 260', '264 -260'));
+  await drop(page, ['broken.ies', AXIAL_LM63.replace('264 260', '264 -260')]);
   await toast
     .getByText('broken.ies was not read. Line 13: found "-260", expected candela, 0 to 100,000,000.')
     .waitFor();

@@ -1,15 +1,40 @@
 import type { Page } from 'playwright-core';
 import { PNG } from 'pngjs';
+import { FILM } from '../../src/scene/picture/develop';
+
+/** Styles the page: its own policy lets in no style that is written into it, but one that a script makes. */
+export const style = (page: Page, rules: string): Promise<void> =>
+  page.evaluate((text) => {
+    const sheet = new CSSStyleSheet();
+    sheet.replaceSync(text);
+    document.adoptedStyleSheets = [sheet];
+  }, rules);
 
 /** The picture of the frame pane without what is drawn over it. */
 export async function framePicture(page: Page): Promise<PNG> {
-  await page.addStyleTag({ content: '.picture svg, .toast { opacity: 0 !important }' });
+  await style(page, '.picture svg, .toast { opacity: 0 !important }');
   return PNG.sync.read(await page.locator('figure.picture').screenshot());
 }
 
 /** Code value of a pixel, 0..1, all channels alike. */
 export const brightness = ({ data }: PNG, pixel: number): number =>
   (data[pixel * 4] + data[pixel * 4 + 1] + data[pixel * 4 + 2]) / 765;
+
+/** What the picture renders middle grey from, in picture values. */
+export const MIDDLE_GREY = 0.18;
+
+/** The light that a code value of a neutral picture was made from, in picture values: the film's curve turned round. */
+export function lightOf(code: number): number {
+  const print = code <= 0.04045 ? code / 12.92 : ((code + 0.055) / 1.055) ** 2.4;
+  const grey = MIDDLE_GREY ** FILM.contrast;
+  const white = FILM.white ** FILM.contrast;
+  const slope = (grey / MIDDLE_GREY - white) / (grey - white);
+  return ((print * white * (1 - slope)) / (1 - print * slope)) ** (1 / FILM.contrast);
+}
+
+/** The light of a pixel by its green, in picture values. */
+export const lightAt = ({ data, width }: PNG, x: number, y: number): number =>
+  lightOf(data[(y * width + x) * 4 + 1] / 255);
 
 export function meanBrightness(picture: PNG): number {
   const count = picture.width * picture.height;

@@ -1,29 +1,15 @@
 import type { Page } from 'playwright-core';
 import { PNG } from 'pngjs';
 import type { Plan } from '../../src/core/plan/schema/plan';
-import { serialisePlan } from '../../src/core/plan/serialise';
 import { folderIn } from './chosenFolder';
-
-/** Opens a plan as somebody opens a file. */
-export async function openPlanFile(page: Page, plan: Plan): Promise<void> {
-  const [chooser] = await Promise.all([
-    page.waitForEvent('filechooser'),
-    page.getByRole('button', { name: 'Open', exact: true }).click(),
-  ]);
-  await chooser.setFiles({
-    name: 'night.plan.json',
-    mimeType: 'application/json',
-    buffer: Buffer.from(serialisePlan(plan)),
-  });
-  await page.getByRole('heading', { name: plan.title }).waitFor();
-}
+import { openPlan } from './plainFiles';
 
 /**
  * The delivered frames of a plan's setups, of which there are several, by setup id: saved into a folder (`withFolder`)
  * as pictures 1920 pixels wide, their slates cut off. Each setup covers one instant, and its id is its label.
  */
 export async function savedStills(page: Page, plan: Plan): Promise<ReadonlyMap<string, PNG>> {
-  await openPlanFile(page, plan);
+  await openPlan(page, plan);
   await page.getByRole('button', { name: 'contact sheet', exact: true }).click();
   await page.getByRole('button', { name: 'Save each picture', exact: true }).click();
   const count = plan.setups.length;

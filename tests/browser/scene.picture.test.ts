@@ -5,22 +5,16 @@ import { lampsAt } from '../../src/core/form/lamps';
 import { cameraAt } from '../../src/core/optics/camera';
 import { projectPoint } from '../../src/core/optics/project';
 import type { Plan } from '../../src/core/plan/schema/plan';
-import { serialisePlan } from '../../src/core/plan/serialise';
 import { LOOK_AROUND } from '../../src/desk/viewStore';
 import { lanternPlan } from '../plans/lantern';
+import { smallRoof } from '../unit/smallRoof';
+import { dropPlan } from './dropping';
 import { openPage, screenshot } from './harness';
 import { brightMiddle, brightness, framePicture, meanBrightness, untilStill } from './picture';
+import { withoutDemo } from './withoutDemo';
 
 async function openPlan(page: Page, plan: Plan): Promise<void> {
-  await page.evaluate(
-    ([text]) => {
-      const dataTransfer = new DataTransfer();
-      dataTransfer.items.add(new File([text ?? ''], 'lantern.plan.json'));
-      window.dispatchEvent(new DragEvent('drop', { dataTransfer, bubbles: true, cancelable: true }));
-    },
-    [serialisePlan(plan)],
-  );
-  await page.locator('.top h2', { hasText: new RegExp(`^${plan.title}$`) }).waitFor();
+  await dropPlan(page, plan);
   await untilStill(page);
 }
 
@@ -61,7 +55,7 @@ test('the demo is a lit night: neither black nor washed out, its bulbs bright, a
 });
 
 test('what core/optics projects is where the picture shows it, over a move, through a rolled camera, with distortion too', async () => {
-  const page = await openPage({ width: 1440, height: 900 });
+  const page = await openPage({ width: 1000, height: 640, before: withoutDemo });
   for (const distortion of [null, { k1: -0.18, k2: 0.03, k3: 0, p1: 0.004, p2: -0.003 }]) {
     const plan = lanternPlan(distortion);
     await openPlan(page, plan);
@@ -82,8 +76,9 @@ test('what core/optics projects is where the picture shows it, over a move, thro
   }
 });
 
-test('the walk-round is drawn beside the frame and turns by the arrow keys', async () => {
-  const page = await openPage({ width: 1280, height: 720 });
+test('the walk-round is drawn beside the frame and turns by the arrow keys; a card that drops the picture says so, and it comes back', async () => {
+  const page = await openPage({ width: 1000, height: 640, before: withoutDemo });
+  await openPlan(page, smallRoof());
   await page.getByText('walk round', { exact: true }).click();
   const walk = page.getByRole('region', { name: 'Walk round the roof' });
   await untilStill(page);
@@ -98,10 +93,8 @@ test('the walk-round is drawn beside the frame and turns by the arrow keys', asy
   );
   expect(differing.length / (first.width * first.height)).toBeGreaterThan(0.1);
   await screenshot(page, 'scene-walk-round');
-});
 
-test('a card that drops the picture says so, and the picture comes back', async () => {
-  const page = await openPage({ width: 1280, height: 720 });
+  await page.getByText('overhead', { exact: true }).click();
   await untilStill(page);
   const before = meanBrightness(await framePicture(page));
   await page.evaluate(() => {

@@ -77,7 +77,7 @@ test('by keys: the palette is one stop, arrows go from cell to cell, Enter picks
   const first = page.getByRole('button', { name: 'deck', exact: true });
   expect(await first.evaluate((cell) => cell === document.activeElement)).toBe(true);
   await page.keyboard.press('ArrowDown');
-  await page.keyboard.press('ArrowRight');
+  await page.keyboard.press('ArrowDown');
   await page.keyboard.press('ArrowRight');
   const fence = page.getByRole('button', { name: 'mesh fence', exact: true });
   expect(await fence.evaluate((cell) => cell === document.activeElement)).toBe(true);

@@ -4,12 +4,13 @@ import { PerspectiveCamera } from 'three';
 import { expect, test } from 'vitest';
 import { parsePlanText } from '../../src/core/plan/parse';
 import type { Plan } from '../../src/core/plan/schema/plan';
-import { serialisePlan } from '../../src/core/plan/serialise';
 import { standOf } from '../../src/scene/walk/standpoints';
 import { WalkView } from '../../src/scene/walk/walkView';
 import { smallRoof } from '../unit/smallRoof';
+import { dropPlan } from './dropping';
 import { openPage, type PageOptions, screenshot } from './harness';
 import { brightness, framePicture, untilStill } from './picture';
+import { withoutDemo } from './withoutDemo';
 
 type Place = readonly [number, number, number];
 interface Spot {
@@ -21,21 +22,16 @@ const plan = smallRoof();
 const STAND = 'stand-out';
 
 async function openRoof(opened: Plan, options: PageOptions = {}): Promise<Page> {
-  const page = await openPage({ width: 1000, height: 640, ...options });
-  await drop(page, opened);
+  const page = await openPage({ width: 1000, height: 640, before: withoutDemo, ...options });
+  await show(page, opened);
   await page.getByText('walk round', { exact: true }).click();
   await page.getByRole('button', { name: 'Look from above' }).click();
   await untilStill(page);
   return page;
 }
 
-async function drop(page: Page, opened: Plan): Promise<void> {
-  await page.evaluate((text) => {
-    const dataTransfer = new DataTransfer();
-    dataTransfer.items.add(new File([text], 'roof.plan.json'));
-    window.dispatchEvent(new DragEvent('drop', { dataTransfer, bubbles: true, cancelable: true }));
-  }, serialisePlan(opened));
-  await page.locator('.top', { hasText: opened.title }).waitFor();
+async function show(page: Page, opened: Plan): Promise<void> {
+  await dropPlan(page, opened);
   await putAway(page, `${opened.title} is open.`);
 }
 
@@ -187,7 +183,7 @@ test('what is hidden is not in the walk-round, and is in the frame all the same'
   const page = await openRoof(plan);
   const emptyFrame = await framePicture(page);
   const pictures = async (opened: Plan) => {
-    await drop(page, opened);
+    await show(page, opened);
     await untilStill(page);
     await page.getByRole('button', { name: 'Look from above' }).click();
     await untilStill(page);

@@ -1,6 +1,7 @@
 /**
  * Runs in the page before its own code, where no finding matters: the workers that read the night would keep the
- * processor busy after every edit. The page is told, as it would be by a browser that cannot start them.
+ * processor busy after every edit. The page is told, as it would be by a browser that cannot start them. What reads a
+ * link starts: it ends by itself.
  */
 export function withoutReports(): void {
   class NoWorker extends EventTarget {
@@ -9,5 +10,7 @@ export function withoutReports(): void {
     }
     terminate(): void {}
   }
-  Object.assign(window, { Worker: NoWorker });
+  const construct = (native: typeof Worker, [url, options]: ConstructorParameters<typeof Worker>) =>
+    String(url).includes('/link.worker') ? new native(url, options) : new NoWorker();
+  Object.assign(window, { Worker: new Proxy(Worker, { construct }) });
 }
