@@ -4,12 +4,22 @@ import { defineConfig } from 'vitest/config';
 const root = fileURLToPath(new URL('..', import.meta.url));
 
 /** Tests of what is pure: files may share one load of the modules, which takes longer than most of their tests. */
-const CORE = '{clearance,continuity,core,form,kit,light,night,optics,plan,power,report,sight,sky,units}';
+const CORE =
+  '{cautions,clearance,continuity,core,form,kit,light,night,optics,plan,power,report,sight,sky,units}';
 const PURE = ['unit', 'outside', 'properties'].map((kind) => `tests/${kind}/${CORE}/**/*.test.ts`);
 const UNIT = {
   maxWorkers: 2,
   setupFiles: ['tests/seeds.ts'],
   testTimeout: 60_000,
+};
+
+/** What all tests of the page have. */
+const IN_BROWSER = {
+  globalSetup: ['tests/browser/servePage.ts'],
+  testTimeout: 300_000,
+  hookTimeout: 300_000,
+  // A page on a slow machine gets there too: nothing is said to be missing before half a minute has gone by.
+  expect: { poll: { timeout: 30_000 } },
 };
 
 export default defineConfig({
@@ -32,27 +42,23 @@ export default defineConfig({
       {
         root,
         test: {
+          ...IN_BROWSER,
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
           exclude: ['tests/browser/**/*.picture.test.ts'],
-          globalSetup: ['tests/browser/servePage.ts'],
           // Without pictures a page leaves room for another.
           maxWorkers: 2,
-          testTimeout: 120_000,
-          hookTimeout: 120_000,
         },
       },
       {
         root,
         test: {
+          ...IN_BROWSER,
           name: 'pictures',
           include: ['tests/browser/**/*.picture.test.ts'],
-          globalSetup: ['tests/browser/servePage.ts'],
           // One page at a time: without a graphics card each keeps every core busy.
           fileParallelism: false,
           maxWorkers: 1,
-          testTimeout: 120_000,
-          hookTimeout: 120_000,
         },
       },
       {

@@ -22,16 +22,30 @@ const command = (name: string): boolean => name.startsWith('node:') || withoutRe
  * Folders of one layer may use each other in one direction only. There is no list of exceptions.
  */
 export const LAYERS: readonly Layer[] = [
-  { paths: ['core/sources.ts'], packages: none },
+  {
+    paths: [
+      'core/sources.ts',
+      'core/sourcesOfCautions.ts',
+      'core/sourcesOfLight.ts',
+      'core/sourcesOfNight.ts',
+      'core/sourcesOfPower.ts',
+    ],
+    packages: none,
+  },
   { paths: ['core/units'], packages: none },
   { paths: ['core/plan', 'core/kit'], packages: only('valibot') },
+  { paths: ['core/sky'], packages: none },
   { paths: ['core/form'], packages: only('three') },
   { paths: ['core/optics'], packages: none },
   { paths: ['core/sight'], packages: only('three') },
   { paths: ['core/light'], packages: none },
-  { paths: ['core/clearance', 'core/continuity'], packages: none },
+  { paths: ['core/cautions', 'core/clearance', 'core/continuity', 'core/power'], packages: none },
   { paths: ['core/report'], packages: none },
+  { paths: ['core/clearance/remedies', 'core/clearance/useful'], packages: none },
+  { paths: ['core/clearance/solve'], packages: none },
+  { paths: ['core/night'], packages: none },
   { paths: ['exchange'], packages: withoutReact },
+  { paths: ['offline'], packages: only('zustand') },
   { paths: ['desk'], packages: page },
   { paths: ['scene', 'screens'], packages: page },
   { paths: ['main.tsx'], packages: page },
@@ -45,7 +59,12 @@ export const BESIDE: readonly (Layer & { readonly imports: readonly string[] })[
     imports: [],
     packages: (name) => name.startsWith('node:') || name === 'vite' || name === 'playwright-core',
   },
-  { paths: ['vite.config.ts'], imports: [], packages: (name) => !withoutReact(name) || page(name) },
+  {
+    paths: ['building'],
+    imports: ['offline'],
+    packages: (name) => name.startsWith('node:') || name === 'vite',
+  },
+  { paths: ['vite.config.ts'], imports: ['building'], packages: (name) => !withoutReact(name) || page(name) },
 ];
 
 /** Names of three that draw or load: core uses its maths and its geometry only. */

@@ -12,7 +12,7 @@ interface Home {
 const HOMES: readonly Home[] = [
   ...LAYERS.flatMap((layer, rank) => layer.paths.map((folder) => ({ folder, layer, rank }))),
   ...BESIDE.flatMap((layer) => layer.paths.map((folder) => ({ folder, layer, rank: null }))),
-];
+].sort((a, b) => b.folder.length - a.folder.length);
 
 /** The folder of the layers that holds a file; null if the layers do not name it. */
 export function homeOf(file: string): Home | null {

@@ -5,6 +5,8 @@ import { look, scratchFor } from '../../src/core/sight/look';
 import { stageOf } from '../../src/core/sight/stage';
 import { findThin } from '../../src/core/sight/thin';
 import { crowdedPlan } from '../plans/crowd';
+import { drawFrom } from '../plans/draw';
+import { someAreas } from '../plans/someAreas';
 import { Tracer } from '../properties/sight/tracer';
 import { medianMs, ms, printTable, times } from './table';
 
@@ -24,6 +26,14 @@ console.log(
 
 const buffer = medianMs(15, () => look(stage, camera, scratch));
 const whole = medianMs(15, () => findThin(look(stage, camera, scratch)));
+const areas = Array.from({ length: 12 }, (_, k) => ({
+  ...someAreas(drawFrom(k + 1), 1)[0],
+  id: `area-${k}`,
+}));
+const patched = () => ({ ...plan, ground: { ...plan.ground, areas: areas.map((area) => ({ ...area })) } });
+const patchedStage = stageOf(formsAt(patched(), at));
+const inParts = medianMs(15, () => look(patchedStage, camera, scratch));
+const cutting = medianMs(15, () => formsAt(patched(), at));
 
 const tracer = new Tracer(stage);
 const started = performance.now();
@@ -63,6 +73,12 @@ const cast = ((performance.now() - castStarted) / RAYS) * width * height;
 printTable([
   { what: 'one setup, one instant, mirror included: item buffer', reach: '≤ 10 ms', reached: ms(buffer) },
   { what: 'the same with thin tubes and exact rays', reach: '', reached: ms(whole) },
+  {
+    what: `the item buffer over a deck in ${areas.length} wet and dry areas`,
+    reach: '',
+    reached: ms(inParts),
+  },
+  { what: 'to cut the deck along them anew', reach: '', reached: ms(cutting) },
   {
     what: 'three-mesh-bvh, same pixels, mirror included',
     reach: '≥ 50 times ours',

@@ -1,6 +1,6 @@
-import { parsePlan } from '../../src/core/plan/parse';
 import type { Plan } from '../../src/core/plan/schema/plan';
 import { smallRoofDocument } from '../unit/smallRoof';
+import { planFrom } from './bare';
 
 const base = smallRoofDocument();
 
@@ -50,7 +50,7 @@ export function alongside(metresAway: number): Plan {
     tiltDegrees: 0,
     rollDegrees: 0,
   });
-  const read = parsePlan({
+  return planFrom({
     ...base,
     pieces: base.pieces.slice(0, 1),
     gear: [],
@@ -77,6 +77,4 @@ export function alongside(metresAway: number): Plan {
       },
     ],
   });
-  if (!read.ok) throw new Error(read.faults[0]?.sentence);
-  return read.value;
 }

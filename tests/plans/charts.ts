@@ -1,8 +1,8 @@
 import type { Vec3 } from '../../src/core/form/build/vector';
 import { askedLux } from '../../src/core/light/exposure';
 import { cameraAt } from '../../src/core/optics/camera';
-import { parsePlan } from '../../src/core/plan/parse';
 import type { Plan } from '../../src/core/plan/schema/plan';
+import { BARE, BODY, lensOf, planFrom, stillSetup } from './bare';
 
 const BENT = { k1: -0.12, k2: 0.03, k3: 0, p1: 0.003, p2: -0.002 };
 
@@ -17,63 +17,18 @@ const BOARDS = [
   { right: 0.18, up: 0.09, ahead: 4.2, turn: 32, tilt: 10 },
 ] as const;
 
-const setup = (id: string, lens: string, mode: string, delivery: number, key: object) => ({
-  id,
-  label: id,
-  body: 'body',
-  mode,
-  lens,
-  delivery,
-  stop: 4,
-  iso: 400,
-  shutterDegrees: 180,
-  framesPerSecond: 24,
-  ndStops: 0,
-  balanceKelvin: 5600,
-  focus: { metres: 4 },
-  support: 'sticks',
-  span: { from: 'start', to: 'start' },
-  move: { ease: 'linear', keys: [{ atSeconds: 0, ...key }] },
-});
-
-function parsed(document: unknown): Plan {
-  const read = parsePlan(document);
-  if (!read.ok) throw new Error(read.faults.map((fault) => fault.sentence).join('\n'));
-  return read.value;
-}
-
 /** Four lens charts in an even light, and three cameras on them: spherical, 2x squeezed, and one that bends. */
 export function chartsPlan(): Plan {
   const document = {
-    standclear: 1,
+    ...BARE,
     title: 'Charts',
-    notes: '',
-    place: {
-      label: 'Nowhere',
-      latitudeDegrees: 0,
-      longitudeDegrees: 0,
-      timeZone: 'UTC',
-      date: '2026-11-27',
-      northDegrees: 0,
-    },
-    ground: { surface: 'concrete', wetness: 'dry' },
-    safety: { metres: 0.2, frameWidths: 0.02 },
     kit: {
-      bodies: [
-        {
-          id: 'body',
-          label: 'Body',
-          modes: [
-            { id: 'wide', label: 'Wide', gateMm: [24.89, 14] },
-            { id: 'high', label: 'High', gateMm: [24.89, 18.66] },
-          ],
-        },
-      ],
+      bodies: [BODY],
       lenses: [
-        { id: 'spherical', label: '35 mm', focalMm: 35, squeeze: 1 },
-        { id: 'squeezed', label: '50 mm, 2x', focalMm: 50, squeeze: 2 },
-        { id: 'bent', label: '32 mm, bent', focalMm: 32, squeeze: 1, distortion: BENT },
-      ].map((lens) => ({ ...lens, widestStop: 2, narrowestStop: 22, closeFocusMetres: 1 })),
+        lensOf('spherical', 35),
+        lensOf('squeezed', 50, { label: '50 mm, 2x', squeeze: 2 }),
+        lensOf('bent', 32, { label: '32 mm, bent', distortion: BENT }),
+      ],
       heads: [
         {
           id: 'panel',
@@ -90,9 +45,6 @@ export function chartsPlan(): Plan {
       ],
       stands: [],
     },
-    pieces: [],
-    beats: [{ id: 'start', label: 'Start', atSeconds: 0 }],
-    cast: [],
     gear: [
       {
         id: 'light',
@@ -105,27 +57,27 @@ export function chartsPlan(): Plan {
       },
     ],
     setups: [
-      setup('spherical', 'spherical', 'wide', 1.85, {
-        position: [0.4, 1.6, 5],
-        headingDegrees: 5,
-        tiltDegrees: -3,
-        rollDegrees: 4,
-      }),
-      setup('squeezed', 'squeezed', 'high', 2.39, {
-        position: [0.9, 1.4, 5.2],
-        headingDegrees: -1,
-        tiltDegrees: -1,
-        rollDegrees: -3,
-      }),
-      setup('bent', 'bent', 'wide', 1.85, {
-        position: [0.2, 1.75, 4.9],
-        headingDegrees: 7.5,
-        tiltDegrees: -6,
-        rollDegrees: 2,
-      }),
+      stillSetup(
+        'spherical',
+        'spherical',
+        { position: [0.4, 1.6, 5], headingDegrees: 5, tiltDegrees: -3, rollDegrees: 4 },
+        { delivery: 1.85 },
+      ),
+      stillSetup(
+        'squeezed',
+        'squeezed',
+        { position: [0.9, 1.4, 5.2], headingDegrees: -1, tiltDegrees: -1, rollDegrees: -3 },
+        { mode: 'high', delivery: 2.39 },
+      ),
+      stillSetup(
+        'bent',
+        'bent',
+        { position: [0.2, 1.75, 4.9], headingDegrees: 7.5, tiltDegrees: -6, rollDegrees: 2 },
+        { delivery: 1.85 },
+      ),
     ],
   };
-  const bare = parsed(document);
+  const bare = planFrom(document);
   const { pose } = cameraAt(bare, bare.setups[0], 0);
   const pieces = BOARDS.map(({ right, up, ahead, turn, tilt }, k) => {
     const middle = ([0, 1, 2] as const).map(
@@ -148,7 +100,7 @@ export function chartsPlan(): Plan {
   });
   const peakCandela = askedLux(bare.setups[0]) * LAMP_METRES * LAMP_METRES;
   const heads = document.kit.heads.map((head) => ({ ...head, peakCandela }));
-  return parsed({ ...document, pieces, kit: { ...document.kit, heads } });
+  return planFrom({ ...document, pieces, kit: { ...document.kit, heads } });
 }
 
 export type Corner = { readonly own: Vec3; readonly across: number; readonly down: number };

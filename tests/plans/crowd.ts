@@ -1,6 +1,5 @@
 import { BUILT_IN_KIT } from '../../src/core/kit/builtInKit';
 import { aimedAt } from '../../src/core/optics/pose';
-import { parsePlan } from '../../src/core/plan/parse';
 import type { Beat, Performer } from '../../src/core/plan/schema/cast';
 import type { Gear } from '../../src/core/plan/schema/gear';
 import type { Kit } from '../../src/core/plan/schema/kit';
@@ -8,11 +7,19 @@ import type { Point } from '../../src/core/plan/schema/numbers';
 import type { Piece } from '../../src/core/plan/schema/pieces';
 import type { Plan } from '../../src/core/plan/schema/plan';
 import type { CameraKey, Setup } from '../../src/core/plan/schema/setup';
+import { planFrom } from './bare';
 import { type Draw, drawFrom } from './draw';
 import { withActing } from './someActing';
+import { someAreas } from './someAreas';
+import { withBefore } from './someBefore';
+import { withBlack } from './someBlack';
+import { withCautionsEntered } from './someCautions';
 import { GEAR_KINDS, type GearKind, someGear } from './someGear';
+import { withNets } from './someNets';
+import { withNight } from './someNight';
 import { somePerformer } from './somePerformer';
 import { PIECE_KINDS, type PieceKind, type Roof, roofPieces, somePiece } from './somePiece';
+import { withSky } from './someSky';
 
 type Kind = PieceKind | GearKind | 'performer';
 
@@ -71,12 +78,6 @@ function put(things: Things, wanted: Kind, roof: Roof, kit: Kit, beats: readonly
   }
 }
 
-function checked(plan: Plan): Plan {
-  const parsed = parsePlan(plan);
-  if (!parsed.ok) throw new Error(parsed.faults.map((fault) => fault.sentence).join('\n'));
-  return parsed.value;
-}
-
 const keyOf = (atSeconds: number, position: Point, target: Point, rollDegrees: number): CameraKey => ({
   atSeconds,
   position,
@@ -108,8 +109,8 @@ const setupFrom = ({ id, mode, ...parts }: SetupParts): Setup => ({
   support: 'dolly',
 });
 
-const planFrom = (title: string, kit: Kit, things: Things, beats: Beat[], setups: Setup[]): Plan =>
-  checked({
+const planOf = (title: string, kit: Kit, things: Things, beats: Beat[], setups: Setup[]): Plan =>
+  planFrom({
     standclear: 1,
     title,
     notes: '',
@@ -146,7 +147,7 @@ export function crowdedPlan(items: number, setups: number, seed: number, moveSec
   for (let k = 0; k < items - 2; k += 1) put(things, CROWD[k % CROWD.length], roof, kit, beats, draw);
   const last = beats[beats.length - 1];
   const inner: Roof = { halfX: roof.halfX * 0.9, halfZ: roof.halfZ * 0.9 };
-  return planFrom(
+  return planOf(
     `Crowd of ${items}`,
     kit,
     things,
@@ -209,7 +210,7 @@ export function randomPlan(seed: number): Plan {
     const to: Point = [position[0] + draw.between(-1, 1), position[1], position[2] + draw.between(-1, 1)];
     keys.push({ ...keyOf(1, to, target, 0), headingDegrees: keys[0].headingDegrees + draw.between(-30, 30) });
   }
-  const plan = planFrom(`Random ${seed}`, kit, things, beats, [
+  const plan = planOf(`Random ${seed}`, kit, things, beats, [
     setupFrom({
       id: 'only',
       mode: { body: body.id, mode: draw.pick(body.modes).id },
@@ -219,5 +220,11 @@ export function randomPlan(seed: number): Plan {
       move: { ease: 'linear', keys },
     }),
   ]);
-  return checked(withActing(plan, drawFrom(seed + 4711)));
+  const acted = withBlack(withActing(plan, drawFrom(seed + 4711)), drawFrom(seed + 815));
+  const gelled = withBefore(acted, drawFrom(seed + 5577));
+  const wetted = drawFrom(seed + 1903);
+  const ground = { ...plan.ground, ...(wetted.chance(0.5) && { areas: someAreas(wetted) }) };
+  const lit = withSky({ ...gelled, ground }, drawFrom(seed + 2310));
+  const scheduled = withNight(withNets(lit, drawFrom(seed + 3071)), drawFrom(seed + 6113));
+  return planFrom(withCautionsEntered(scheduled, drawFrom(seed + 8017)));
 }

@@ -1,9 +1,9 @@
 import type { Vec3 } from '../../src/core/form/build/vector';
 import { lampsAt } from '../../src/core/form/lamps';
-import { parsePlan } from '../../src/core/plan/parse';
 import type { Gear } from '../../src/core/plan/schema/gear';
 import type { HeadClass, Kit } from '../../src/core/plan/schema/kit';
 import type { Plan } from '../../src/core/plan/schema/plan';
+import { BARE, planFrom } from './bare';
 
 type Head = Extract<Gear, { kind: 'head' }>;
 
@@ -39,30 +39,7 @@ export const lampKit = (heads: readonly HeadClass[]): Kit => ({
 
 /** A roof in the dark with nothing on it but what is given, checked as a plan from a file is. */
 export function darkRoof(more: Partial<Plan>): Plan {
-  const parsed = parsePlan({
-    standclear: 1,
-    title: 'In the dark',
-    notes: '',
-    place: {
-      label: 'Nowhere',
-      latitudeDegrees: 0,
-      longitudeDegrees: 0,
-      timeZone: 'UTC',
-      date: '2026-11-27',
-      northDegrees: 0,
-    },
-    ground: { surface: 'concrete', wetness: 'dry' },
-    safety: { metres: 0.2, frameWidths: 0.02 },
-    kit: lampKit(LAMPS),
-    pieces: [],
-    beats: [],
-    cast: [],
-    gear: [],
-    setups: [],
-    ...more,
-  });
-  if (!parsed.ok) throw new Error(parsed.faults.map((fault) => fault.sentence).join('\n'));
-  return parsed.value;
+  return planFrom({ ...BARE, title: 'In the dark', kit: lampKit(LAMPS), beats: [], ...more });
 }
 
 /** A head whose lens or face has its middle exactly at a place, aimed along a way; both in world metres. */
@@ -81,10 +58,16 @@ export function lampAt(id: string, head: string, lens: Vec3, way: Vec3, heads = 
   return make([at[0], at[1], at[2]]);
 }
 
-/** An upright flag whose normal is along z, its middle at a place. */
-export const flagAt = (id: string, at: Vec3, size: readonly [number, number]): Gear => ({
+/** An upright flag, or for a share that it lets through a net, whose normal is along z, its middle at a place. */
+export const flagAt = (
+  id: string,
+  at: Vec3,
+  size: readonly [number, number],
+  transmission?: number,
+): Gear => ({
   id,
   label: `Flag ${id}`,
+  ...(transmission !== undefined && { transmission }),
   kind: 'flag',
   place: { at: [at[0], at[1], at[2]] },
   headingDegrees: 0,

@@ -1,8 +1,8 @@
 import { whereabouts } from '../../src/core/form/figure/whereabouts';
-import { parsePlan } from '../../src/core/plan/parse';
 import type { Plan } from '../../src/core/plan/schema/plan';
 import type { CameraKey, Setup } from '../../src/core/plan/schema/setup';
 import { smallRoofDocument } from '../unit/smallRoof';
+import { planFrom } from './bare';
 
 /** Half of the way between the two, metres. */
 export const HALF_APART = 0.5;
@@ -54,7 +54,7 @@ export interface FaceOff {
 
 /** Ana at the left and Bea at the right, half a metre from the middle of the deck each, eye to eye; and some setups. */
 export function faceOff({ setups, cast = [], plan = {}, ...who }: FaceOff): Plan {
-  const read = parsePlan({
+  return planFrom({
     ...base,
     gear: [],
     cast: [
@@ -86,8 +86,6 @@ export function faceOff({ setups, cast = [], plan = {}, ...who }: FaceOff): Plan
     })),
     ...plan,
   });
-  if (!read.ok) throw new Error(read.faults.map(({ sentence }) => sentence).join('\n'));
-  return read.value;
 }
 
 const NOBODY = faceOff({ setups: [] });

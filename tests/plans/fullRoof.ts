@@ -1,8 +1,8 @@
-import { parsePlan } from '../../src/core/plan/parse';
 import type { Piece } from '../../src/core/plan/schema/pieces';
 import type { Plan } from '../../src/core/plan/schema/plan';
 import { rooftop } from '../unit/core/plan/edits/rooftop';
 import { put } from '../unit/plan/edits/putting';
+import { planFrom } from './bare';
 
 const MODEL: Piece = {
   id: 'scan',
@@ -33,8 +33,9 @@ export function fullRoof(): Plan {
   plan = put(plan, 'generator', [8, 6]);
   plan = put(plan, 'cable', [8, 6], [7, 0], [5.8, -4.8]);
   plan = put(plan, 'curved-track', [-2, 2], [2, 2]);
+  plan = put(plan, 'outlet', [-8, 5]);
+  plan = put(plan, 'battery-2-kwh', [9, -7]);
+  plan = put(plan, 'kettle', [3, 7]);
   const document: unknown = JSON.parse(JSON.stringify({ ...plan, pieces: [...plan.pieces, MODEL] }));
-  const read = parsePlan(document);
-  if (!read.ok) throw new Error(read.faults[0]?.sentence);
-  return read.value;
+  return planFrom(document);
 }

@@ -1,12 +1,12 @@
-import { parsePlan } from '../../src/core/plan/parse';
 import type { Gear } from '../../src/core/plan/schema/gear';
 import type { Spot } from '../../src/core/plan/schema/numbers';
 import type { Piece } from '../../src/core/plan/schema/pieces';
 import type { Plan } from '../../src/core/plan/schema/plan';
 import type { Setup } from '../../src/core/plan/schema/setup';
 import { smallRoofDocument } from '../unit/smallRoof';
+import { planFrom } from './bare';
 
-const base = smallRoofDocument();
+const { dark: _, ...base } = smallRoofDocument();
 const [ana] = base.cast;
 const [stamp] = base.setups;
 
@@ -51,7 +51,7 @@ export const keyOn = (id: string, at: Spot, aim: Spot, dim = 0.05, heightMetres 
 
 /** Vera on the spot at the middle of a small roof, lit by what is given, seen by cameras at the height of her eyes. */
 export function keyedFace({ headingDegrees = 180, gear, pieces = [], cameras }: KeyedFace): Plan {
-  const parsed = parsePlan({
+  return planFrom({
     ...base,
     pieces: [base.pieces[0], ...pieces],
     cast: [
@@ -83,6 +83,4 @@ export function keyedFace({ headingDegrees = 180, gear, pieces = [], cameras }: 
       },
     })),
   });
-  if (!parsed.ok) throw new Error(parsed.faults.map((fault) => fault.sentence).join('\n'));
-  return parsed.value;
 }

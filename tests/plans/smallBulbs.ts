@@ -1,5 +1,5 @@
-import { parsePlan } from '../../src/core/plan/parse';
 import type { Plan } from '../../src/core/plan/schema/plan';
+import { BARE, BODY, lensOf, planFrom, stillSetup } from './bare';
 
 /** Where bulbs hang before the camera: tangent to the right, and metres ahead; and their diameter, metres. */
 export const BULBS = [
@@ -16,36 +16,18 @@ const belowMount = (size: number) => 0.05 + size / 2;
 
 /** Small bulbs in the dark at several distances, seen by a spherical lens and a 2x squeezed one, focused at 2 m. */
 export function smallBulbs(): Plan {
-  const read = parsePlan({
-    standclear: 1,
+  // Stopped down far enough that no rim cuts the discs off the axis.
+  const range = { widestStop: 0.7, closeFocusMetres: 0.5 };
+  return planFrom({
+    ...BARE,
     title: 'Small bulbs',
-    notes: '',
-    place: {
-      label: 'Nowhere',
-      latitudeDegrees: 0,
-      longitudeDegrees: 0,
-      timeZone: 'UTC',
-      date: '2026-11-27',
-      northDegrees: 0,
-    },
     ground: { surface: 'asphalt', wetness: 'dry' },
-    safety: { metres: 0.2, frameWidths: 0.02 },
     kit: {
-      bodies: [
-        {
-          id: 'body',
-          label: 'Body',
-          modes: [
-            { id: 'wide', label: 'Wide', gateMm: [24.89, 14] },
-            { id: 'high', label: 'High', gateMm: [24.89, 18.66] },
-          ],
-        },
-      ],
-      // Stopped down far enough that no rim cuts the discs off the axis.
+      bodies: [BODY],
       lenses: [
-        { id: 'spherical', label: '85 mm', focalMm: 85, squeeze: 1 },
-        { id: 'squeezed', label: '135 mm, 2x', focalMm: 135, squeeze: 2 },
-      ].map((lens) => ({ ...lens, widestStop: 0.7, narrowestStop: 22, closeFocusMetres: 0.5 })),
+        lensOf('spherical', 85, range),
+        lensOf('squeezed', 135, { ...range, label: '135 mm, 2x', squeeze: 2 }),
+      ],
       heads: BULBS.map(({ ahead, size }, k) => ({
         id: `bulb-${k}`,
         label: `Bulb ${k + 1}`,
@@ -61,9 +43,6 @@ export function smallBulbs(): Plan {
       })),
       stands: [],
     },
-    pieces: [],
-    beats: [{ id: 'start', label: 'Start', atSeconds: 0 }],
-    cast: [],
     gear: BULBS.map(({ right, ahead, size }, k) => ({
       id: `practical-${k}`,
       label: `Bulb ${k + 1}`,
@@ -73,36 +52,20 @@ export function smallBulbs(): Plan {
       head: `bulb-${k}`,
       dim: 1,
     })),
-    setups: (['spherical', 'squeezed'] as const).map((id) => ({
-      id,
-      label: id,
-      body: 'body',
-      mode: id === 'spherical' ? 'wide' : 'high',
-      lens: id,
-      delivery: 4,
-      stop: 2,
-      iso: 100,
-      shutterDegrees: 180,
-      framesPerSecond: 24,
-      ndStops: 0,
-      balanceKelvin: 3200,
-      focus: { metres: 2 },
-      support: 'sticks',
-      span: { from: 'start', to: 'start' },
-      move: {
-        ease: 'linear',
-        keys: [
-          {
-            atSeconds: 0,
-            position: [0, HIGH_METRES, 0],
-            headingDegrees: 0,
-            tiltDegrees: 0,
-            rollDegrees: 0,
-          },
-        ],
-      },
-    })),
+    setups: (['spherical', 'squeezed'] as const).map((id) =>
+      stillSetup(
+        id,
+        id,
+        { position: [0, HIGH_METRES, 0] },
+        {
+          mode: id === 'spherical' ? 'wide' : 'high',
+          delivery: 4,
+          stop: 2,
+          iso: 100,
+          balanceKelvin: 3200,
+          focus: { metres: 2 },
+        },
+      ),
+    ),
   });
-  if (!read.ok) throw new Error(read.faults.map((fault) => fault.sentence).join('\n'));
-  return read.value;
 }

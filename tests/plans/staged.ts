@@ -1,6 +1,6 @@
-import { parsePlan } from '../../src/core/plan/parse';
 import type { Plan } from '../../src/core/plan/schema/plan';
 import { smallRoofDocument } from '../unit/smallRoof';
+import { planFrom } from './bare';
 
 const base = smallRoofDocument();
 
@@ -53,7 +53,7 @@ const capital = (id: string): string => id.charAt(0).toUpperCase() + id.slice(1)
 
 /** A bare deck with people on marks and cameras round them: what continuity is tried on. */
 export function staged({ cast, setups, lines, beats = { start: 0, end: 4 }, statures = {} }: Staged): Plan {
-  const read = parsePlan({
+  return planFrom({
     ...base,
     pieces: base.pieces.slice(0, 1),
     gear: [],
@@ -93,8 +93,6 @@ export function staged({ cast, setups, lines, beats = { start: 0, end: 4 }, stat
       },
     })),
   });
-  if (!read.ok) throw new Error(read.faults.map(({ sentence }) => sentence).join('\n'));
-  return read.value;
 }
 
 /** Two who face each other two metres apart, `ana` at the left of whoever looks along −z. */

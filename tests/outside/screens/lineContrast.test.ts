@@ -15,7 +15,7 @@ const styles = (name: string): string =>
     '',
   );
 const tokens = styles('styles/tokens.css');
-const frame = styles('styles/frame.css');
+const frame = `${styles('styles/frame.css')}\n${styles('styles/frameLines.css')}`;
 
 function token(name: string): Colour {
   const hex = new RegExp(`${name}:\\s*#([0-9a-f]{6})`).exec(tokens)?.[1];

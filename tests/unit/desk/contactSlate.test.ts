@@ -1,14 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import type { Plan } from '../../../src/core/plan/schema/plan';
 import { layOut } from '../../../src/desk/contactPictures';
-import {
-  fileWord,
-  shotFileName,
-  shotsOf,
-  slateLine,
-  slateOf,
-  slateTexts,
-} from '../../../src/desk/contactSlate';
+import { shotFileName, shotsOf, slateLine, slateOf, slateTexts } from '../../../src/desk/contactSlate';
+import { fileWord } from '../../../src/desk/fileWord';
+import { fingerprintOf } from '../../../src/exchange/fingerprint';
 import { smallRoof } from '../smallRoof';
 
 const plan: Plan = smallRoof();
@@ -28,7 +23,22 @@ describe('the slate', () => {
     const [, , end] = shotsOf(plan, master);
     const slate = slateOf(plan, end, 'm');
     expect(slateLine(slate)).toBe('40\u00a0mm, 2× squeeze, 1.60\u00a0m high, T2.8, 2.0\u00a0s');
-    expect(slateTexts(plan.title, slate)).toMatchObject({ Setup: 'A Master from the stairs', Stop: 'T2.8' });
+    const texts = slateTexts(plan, end, slate);
+    expect(texts).toMatchObject({
+      Setup: 'A Master from the stairs',
+      Stop: 'T2.8',
+      Gate: 'Full, 24.89 × 18.66\u00a0mm',
+      Tilt: '−1.0°',
+      Plan: fingerprintOf(plan),
+    });
+    expect(JSON.parse(texts.Standclear)).toMatchObject({
+      setup: 'master',
+      seconds: 2,
+      focalMm: 40,
+      squeeze: 2,
+      stop: 2.8,
+    });
+    expect(fingerprintOf({ ...plan, title: 'Small roof.' })).not.toBe(texts.Plan);
     const [single] = shotsOf(plan, plan.setups[1]);
     expect(slateOf(plan, single, 'ft-in')).toMatchObject({ lens: '85\u00a0mm', height: '5′\u00a03″ high' });
   });

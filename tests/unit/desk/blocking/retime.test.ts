@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { addCue } from '../../../../src/core/plan/edits/changeCues';
 import type { Plan } from '../../../../src/core/plan/schema/plan';
 import { momentOf, nudgedTo, retime, roomOf } from '../../../../src/desk/blocking/retime';
 import { nearestBeat, snapTime } from '../../../../src/desk/blocking/snapTime';
@@ -81,4 +82,22 @@ test('a camera key and a pass go to beats; a nudge steps by frames, seconds or b
   const pass: Timed = { type: 'pass', passId: 'p' };
   expect(momentOf(passing, pass)).toBe(22);
   expect(retime(passing, pass, 25, { reachSeconds: 0 }).plan.passes?.[0]?.beat).toBe('refuse');
+});
+
+test('a cue catches on a beat and goes with it, is free on the clock elsewhere, and its fade ends where a hand lets it', () => {
+  const head = demo.gear.find(({ kind }) => kind === 'head')?.id ?? '';
+  const plan = addCue(demo, { id: head, cue: { atSeconds: 3, dim: 0, fadeSeconds: 2 } });
+  const cue = { type: 'cue', itemId: head, cueIndex: 0 } as const;
+  const fade = { ...cue, type: 'fade' } as const;
+  const cueIn = (of: Plan) => of.gear.flatMap((gear) => ('cues' in gear ? (gear.cues ?? []) : []))[0];
+  const on = retime(plan, cue, 13.8, { reachSeconds: 0.4 });
+  expect(cueIn(on.plan)).toEqual({ atSeconds: 0, beat: 'closer', dim: 0, fadeSeconds: 2 });
+  expect(on.caught).toEqual({ on: 'beat', beatId: 'closer' });
+  expect(momentOf(on.plan, fade)).toBe(16);
+  const off = retime(on.plan, cue, 12.1, { reachSeconds: 0.2 });
+  expect(cueIn(off.plan)).toEqual({ atSeconds: 12, dim: 0, fadeSeconds: 2 });
+  expect(cueIn(retime(on.plan, fade, 18.1, { reachSeconds: 0.2 }).plan)?.fadeSeconds).toBe(4);
+  expect(cueIn(retime(on.plan, fade, 2, { reachSeconds: -1 }).plan)?.fadeSeconds).toBe(0);
+  expect(nudgedTo(on.plan, cue, 1, 'beat')).toBe(18);
+  expect(retime(plan, cue, -5, { reachSeconds: -1 }).seconds).toBe(0);
 });
