@@ -76,12 +76,6 @@ export function drawSlate(
   context.fillText(fitted(context, `${slate.letter}  ${slate.setup}`, room), left + inset, middle);
 }
 
-/** A picture that is drawn: its own canvas is used again for the next. */
-export interface DrawnShot {
-  readonly width: number;
-  readonly height: number;
-}
-
 /** Pixels of a delivered frame so wide. */
 export const frameHeight = (width: number, aspect: number): number => Math.max(2, Math.round(width / aspect));
 

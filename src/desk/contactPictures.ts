@@ -1,5 +1,6 @@
 import type { Plan } from '../core/plan/schema/plan';
 import type { LengthSystem } from '../core/units/lengths';
+import { fingerprintOf } from '../exchange/fingerprint';
 import { withPngTexts } from '../exchange/pngText';
 import {
   contextOf,
@@ -12,7 +13,8 @@ import {
   slateHeight,
   typeReady,
 } from './contactDrawing';
-import { type ContactShot, fileWord, shotFileName, shotsOf, slateOf, slateTexts } from './contactSlate';
+import { type ContactShot, shotFileName, shotsOf, slateOf, slateTexts } from './contactSlate';
+import { fileWord } from './fileWord';
 import { LOOK_AROUND } from './viewStore';
 
 /** How pictures are to go out. */
@@ -58,7 +60,7 @@ export async function* singlePictures(order: ContactOrder): AsyncGenerator<Named
     const context = contextOf(page);
     context.drawImage(picture, 0, 0);
     drawSlate(context, slate, [0, picture.height, picture.width]);
-    const bytes = withPngTexts(await pngOf(page), slateTexts(plan.title, slate));
+    const bytes = withPngTexts(await pngOf(page), slateTexts(plan, shot, slate));
     if (signal.aborted) return;
     done += 1;
     tell(done);
@@ -124,7 +126,11 @@ export async function contactSheetPicture(order: ContactOrder): Promise<NamedPng
       tell(done);
     }
   }
-  const texts = { Title: plan.title, Setups: plan.setups.map(({ label }) => label).join(', ') };
+  const texts = {
+    Title: plan.title,
+    Setups: plan.setups.map(({ label }) => label).join(', '),
+    Plan: fingerprintOf(plan),
+  };
   const bytes = withPngTexts(await pngOf(page), { ...texts, Software: 'Standclear' });
   return signal.aborted ? null : { name: `${fileWord(plan.title)}-contact-sheet.png`, bytes };
 }

@@ -2,11 +2,13 @@ import { fileSave } from 'browser-fs-access';
 import { Zip, ZipPassThrough } from 'fflate';
 import { createStore } from 'zustand/vanilla';
 import type { LengthSystem } from '../core/units/lengths';
+import { isAbort } from './assets/isAbort';
 import { PartlySaved, saveIntoFolder } from './contactFolder';
 import { type ContactOrder, contactSheetPicture, countOf, singlePictures } from './contactPictures';
-import { fileWord } from './contactSlate';
+import { fileWord } from './fileWord';
 import { liveStore } from './liveStore';
 import { planStore } from './planStore';
+import { reasonOf } from './reasonOf';
 import { toastStore } from './toastStore';
 
 /** What is being saved. */
@@ -30,8 +32,6 @@ const ZIP_FILES = { description: 'Pictures', mimeTypes: ['application/zip'], ext
 const STOPPED = 'the pictures were stopped';
 
 let stopping: AbortController | null = null;
-
-const isAbort = (error: unknown): boolean => error instanceof DOMException && error.name === 'AbortError';
 
 /** Stops the pictures; those that lie in a folder already stay there. */
 export const stopContactPictures = (): void => stopping?.abort();
@@ -118,7 +118,7 @@ export async function saveContactPictures(
   } catch (error) {
     if (error instanceof PartlySaved) say(error.message, { tone: 'warn', about: 'contact sheet' });
     else if (!isAbort(error)) {
-      const reason = error instanceof Error ? error.message : String(error);
+      const reason = reasonOf(error);
       say(`The pictures were not saved: ${reason}`, { tone: 'warn', about: 'contact sheet' });
     }
   } finally {

@@ -1,12 +1,15 @@
 import { cameraReading } from '../core/continuity/cameraReading';
-import { glassOf, spanOf } from '../core/optics/camera';
+import { glassOf, spanOf, stateAt } from '../core/optics/camera';
 import type { Plan } from '../core/plan/schema/plan';
 import type { Setup } from '../core/plan/schema/setup';
+import { formatDegrees } from '../core/units/angles';
 import { formatLength, type LengthSystem } from '../core/units/lengths';
 import { formatNumber, NBSP } from '../core/units/numbers';
 import { formatSeconds } from '../core/units/seconds';
 import { formatStopSetting } from '../core/units/stops';
+import { fingerprintOf } from '../exchange/fingerprint';
 import { letterOf } from './choose';
+import { fileWord } from './fileWord';
 
 /** The moments of a setup that a contact sheet shows. */
 export type ContactMoment = 'start' | 'middle' | 'end' | 'still';
@@ -65,28 +68,44 @@ export function slateOf(plan: Plan, { setup, seconds }: ContactShot, lengths: Le
 export const slateLine = ({ lens, height, stop, time }: Slate): string =>
   [lens, height, stop, time].join(', ');
 
-/** Letters and digits of a name for a file, the rest as hyphens: `a-wide-both`. */
-export function fileWord(text: string): string {
-  const plain = text
-    .normalize('NFKD')
-    .replaceAll(/\p{M}/gu, '')
-    .toLowerCase()
-    .replaceAll(/[^\p{L}\p{N}]+/gu, '-')
-    .replaceAll(/^-+|-+$/g, '');
-  return plain === '' ? 'plan' : plain.slice(0, 60);
-}
-
 /** `a-wide-both-start.png`: the letter makes it the only one of its name. */
 export const shotFileName = (plan: Plan, { setup, moment }: ContactShot): string =>
   `${letterOf(plan, setup.id).toLowerCase()}-${fileWord(setup.label)}-${moment}.png`;
 
-/** A slate as the fields that a picture carries in its file. */
-export const slateTexts = (title: string, slate: Slate): Readonly<Record<string, string>> => ({
-  Title: title,
-  Setup: `${slate.letter} ${slate.setup}`,
-  Lens: slate.lens,
-  Height: slate.height,
-  Stop: slate.stop,
-  Seconds: slate.time,
-  Software: 'Standclear',
-});
+/**
+ * A slate as the fields that a picture carries in its file, with what the slate has no room for; the last, for other
+ * programs, has the numbers as JSON, not rounded.
+ */
+export function slateTexts(plan: Plan, shot: ContactShot, slate: Slate): Readonly<Record<string, string>> {
+  const { setup, seconds } = shot;
+  const { lens, gateMm } = glassOf(plan, setup);
+  const { focalMm, tiltDegrees } = stateAt(plan, setup, seconds);
+  const body = plan.kit.bodies.find(({ id }) => id === setup.body);
+  const mode = body?.modes.find(({ id }) => id === setup.mode);
+  const fingerprint = fingerprintOf(plan);
+  const [width, height] = gateMm.map((millimetres) => formatNumber(millimetres, 2));
+  return {
+    Title: plan.title,
+    Setup: `${slate.letter} ${slate.setup}`,
+    Lens: slate.lens,
+    Gate: `${mode?.label ?? setup.mode}, ${width} × ${height}${NBSP}mm`,
+    Height: slate.height,
+    Tilt: formatDegrees(tiltDegrees, 1),
+    Stop: slate.stop,
+    Seconds: slate.time,
+    Plan: fingerprint,
+    Standclear: JSON.stringify({
+      setup: setup.id,
+      seconds,
+      lens: lens.label,
+      focalMm,
+      squeeze: lens.squeeze,
+      gateMm,
+      delivery: setup.delivery,
+      tiltDegrees,
+      stop: setup.stop,
+      plan: fingerprint.replace(NBSP, ''),
+    }),
+    Software: 'Standclear',
+  };
+}

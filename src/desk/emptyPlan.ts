@@ -1,4 +1,5 @@
-import { PLAN_VERSION, type Plan } from '../core/plan/schema/plan';
+import type { Plan } from '../core/plan/schema/plan';
+import { PLAN_VERSION } from '../core/plan/schema/version';
 
 /** A plan with nothing in it yet: what the page holds until one is opened. */
 export const EMPTY_PLAN: Plan = {

@@ -3,6 +3,8 @@ import { parsePlanText } from '../core/plan/parse';
 import type { Plan } from '../core/plan/schema/plan';
 import { serialisePlan } from '../core/plan/serialise';
 import { failure, type Result } from '../core/units/result';
+import { planTextIn } from '../exchange/html/planInFile';
+import { isAbort } from './assets/isAbort';
 import { planStore } from './planStore';
 import { handleOf, planOfFile, rememberHandle } from './plans/handles';
 import { isInFile } from './plans/keeper';
@@ -10,23 +12,34 @@ import { keepVersion } from './plans/keepVersion';
 import { newPlanFrom, OPENING, openKept, tellOpen } from './plans/opening';
 import { keepRecords } from './plans/same';
 import { findPlan } from './plans/writing';
+import { reasonOf } from './reasonOf';
 import { toastStore } from './toastStore';
 
 const MIME = 'application/json';
 const PLAN_FILES = { description: 'Standclear plan', mimeTypes: [MIME], extensions: ['.json'] };
 
-const isAbort = (error: unknown): boolean => error instanceof DOMException && error.name === 'AbortError';
-const reasonOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));
-
 /** More than any plan of the allowed size takes; a film that was meant for another window is not read to its end. */
 const LARGEST_BYTES = 128 * 1024 * 1024;
 
+/** What a plan may be opened from: a file pack and a crew sheet as one file too. */
+export const OPENED_FILES = {
+  ...PLAN_FILES,
+  mimeTypes: [MIME, 'application/zip', 'text/html'],
+  extensions: ['.json', '.zip', '.html'],
+};
+
+const isCrewFile = ({ name, type }: File): boolean => type === 'text/html' || /\.html?$/i.test(name);
+
+const isPack = ({ name, type }: File): boolean => type === 'application/zip' || /\.zip$/i.test(name);
+
 /** A file's text as a plan, or a sentence that says why it is none. */
-async function readPlanFile(file: File): Promise<Result<Plan, string>> {
+export async function readPlanFile(file: File): Promise<Result<Plan, string>> {
+  if (isPack(file)) return (await import('./openFiles/openPack')).openPack(file);
   if (file.size > LARGEST_BYTES) {
     return failure([`The file: found ${file.size} bytes, expected at most ${LARGEST_BYTES}.`]);
   }
-  const read = parsePlanText(await file.text());
+  const text = await file.text();
+  const read = parsePlanText((isCrewFile(file) ? planTextIn(text) : null) ?? text);
   if (read.ok) return read;
   const others = read.faults.length - 1;
   const more =
@@ -42,12 +55,15 @@ export async function openPlanFile(file: File, handle?: FileSystemFileHandle): P
     say(`${file.name} was not opened. ${read.faults[0]}`, { tone: 'warn', about: OPENING });
     return;
   }
-  const known = handle ? await planOfFile(handle) : null;
+  // A pack or a crew sheet is never saved over: the plan goes on as one without a file.
+  const own = isPack(file) || isCrewFile(file) ? undefined : handle;
+  const known = own ? await planOfFile(own) : null;
   if (known !== null && (await openOver(known, read.value))) return;
   const before = planStore.getState().planId;
-  const planId = await newPlanFrom(read.value, read.value.title, file.name);
+  const fileName = file.name.replace(/(\.standclear)?\.zip$|(-crew-sheet)?\.html?$/i, '.plan.json');
+  const planId = await newPlanFrom(read.value, read.value.title, fileName);
   isInFile(read.value);
-  if (handle) await rememberHandle(planId, handle);
+  if (own) await rememberHandle(planId, own);
   tellOpen(before);
 }
 
@@ -77,7 +93,7 @@ async function openOver(planId: string, plan: Plan): Promise<boolean> {
 /** Asks for a file and opens it. */
 export async function choosePlanFile(): Promise<void> {
   try {
-    const file = await fileOpen(PLAN_FILES);
+    const file = await fileOpen(OPENED_FILES);
     await openPlanFile(file, file.handle);
   } catch (error) {
     if (!isAbort(error)) {

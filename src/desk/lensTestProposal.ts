@@ -14,10 +14,16 @@ export interface ProposedStand {
   readonly from: Readonly<Spot>;
   readonly to: Readonly<Spot>;
   readonly label: string;
+  /** What is done to it there, where it is not gone so far: `40 cm lower`. */
+  readonly words?: string;
 }
 
-/** What is proposed, for the drawing: a camera's place, null while none is, and places of gear. */
+/**
+ * What is proposed, for the drawing: a camera's place, null while none is, places of gear, and the things that are not as
+ * the plan has them, by id.
+ */
 export const proposalStore = createStore<{
   readonly place: ProposedPlace | null;
   readonly stands: readonly ProposedStand[];
-}>()(() => ({ place: null, stands: [] }));
+  readonly changed: readonly string[];
+}>()(() => ({ place: null, stands: [], changed: [] }));

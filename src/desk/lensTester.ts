@@ -4,6 +4,7 @@ import type { LensTrial } from '../core/report/lensTest';
 import { allLensTries, presentTry } from '../core/report/lensTries';
 import { latestWins } from './latestWins';
 import { lensTestStore } from './lensTestStore';
+import { reasonOf } from './reasonOf';
 
 /** What a lens test is asked: every lens on a setup, over its whole move, or at one instant of the action's clock. */
 export interface LensQuestion {
@@ -27,7 +28,18 @@ export interface LensTrier {
 
 /** All that a trial depends on: what a lens is focused on, exposed for or called changes no frame. */
 function basisOf({ plan, setup, atSeconds }: LensQuestion, models: unknown): readonly unknown[] {
-  const { lens, stop, label, focus, iso, ndStops, balanceKelvin, shutterDegrees, ...framing } = setup;
+  const {
+    lens,
+    stop,
+    label,
+    focus,
+    iso,
+    ndStops,
+    filterLossStops,
+    balanceKelvin,
+    shutterDegrees,
+    ...framing
+  } = setup;
   const { pieces, beats, cast, gear, kit, ground, safety } = plan;
   return [pieces, beats, cast, gear, kit, ground, safety, models, atSeconds, JSON.stringify(framing)];
 }
@@ -50,7 +62,7 @@ export class LensTester {
     this.run(question, isLatest).catch((error: unknown) =>
       lensTestStore.setState({
         running: null,
-        trouble: `The lens test could not be made: ${error instanceof Error ? error.message : String(error)}`,
+        trouble: `The lens test could not be made: ${reasonOf(error)}`,
       }),
     ),
   );

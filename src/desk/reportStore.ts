@@ -14,6 +14,8 @@ export interface ReportState {
   readonly forPlan: Plan | null;
   /** Setups of the night in progress that are done already, by id, for the plan being read. */
   readonly partial: ReadonlyMap<string, SetupReport>;
+  /** Which plan `partial` belongs to. */
+  readonly partialFor: Plan | null;
   /** True after a person stopped the reading. */
   readonly stopped: boolean;
   /** Why a report failed, as a sentence. */
@@ -26,6 +28,7 @@ export const reportStore = createStore<ReportState>()(() => ({
   reading: null,
   forPlan: null,
   partial: new Map(),
+  partialFor: null,
   stopped: false,
   trouble: null,
 }));

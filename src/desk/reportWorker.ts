@@ -1,16 +1,20 @@
 import { proxy, type Remote, wrap } from 'comlink';
-import { modelHeld } from '../core/form/models/modelShelf';
+import type { DirtyAsked, MadeDirty } from '../core/continuity/makeDirty';
+import type { Refused } from '../core/light/advice';
+import type { HighlightAdvice } from '../core/light/aimForHighlight';
 import type { Plan } from '../core/plan/schema/plan';
 import type { Setup } from '../core/plan/schema/setup';
 import type { LensTrial } from '../core/report/lensTest';
+import type { SetupLight } from '../core/report/light/types';
 import type { Notice, SetupReport } from '../core/report/types';
-import { modelFilesIn } from './assets/assetsIn';
-import { withoutSkins } from './assets/withoutSkins';
+import { sendModels } from './assets/sendModels';
+import type { ToldFault } from './blocking/toldFaults';
 import { packPlan } from './planWire';
-import type { ContinuityAnswer, ReportApi } from './workers/reportApi';
+import type { ContinuityAnswer, InstantLight, KeyWays, ReportApi } from './workers/reportApi';
 
 /** One worker that reads plans: it is sent only what changed since the plan that it holds. */
 export class ReportWorker {
+  readonly #worker: Worker;
   readonly #api: Remote<ReportApi>;
   #held: Plan | null = null;
   /** The imported models that it has. */
@@ -18,11 +22,11 @@ export class ReportWorker {
 
   /** @param onTrouble told when the worker cannot be started, which no question would ever answer */
   constructor(onTrouble: (error: Error) => void) {
-    const worker = new Worker(new URL('./workers/report.worker.ts', import.meta.url), { type: 'module' });
-    worker.addEventListener('error', (event) =>
+    this.#worker = new Worker(new URL('./workers/report.worker.ts', import.meta.url), { type: 'module' });
+    this.#worker.addEventListener('error', (event) =>
       onTrouble(new Error(event.message || 'the worker did not start')),
     );
-    this.#api = wrap<ReportApi>(worker);
+    this.#api = wrap<ReportApi>(this.#worker);
   }
 
   /** Reads one setup of a plan over its whole span, or at one instant, seconds; null when it was given up. */
@@ -49,6 +53,55 @@ export class ReportWorker {
     return this.#api.continuity();
   }
 
+  /** See `ReportApi`; null when it was given up. */
+  async darken(plan: Plan, seen: SetupReport): Promise<SetupReport | null> {
+    await this.#hold(plan);
+    return this.#api.darken(seen);
+  }
+
+  /** See `ReportApi`; null when it was given up. */
+  async light(plan: Plan, ...asked: Parameters<ReportApi['light']>): Promise<SetupLight | null> {
+    await this.#hold(plan);
+    return this.#api.light(...asked);
+  }
+
+  /** What falls on each face at an instant, seconds, through a setup or, for null, on the roof. */
+  async lightNow(plan: Plan, setupId: string | null, seconds: number): Promise<InstantLight | null> {
+    await this.#hold(plan);
+    return this.#api.lightNow(setupId, seconds);
+  }
+
+  /** See `ReportApi`. */
+  async keyWays(plan: Plan, ...asked: Parameters<ReportApi['keyWays']>): Promise<KeyWays | Refused> {
+    await this.#hold(plan);
+    return this.#api.keyWays(...asked);
+  }
+
+  /** See `ReportApi`. */
+  async highlightAtFeet(
+    plan: Plan,
+    ...asked: Parameters<ReportApi['highlightAtFeet']>
+  ): Promise<HighlightAdvice | Refused> {
+    await this.#hold(plan);
+    return this.#api.highlightAtFeet(...asked);
+  }
+
+  /** The camera from which somebody near takes a share of a setup's frame; null for none, and when it was given up. */
+  async makeDirty(
+    plan: Plan,
+    setupId: string,
+    asked: DirtyAsked,
+    tell: (share: number) => void,
+  ): Promise<MadeDirty | null> {
+    await this.#hold(plan);
+    return this.#api.makeDirty(setupId, asked, proxy(tell));
+  }
+
+  async blockingFaults(plan: Plan): Promise<readonly ToldFault[]> {
+    await this.#hold(plan);
+    return this.#api.blockingFaults();
+  }
+
   async notices(plan: Plan): Promise<readonly Notice[]> {
     await this.#hold(plan);
     return this.#api.notices();
@@ -59,22 +112,17 @@ export class ReportWorker {
     void this.#api.giveUp();
   }
 
+  /** Ends the worker: what is still waited for is never answered, and it is asked nothing more. */
+  end(): void {
+    this.#worker.terminate();
+  }
+
   async #hold(plan: Plan): Promise<void> {
-    await this.#holdModels(plan);
+    await sendModels(plan, this.#models, this.#api.holdModel);
     if (this.#held === plan) return;
     const packed = packPlan(this.#held, plan);
     // Messages arrive in their order, so what is sent next may already count on this one.
     this.#held = plan;
     await this.#api.hold(packed);
-  }
-
-  /** A model goes over once; what a lens needs of it is copied, the page keeps drawing its own. */
-  async #holdModels(plan: Plan): Promise<void> {
-    for (const { sha256 } of modelFilesIn(plan)) {
-      const model = this.#models.has(sha256) ? null : modelHeld(sha256);
-      if (!model) continue;
-      this.#models.add(sha256);
-      await this.#api.holdModel(sha256, withoutSkins(model));
-    }
   }
 }

@@ -1,10 +1,12 @@
 import type { Plan } from '../core/plan/schema/plan';
 import type { NightReport, SetupReport } from '../core/report/types';
 import { assetStore } from './assets/assetStore';
+import { faultsStore } from './blocking/faultsStore';
 import { continuityStore } from './continuityStore';
 import { latestWins } from './latestWins';
 import { livePlan, liveStore } from './liveStore';
 import { planStore } from './planStore';
+import { reasonOf } from './reasonOf';
 import { reportStore } from './reportStore';
 import { ReportWorker } from './reportWorker';
 import { sessionStore } from './sessionStore';
@@ -19,14 +21,27 @@ function chosenFirst(plan: Plan): readonly string[] {
 const tellTrouble = (error: unknown): void =>
   reportStore.setState({
     reading: null,
-    trouble: `The report could not be made: ${error instanceof Error ? error.message : String(error)}`,
+    trouble: `The report could not be made: ${reasonOf(error)}`,
   });
 
-/** Reads every setup of the committed plan over its whole span, the chosen one first, and tells how far it is. */
+/**
+ * Reads every setup of the committed plan over its whole span, the chosen one first, and tells how far it is; then looks
+ * what of all that is lost in the dark.
+ */
 async function readNight(worker: ReportWorker, plan: Plan, isLatest: () => boolean): Promise<void> {
   const of = plan.setups.length;
   const partial = new Map<string, SetupReport>();
-  reportStore.setState({ reading: { done: 0, of }, partial, stopped: false, trouble: null });
+  reportStore.setState({
+    reading: { done: 0, of },
+    partial,
+    partialFor: plan,
+    stopped: false,
+    trouble: null,
+  });
+  // Some tens of milliseconds: whoever mends a walk sees at once that it is mended.
+  const faults = await worker.blockingFaults(plan);
+  if (!isLatest()) return;
+  faultsStore.setState({ faults, forPlan: plan });
   for (const setupId of chosenFirst(plan)) {
     const setup = await worker.read(plan, setupId, null);
     if (!isLatest()) return;
@@ -38,6 +53,14 @@ async function readNight(worker: ReportWorker, plan: Plan, isLatest: () => boole
     const continuity = await worker.continuity(plan);
     if (!isLatest()) return;
     if (continuity) continuityStore.setState({ ...continuity, forPlan: plan });
+  }
+  // What is seen is told already, and what of it is lost in the dark says so then; only notices and outcomes wait.
+  for (const seen of [...partial.values()]) {
+    const dark = await worker.darken(plan, seen);
+    if (!isLatest()) return;
+    if (!dark) continue;
+    partial.set(seen.id, dark);
+    reportStore.setState({ partial: new Map(partial) });
   }
   const notices = await worker.notices(plan);
   if (!isLatest()) return;
@@ -64,6 +87,8 @@ function keepInstant(plan: Plan, fresh: SetupReport): void {
 }
 
 let served = 0;
+/** While it plays, marks follow so much later at most: each answer costs the page a frame. By eye, no source. */
+const PLAYING_REST_MS = 200;
 
 /**
  * Reads the chosen setup at its instant, then the others as long as nothing newer is asked. The others are taken
@@ -78,6 +103,7 @@ async function readInstant(worker: ReportWorker, asked: Instant, isLatest: () =>
   }
   const own = await worker.read(plan, chosen, seconds);
   if (own) keepInstant(plan, own);
+  if (liveStore.getState().playing) await new Promise((resolve) => setTimeout(resolve, PLAYING_REST_MS));
   if (!all) return;
   for (let count = 0; count < others.length; count += 1) {
     const next = await worker.read(plan, others[served % others.length] ?? chosen, seconds);

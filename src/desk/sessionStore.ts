@@ -4,7 +4,7 @@ import { type PictureShows, showsOfWords, wordsOfShows } from './pictureShows';
 import { readPreference, readStored, writePreference } from './preferences';
 
 export type RoofView = 'overhead' | 'walk round';
-export type SheetName = 'set' | 'blocking' | 'frames';
+export type SheetName = 'set' | 'blocking' | 'frames' | 'light' | 'night' | 'crew';
 export type Theme = 'night' | 'day';
 export type LengthUnit = 'm' | 'ft-in';
 export type PictureQuality = 'light' | 'full';

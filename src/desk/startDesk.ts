@@ -1,10 +1,12 @@
 import { startAssets } from './assets/holding';
+import { startCautions } from './cautions/asking';
 import { keepChoicesInPlan } from './choose';
 import { keepCompared } from './compare/compareStore';
 import { DEMO_FILE, fetchDemo } from './demo';
 import { EMPTY_PLAN } from './emptyPlan';
 import { startKeeping } from './keeping';
 import { keepingStore } from './keepingStore';
+import { offerNewerBuild } from './newerBuild';
 import { planStore } from './planStore';
 import { restoreKept } from './plans/opening';
 import { startPlayback } from './playback';
@@ -17,7 +19,9 @@ export async function startDesk(): Promise<void> {
   keepChoicesInPlan();
   keepCompared();
   startReports();
+  startCautions();
   startAssets();
+  offerNewerBuild();
   const { startWith } = planStore.getState();
   const kept = await restoreKept();
   if (keepingStore.getState().state === 'starting') keepingStore.setState({ state: 'kept' });

@@ -7,12 +7,17 @@ export interface Toast {
   readonly tone: 'plain' | 'warn';
   /** A later toast about the same thing takes the place of this one. */
   readonly about: string | null;
+  /** Whether it waits until somebody puts it away. */
+  readonly stays: boolean;
   readonly action: { readonly word: string; readonly act: () => void } | null;
 }
 
 interface ToastState {
   readonly toasts: readonly Toast[];
-  readonly say: (sentence: string, options?: Partial<Pick<Toast, 'tone' | 'action' | 'about'>>) => void;
+  readonly say: (
+    sentence: string,
+    options?: Partial<Pick<Toast, 'tone' | 'action' | 'about' | 'stays'>>,
+  ) => void;
   readonly dismiss: (id: number) => void;
 }
 
@@ -23,7 +28,15 @@ let nextId = 1;
 export const toastStore = createStore<ToastState>()((set) => ({
   toasts: [],
   say: (sentence, options = {}) => {
-    const toast: Toast = { id: nextId, sentence, tone: 'plain', about: null, action: null, ...options };
+    const toast: Toast = {
+      id: nextId,
+      sentence,
+      tone: 'plain',
+      about: null,
+      stays: false,
+      action: null,
+      ...options,
+    };
     nextId += 1;
     set((state) => {
       const others = state.toasts.filter(({ about }) => about === null || about !== toast.about);

@@ -1,4 +1,5 @@
-import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import type { DBSchema } from 'idb';
+import { ownDatabase } from '../ownDatabase';
 
 /** A file that a plan names, as this device holds it. */
 interface KeptFile {
@@ -11,27 +12,9 @@ interface Shelf extends DBSchema {
 }
 
 /** A database of its own: a plan is small and written often, a scan is large and written once. */
-let shelf: Promise<IDBPDatabase<Shelf>> | null = null;
-
-function openShelf(): Promise<IDBPDatabase<Shelf>> {
-  shelf ??= openDB<Shelf>('standclear-assets', 1, {
-    upgrade: (database) => {
-      database.createObjectStore('files');
-    },
-    // Deleted under the page, or closed by the browser: the next question opens it again.
-    terminated: () => {
-      shelf = null;
-    },
-    blocking: (_current, _blocked, event) => {
-      if (event.target instanceof IDBDatabase) event.target.close();
-      shelf = null;
-    },
-  }).catch((error: unknown) => {
-    shelf = null;
-    throw error;
-  });
-  return shelf;
-}
+const openShelf = ownDatabase<Shelf>('standclear-assets', (database) => {
+  database.createObjectStore('files');
+});
 
 /** The file with these contents; null where this device has none, or storage is refused. */
 export async function keptFile(sha256: string): Promise<Blob | null> {

@@ -1,5 +1,1 @@
-/** The SHA-256 of some bytes as 64 hexadecimal digits. */
-export async function sha256Of(bytes: ArrayBuffer): Promise<string> {
-  const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
-  return Array.from(digest, (byte) => byte.toString(16).padStart(2, '0')).join('');
-}
+export { sha256Of } from '../../exchange/sha256';

@@ -9,12 +9,13 @@ import { momentOf } from './retime';
 import { beatsInTime, type Thing, type Timed } from './things';
 
 const isTimed = (thing: Thing): thing is Timed =>
-  thing.type !== 'performer' && thing.type !== 'setup' && thing.type !== 'line';
+  thing.type !== 'performer' && thing.type !== 'setup' && thing.type !== 'lamp' && thing.type !== 'line';
 
-/** Chooses a thing of the blocking: on the roof its performer is chosen too, its setup is looked through. */
+/** Chooses a thing of the blocking: on the roof its performer or lamp is chosen too, its setup is looked through. */
 export function chooseThing(thing: Thing): void {
   blockingStore.setState({ chosen: thing });
   if ('performerId' in thing) sessionStore.getState().setSelectedId(thing.performerId);
+  if ('itemId' in thing) sessionStore.getState().setSelectedId(thing.itemId);
   if ('setupId' in thing) chooseSetup(thing.setupId);
 }
 

@@ -7,6 +7,7 @@ import { changePass } from '../../core/plan/edits/changePass';
 import { changeSetup } from '../../core/plan/edits/changeSetup';
 import type { Beat, Mark, Performer } from '../../core/plan/schema/cast';
 import type { Plan } from '../../core/plan/schema/plan';
+import { momentOfCue, retimedCue, roomOfCue } from './retimeCue';
 import { retimed } from './retimeKey';
 import { type Caught, FRAME_SECONDS, nearestBeat, snapTime, tidySeconds } from './snapTime';
 import { beatsInTime, markIn, marksInTime, secondsOfBeat, type Timed } from './things';
@@ -37,6 +38,9 @@ export function momentOf(plan: Plan, thing: Timed): number {
       const setup = plan.setups.find(({ id }) => id === thing.setupId);
       return setup ? (keysOf(plan, setup)[thing.keyIndex]?.atSeconds ?? 0) : 0;
     }
+    case 'cue':
+    case 'fade':
+      return momentOfCue(plan, thing);
   }
 }
 
@@ -97,6 +101,7 @@ export function roomOf(plan: Plan, thing: Timed, ripples: boolean): readonly [nu
     const setup = plan.setups.find(({ id }) => id === thing.setupId);
     return setup ? spanOf(plan, setup) : [0, 0];
   }
+  if (thing.type === 'cue' || thing.type === 'fade') return roomOfCue(plan, thing);
   return [beats[0]?.atSeconds ?? 0, beats.at(-1)?.atSeconds ?? 0];
 }
 
@@ -153,6 +158,7 @@ export function retime(
   if (thing.type === 'mark' || thing.type === 'pass' || thing.type === 'span')
     return toBeat(plan, thing, wanted);
   const { reachSeconds, ripples = false } = how;
+  if (thing.type === 'cue' || thing.type === 'fade') return retimedCue(plan, thing, wanted, reachSeconds);
   const [low, high] = roomOf(plan, thing, ripples);
   if (thing.type === 'key') {
     const span = [low, high] as const;

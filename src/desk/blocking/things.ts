@@ -1,3 +1,4 @@
+import { isLamp, type Lamp } from '../../core/plan/cues';
 import type { Mark, Performer } from '../../core/plan/schema/cast';
 import type { Plan } from '../../core/plan/schema/plan';
 
@@ -9,13 +10,18 @@ export type Timed =
   | { readonly type: 'hold'; readonly performerId: string; readonly markId: string }
   | { readonly type: 'pass'; readonly passId: string }
   | { readonly type: 'span'; readonly setupId: string; readonly end: 'from' | 'to' }
-  | { readonly type: 'key'; readonly setupId: string; readonly keyIndex: number };
+  | { readonly type: 'key'; readonly setupId: string; readonly keyIndex: number }
+  /** When a lamp begins to change. */
+  | { readonly type: 'cue'; readonly itemId: string; readonly cueIndex: number }
+  /** When the change is done. */
+  | { readonly type: 'fade'; readonly itemId: string; readonly cueIndex: number };
 
 /** What can be chosen there: also what has no moment of its own. */
 export type Thing =
   | Timed
   | { readonly type: 'performer'; readonly performerId: string }
   | { readonly type: 'setup'; readonly setupId: string }
+  | { readonly type: 'lamp'; readonly itemId: string }
   | { readonly type: 'line'; readonly lineId: string };
 
 /** A word for a thing that no other thing has. */
@@ -32,6 +38,11 @@ export function keyOf(thing: Thing): string {
       return `span ${thing.setupId} ${thing.end}`;
     case 'key':
       return `key ${thing.setupId} ${thing.keyIndex}`;
+    case 'cue':
+    case 'fade':
+      return `${thing.type} ${thing.itemId} ${thing.cueIndex}`;
+    case 'lamp':
+      return `lamp ${thing.itemId}`;
     case 'performer':
       return `performer ${thing.performerId}`;
     case 'setup':
@@ -74,6 +85,12 @@ export function markIn(
 export const markName = (performer: Performer, index: number): string =>
   `${performer.label.trim().charAt(0).toUpperCase()}${index + 1}`;
 
+/** A lamp of the plan; null for what is none. */
+export function lampIn(plan: Pick<Plan, 'gear'>, itemId: string): Lamp | null {
+  const gear = plan.gear.find(({ id }) => id === itemId);
+  return gear && isLamp(gear) ? gear : null;
+}
+
 /** A performer's marks in the order of the clock. */
 export const marksInTime = (plan: Pick<Plan, 'beats'>, performer: Performer): readonly Mark[] =>
   performer.marks.toSorted((a, b) => secondsOfBeat(plan, a.beat) - secondsOfBeat(plan, b.beat));
@@ -97,5 +114,10 @@ export function isIn(plan: Plan, thing: Thing): boolean {
       return plan.setups.some(({ id }) => id === thing.setupId);
     case 'key':
       return (plan.setups.find(({ id }) => id === thing.setupId)?.move.keys.length ?? 0) > thing.keyIndex;
+    case 'cue':
+    case 'fade':
+      return (lampIn(plan, thing.itemId)?.cues?.length ?? 0) > thing.cueIndex;
+    case 'lamp':
+      return lampIn(plan, thing.itemId) !== null;
   }
 }

@@ -1,7 +1,8 @@
-import { paletteEntryOf } from '../../core/kit/palette/makeItem';
+import { paletteEntryOf, plugPlaces } from '../../core/kit/palette/makeItem';
 import { bearingOf, metresBetween } from '../../core/plan/runs';
 import type { Spot } from '../../core/plan/schema/numbers';
 import type { Plan } from '../../core/plan/schema/plan';
+import { thingName } from '../../core/plan/snap/names';
 import { snapSpot } from '../../core/plan/snap/snapSpot';
 import { gapsLike, type SnapTargets, snapTargets } from '../../core/plan/snap/snapTargets';
 import type { SameDistance, SnapEdge, SnapPoint, SnapResult, SquareTo } from '../../core/plan/snap/types';
@@ -14,6 +15,8 @@ import type { Stroke, Tool } from './toolStore';
 const ON_METRES = 1e-4;
 /** Of the reach: nearer to the last corner than this the hand is still there. */
 const STILL_THERE = 0.4;
+/** Keys go by steps of 10 cm, of which one comes as near as this to any plug, and the next lets it go again, metres. */
+const PLUG_REACH_METRES = 0.075;
 /** Lengths of legs as near as this may be meant again, metres, and how many of them. */
 const LIKE_WITHIN_METRES = 6;
 const MOST_LIKE = 3;
@@ -40,6 +43,9 @@ export function caught(tool: Tool, stroke: Stroke, raw: Spot): SnapResult {
   // A hand that has hardly left the last corner has not left it.
   if (from && metresBetween(raw, from) <= aim.reachMetres * STILL_THERE) return { at: from, why: [] };
   const { plan } = planStore.getState();
+  const reach = Math.max(aim.reachMetres, PLUG_REACH_METRES);
+  const plug = drawsCable(tool) ? plugNear(plan, raw, reach, from) : null;
+  if (plug) return plug;
   const targets = targetsOf(plan);
   return snapSpot({
     at: raw,
@@ -61,6 +67,21 @@ export function caught(tool: Tool, stroke: Stroke, raw: Spot): SnapResult {
 function gapsFor(plan: Plan, entryId: string, raw: Spot): readonly SameDistance[] {
   const entry = paletteEntryOf(entryId);
   return entry ? gapsLike(plan, entry.kind, raw) : [];
+}
+
+/** Whether a cable is in the hand, which plugs in where it begins and ends. */
+export const drawsCable = (tool: Tool): boolean =>
+  tool.type === 'draw' && paletteEntryOf(tool.entryId)?.kind === 'cable';
+
+/** Where a cable plugs in within reach, whatever else the hand might catch on; null where it does not, or begins there. */
+function plugNear(plan: Plan, raw: Spot, reachMetres: number, from: Spot | null): SnapResult | null {
+  const apart = (spot: Spot): number => metresBetween(raw, spot);
+  const found = plugPlaces(plan)
+    .filter(({ at }) => apart(at) <= reachMetres && !(from && metresBetween(from, at) < ON_METRES))
+    .toSorted((a, b) => apart(a.at) - apart(b.at))[0];
+  if (!found) return null;
+  const word = `plugs into ${thingName(found.label)}`;
+  return { at: found.at, why: [{ kind: 'end', word, key: `plug ${found.id}` }] };
 }
 
 /** The corners that are pressed already: the first closes what is drawn. */

@@ -1,15 +1,20 @@
+import { socketNear } from '../../core/kit/palette/makeItem';
+import { MOST } from '../../core/plan/edits/limits';
 import { tidySpot } from '../../core/plan/edits/tidy';
 import { bearingOf, metresBetween, spotFrom } from '../../core/plan/runs';
 import type { Spot } from '../../core/plan/schema/numbers';
 import type { SnapReason, SnapResult } from '../../core/plan/snap/types';
+import { chooseMade } from '../chosenArea';
 import { liveStore } from '../liveStore';
 import { planStore } from '../planStore';
-import { sessionStore } from '../sessionStore';
-import { caught, gridStep } from './catching';
+import { caught, drawsCable, gridStep } from './catching';
 import { drawnInto, entryOf, spotsWithNext } from './making';
 import { runNear } from './openings';
 import { ONE_CORNER_METRES, refusedEnd, refusedLeg } from './refusals';
 import { type Aim, EMPTY_STROKE, HAND, type Stroke, type Tool, toolStore } from './toolStore';
+
+/** So near to a plug a corner is meant for it: farther off the cable runs past, metres. */
+const PLUGS_WITHIN_METRES = 0.1;
 
 /** The gesture that shows a draft is told from a drag by this id. */
 const DRAFT = 'draft';
@@ -86,6 +91,12 @@ export function press(): void {
     commit([stroke.next], false);
     return;
   }
+  if (tool.type === 'place') {
+    const refusal = tool.wanted.take(stroke.next);
+    if (refusal === null) putDown();
+    else toolStore.setState({ refusal });
+    return;
+  }
   const entry = entryOf(tool);
   const [first] = stroke.corners;
   const last = stroke.corners.at(-1);
@@ -110,7 +121,17 @@ export function press(): void {
     return;
   }
   toolStore.setState({ entry: null });
-  showCorners({ ...stroke, corners });
+  if (plugsIn(tool, stroke, corners)) commit(corners, false);
+  else showCorners({ ...stroke, corners });
+}
+
+/** A cable that reaches something else to plug into ends there, unless the hand catches on nothing. */
+function plugsIn(tool: Tool, { aim }: Stroke, corners: readonly Spot[]): boolean {
+  const [first, last] = [corners[0], corners.at(-1)];
+  if (!drawsCable(tool) || aim.free || corners.length < 2 || !first || !last) return false;
+  const { plan } = planStore.getState();
+  const end = socketNear(plan, last, PLUGS_WITHIN_METRES);
+  return end !== null && end !== socketNear(plan, first, PLUGS_WITHIN_METRES);
 }
 
 /** A corner was taken: nothing is meant by the next one until the hand moves, but the keys' crosshair stays in sight. */
@@ -167,7 +188,7 @@ function aimAt(stroke: Stroke, known?: Spot | null): void {
   toolStore.setState({ stroke: { ...stroke, next, why } });
   const { tool } = state();
   const { plan } = planStore.getState();
-  if (tool.type === 'tape' || tool.type === 'two points') return;
+  if (tool.type === 'tape' || tool.type === 'two points' || tool.type === 'place') return;
   const closed = closesAt(stroke, next);
   const spots = closed ? stroke.corners : spotsWithNext({ ...stroke, next });
   showDraft(
@@ -249,7 +270,7 @@ function commit(spots: readonly Spot[], closed: boolean): void {
     return;
   }
   showDraft(null);
-  if (drawn.id !== null) sessionStore.getState().setSelectedId(drawn.id);
+  if (drawn.id !== null) chooseMade(drawn.plan, drawn.id);
   // The hand stays where it is, with nothing drawn: the next one begins there.
   const { next, raw, aim, byKeys } = stroke;
   toolStore.setState({ stroke: { ...EMPTY_STROKE, next, raw, aim, byKeys }, entry: null });
@@ -263,6 +284,12 @@ function refusedHere(stroke: Stroke): string {
   const entry = entryOf(tool);
   if (entry?.id === 'deck-hole')
     return 'A hole lies inside one deck. Draw it within the deck and clear of its other holes.';
+  if (
+    entry &&
+    stroke.corners.length > MOST.areaCorners &&
+    (entry.id === 'wet-area' || entry.id === 'dry-area')
+  )
+    return `A wet or a dry area has at most ${MOST.areaCorners} corners. Take some back, or draw two of them.`;
   return stroke.corners.length > 0
     ? 'This cannot be made as it is drawn. Take a corner back and try another way.'
     : 'There is no room for this here. Press elsewhere on the roof.';

@@ -5,6 +5,16 @@ import type { SnapReason } from '../../core/plan/snap/types';
 /** What two points are pressed for: to say how large a model or the picture under the roof is. */
 export type Scaled = { readonly type: 'model'; readonly id: string } | { readonly type: 'underlay' };
 
+/** A place of the roof that is wanted for something: the next press takes it. */
+export interface WantedPlace {
+  /** Tells whoever asked from others. */
+  readonly key: string;
+  /** What it is called, within a sentence: `point that Vera faces`. */
+  readonly word: string;
+  /** Takes the place, metres; a sentence where it is refused. */
+  readonly take: (at: Spot) => string | null;
+}
+
 /** What is in the hand. Entries are those of the palette. */
 export type Tool =
   | { readonly type: 'hand' }
@@ -12,7 +22,8 @@ export type Tool =
   | { readonly type: 'draw'; readonly entryId: string }
   | { readonly type: 'tape' }
   | { readonly type: 'opening'; readonly itemId: string }
-  | { readonly type: 'two points'; readonly purpose: Scaled };
+  | { readonly type: 'two points'; readonly purpose: Scaled }
+  | { readonly type: 'place'; readonly wanted: WantedPlace };
 
 /** How the hand points. */
 export interface Aim {

@@ -45,6 +45,7 @@ function firstField(): Entry['field'] | null {
 
 /** Begins to type on the drawing; before the first corner there is nothing to type about. */
 export function beginEntry(text: string): void {
+  if (toolStore.getState().tool.type === 'place') return;
   const field = firstField();
   if (!field) {
     toolStore.setState({ refusal: 'Press the first corner, then type a length.' });

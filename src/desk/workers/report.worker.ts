@@ -1,47 +1,34 @@
 import { expose } from 'comlink';
 import { continuitySteps } from '../../core/continuity/continuity';
 import { coverageOf } from '../../core/continuity/coverage';
+import { makeDirtySteps } from '../../core/continuity/makeDirty';
 import { holdModel } from '../../core/form/models/modelShelf';
 import { spanOf } from '../../core/optics/camera';
 import type { Plan } from '../../core/plan/schema/plan';
 import type { Setup } from '../../core/plan/schema/setup';
 import { lensTrialSteps } from '../../core/report/lensTest';
 import { allLensTries } from '../../core/report/lensTries';
+import { darkenedSteps } from '../../core/report/light/darkened';
+import { lightSteps } from '../../core/report/light/lightOf';
 import { noticesOf } from '../../core/report/notices';
 import { type Asked, setupReportSteps } from '../../core/report/setupReport';
+import { toldFaults } from '../blocking/toldFaults';
 import { unpackPlan } from '../planWire';
+import { answerHighlight, answerKeyWays, answerLightNow, inLengths } from './lightAnswers';
 import type { ReportApi } from './reportApi';
-
-/** How long the worker reads before it looks whether it should give up. */
-const LOOK_UP_EVERY_MS = 20;
+import { stepping } from './stepping';
 
 let held: Plan | null = null;
-let readings = 0;
+const { taken, giveUp } = stepping();
 
-/** Lets the messages in that came meanwhile. */
-const messagesIn = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
+function planHeld(): Plan {
+  if (!held) throw new Error('report worker: asked before it held a plan');
+  return held;
+}
 
 function instantIn(plan: Plan, setup: Setup, seconds: number): Asked {
   const [from, to] = spanOf(plan, setup);
   return { briefly: true, at: Math.min(Math.max(seconds, from), to) };
-}
-
-/** Takes the steps to their end, and looks up now and then; null when it was given up, or something newer was asked. */
-async function taken<Value>(
-  steps: Generator<number, Value, void>,
-  tell: (share: number) => void = () => undefined,
-): Promise<Value | null> {
-  readings += 1;
-  const own = readings;
-  let lookedUp = performance.now();
-  for (let step = steps.next(); ; step = steps.next()) {
-    if (step.done) return step.value;
-    if (performance.now() - lookedUp < LOOK_UP_EVERY_MS) continue;
-    tell(step.value);
-    await messagesIn();
-    if (own !== readings) return null;
-    lookedUp = performance.now();
-  }
 }
 
 const api: ReportApi = {
@@ -50,17 +37,17 @@ const api: ReportApi = {
     held = unpackPlan(held, packed);
   },
   read: async (setupId, atSeconds) => {
-    if (!held) throw new Error('report worker: asked before it held a plan');
-    const setup = held.setups.find(({ id }) => id === setupId);
+    const plan = planHeld();
+    const setup = plan.setups.find(({ id }) => id === setupId);
     if (!setup) return null;
     return taken(
-      setupReportSteps(held, setup, atSeconds === null ? 'span' : instantIn(held, setup, atSeconds)),
+      setupReportSteps(plan, setup, atSeconds === null ? 'span' : instantIn(plan, setup, atSeconds)),
     );
   },
   tryLens: async (setup, tryId, atSeconds, tell) => {
-    if (!held) throw new Error('report worker: asked before it held a plan');
-    const found = allLensTries(held, setup).find(({ id }) => id === tryId);
-    return found ? taken(lensTrialSteps(held, found, atSeconds), tell) : null;
+    const plan = planHeld();
+    const found = allLensTries(plan, setup).find(({ id }) => id === tryId);
+    return found ? taken(lensTrialSteps(plan, found, atSeconds), tell) : null;
   },
   continuity: async () => {
     if (!held) return null;
@@ -68,10 +55,30 @@ const api: ReportApi = {
     const setups = await taken(continuitySteps(plan));
     return setups && { setups, coverage: coverageOf(plan) };
   },
-  notices: () => (held ? noticesOf(held) : []),
-  giveUp: () => {
-    readings += 1;
+  light: async (setupId, seen, lengths) => {
+    const plan = planHeld();
+    const setup = plan.setups.find(({ id }) => id === setupId);
+    if (!setup) return null;
+    const report = seen ?? (await taken(setupReportSteps(plan, setup, 'span')));
+    const light = report && (await taken(lightSteps(plan, setup, report)));
+    return light && inLengths(plan, setup, report, light, lengths);
   },
+  darken: async (seen) => {
+    const plan = planHeld();
+    const setup = plan.setups.find(({ id }) => id === seen.id);
+    return setup ? taken(darkenedSteps(plan, setup, seen)) : null;
+  },
+  lightNow: (setupId, seconds) => (held ? answerLightNow(held, setupId, seconds) : null),
+  keyWays: (...asked) => answerKeyWays(planHeld(), ...asked),
+  highlightAtFeet: (...asked) => answerHighlight(planHeld(), ...asked),
+  makeDirty: async (setupId, asked, tell) => {
+    const plan = planHeld();
+    const setup = plan.setups.find(({ id }) => id === setupId);
+    return setup ? taken(makeDirtySteps(plan, setup, asked), tell) : null;
+  },
+  blockingFaults: () => (held ? toldFaults(held) : []),
+  notices: () => (held ? noticesOf(held) : []),
+  giveUp,
 };
 
 expose(api);

@@ -1,0 +1,21 @@
+import { expose } from 'comlink';
+import { cautionsOf } from '../../core/cautions/cautions';
+import { holdModel } from '../../core/form/models/modelShelf';
+import type { Plan } from '../../core/plan/schema/plan';
+import { unpackPlan } from '../planWire';
+import type { CautionsApi } from './cautionsApi';
+
+let held: Plan | null = null;
+
+const api: CautionsApi = {
+  holdModel,
+  hold: (packed) => {
+    held = unpackPlan(held, packed);
+  },
+  cautions: () => {
+    if (!held) throw new Error('cautions worker: asked before it held a plan');
+    return cautionsOf(held);
+  },
+};
+
+expose(api);

@@ -1,0 +1,3 @@
+/** Where the kept links lie. */
+export const LINKS = 'links';
+export const MOST_LINKS = 20;

@@ -1,0 +1,41 @@
+/** How long a worker reckons before it looks whether it should give up. */
+const LOOK_UP_EVERY_MS = 20;
+
+/** Lets the messages in that came meanwhile. */
+const messagesIn = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
+
+/** Work of one kind that a worker does step by step. */
+interface Stepping {
+  /**
+   * Takes the steps to their end, and looks up now and then; null when it was given up, or something newer of the kind was
+   * asked. `tell` now and then hears what the steps yield, mostly the done share.
+   */
+  readonly taken: <Value, Step = number>(
+    steps: Generator<Step, Value, void>,
+    tell?: (step: Step) => void,
+  ) => Promise<Value | null>;
+  readonly giveUp: () => void;
+}
+
+/** For a kind of work of which only the newest is wanted. */
+export function stepping(): Stepping {
+  let asked = 0;
+  return {
+    taken: async (steps, tell) => {
+      asked += 1;
+      const own = asked;
+      let lookedUp = performance.now();
+      for (let step = steps.next(); ; step = steps.next()) {
+        if (step.done) return step.value;
+        if (performance.now() - lookedUp < LOOK_UP_EVERY_MS) continue;
+        tell?.(step.value);
+        await messagesIn();
+        if (own !== asked) return null;
+        lookedUp = performance.now();
+      }
+    },
+    giveUp: () => {
+      asked += 1;
+    },
+  };
+}
