@@ -13,6 +13,8 @@ export const PAGE_INPUTS = [
   'package-lock.json',
   'src/core',
   'src/exchange',
+  'src/offline',
+  'src/building',
   'src/desk',
   'src/scene',
   'src/screens',
