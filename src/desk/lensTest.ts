@@ -3,19 +3,13 @@ import type { Plan } from '../core/plan/schema/plan';
 import type { Setup } from '../core/plan/schema/setup';
 import type { LensTrial } from '../core/report/lensTest';
 import { type LensQuestion, LensTester } from './lensTester';
-import { lensTestStore } from './lensTestStore';
 import { ReportWorker } from './reportWorker';
 
 let tester: LensTester | null = null;
 
 /** The test has a worker of its own, started when it is first asked: the night and the instant are not held up. */
 function testing(): LensTester {
-  tester ??= new LensTester(
-    new ReportWorker(({ message }) =>
-      lensTestStore.setState({ running: null, trouble: `The lens test could not be started: ${message}` }),
-    ),
-    modelsAtHand,
-  );
+  tester ??= new LensTester(new ReportWorker(), modelsAtHand);
   return tester;
 }
 

@@ -20,6 +20,8 @@ export interface ReportState {
   readonly stopped: boolean;
   /** Why a report failed, as a sentence. */
   readonly trouble: string | null;
+  /** True while a report is waited for and nothing has been heard of its worker for long. */
+  readonly silent: boolean;
 }
 
 export const reportStore = createStore<ReportState>()(() => ({
@@ -31,4 +33,5 @@ export const reportStore = createStore<ReportState>()(() => ({
   partialFor: null,
   stopped: false,
   trouble: null,
+  silent: false,
 }));

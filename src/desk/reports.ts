@@ -10,6 +10,7 @@ import { reasonOf } from './reasonOf';
 import { reportStore } from './reportStore';
 import { ReportWorker } from './reportWorker';
 import { sessionStore } from './sessionStore';
+import { WorkerEnded } from './workers/askedWorker';
 
 /** The chosen setup before all others: its answer is the one that somebody is looking at. */
 function chosenFirst(plan: Plan): readonly string[] {
@@ -18,11 +19,11 @@ function chosenFirst(plan: Plan): readonly string[] {
   return setupId !== null && ids.includes(setupId) ? [setupId, ...ids.filter((id) => id !== setupId)] : ids;
 }
 
-const tellTrouble = (error: unknown): void =>
-  reportStore.setState({
-    reading: null,
-    trouble: `The report could not be made: ${reasonOf(error)}`,
-  });
+function tellTrouble(error: unknown): void {
+  // Ended so that it begins anew, which is no trouble.
+  if (error instanceof WorkerEnded) return;
+  reportStore.setState({ reading: null, trouble: `The report could not be made: ${reasonOf(error)}` });
+}
 
 /**
  * Reads every setup of the committed plan over its whole span, the chosen one first, and tells how far it is; then looks
@@ -121,10 +122,25 @@ export function stopReading(): void {
   reportStore.setState({ reading: null, stopped: true });
 }
 
+let readAnew: (() => void) | null = null;
+
+/** Ends the workers, whatever they do, and reads the plan with new ones. */
+export const readAgain = (): void => readAnew?.();
+
+/** The workers that have not been heard of for long while they were waited for. */
+const silent = new Set<'night' | 'instant'>();
+const tellSilence =
+  (which: 'night' | 'instant') =>
+  (isSilent: boolean): void => {
+    if (isSilent) silent.add(which);
+    else silent.delete(which);
+    reportStore.setState({ silent: silent.size > 0 });
+  };
+
 /** Starts the two workers, one for the night and one for the instant, and keeps asking them as the stores change. */
 export function startReports(): void {
-  const nightWorker = new ReportWorker(tellTrouble);
-  const instantWorker = new ReportWorker(tellTrouble);
+  const nightWorker = new ReportWorker(tellSilence('night'));
+  const instantWorker = new ReportWorker(tellSilence('instant'));
   const night = latestWins<Plan>((plan, isLatest) =>
     readNight(nightWorker, plan, isLatest).catch(tellTrouble),
   );
@@ -149,6 +165,12 @@ export function startReports(): void {
   const askNight = (): void => {
     nightWorker.giveUp();
     night.ask(planStore.getState().plan);
+  };
+  readAnew = () => {
+    nightWorker.startAnew();
+    instantWorker.startAnew();
+    askInstant();
+    askNight();
   };
 
   planStore.subscribe((state, before) => {

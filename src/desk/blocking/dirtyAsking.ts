@@ -22,7 +22,7 @@ export function askDirty(
         resolve(null);
         return;
       }
-      worker ??= new ReportWorker(reject);
+      worker ??= new ReportWorker();
       const at = worker;
       signal.addEventListener('abort', () => at.giveUp(), { once: true });
       at.makeDirty(plan, setupId, asked, tell).then(resolve, reject);

@@ -15,7 +15,7 @@ const failed = (error: unknown): void =>
 let worker: CautionsWorker | null = null;
 
 const asked = latestWins<Plan>(async (plan) => {
-  worker ??= new CautionsWorker(failed);
+  worker ??= new CautionsWorker();
   try {
     const found = await worker.of(plan);
     cautionsStore.setState({ found, forPlan: plan, trouble: null });

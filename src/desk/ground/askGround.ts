@@ -19,7 +19,7 @@ const troubleOf = (error: unknown): string => `Clear ground could not be worked 
 let worker: GroundWorker | null = null;
 /** Started by the first question: who never asks for the ground has none. */
 function theWorker(): GroundWorker {
-  worker ??= new GroundWorker((error) => groundStore.setState({ why: troubleOf(error) }));
+  worker ??= new GroundWorker();
   return worker;
 }
 

@@ -26,7 +26,7 @@ function tellTrouble(error: unknown): undefined {
 let worker: LevelMapWorker | null = null;
 /** Started by the first question: who never opens the Light sheet has none. */
 function theWorker(): LevelMapWorker {
-  worker ??= new LevelMapWorker(tellTrouble);
+  worker ??= new LevelMapWorker();
   return worker;
 }
 

@@ -46,8 +46,8 @@ function inOrder(plan: Plan): readonly string[] {
  * follows a hand does not wait for a setup.
  */
 class LightAsking {
-  readonly #spans = new ReportWorker(tellTrouble);
-  readonly #instants = new ReportWorker(tellTrouble);
+  readonly #spans = new ReportWorker();
+  readonly #instants = new ReportWorker();
   #line: Promise<unknown> = Promise.resolve();
   readonly #now = latestWins<Instant>(({ plan, setupId, seconds }) =>
     this.#inLine(() => this.#instants.lightNow(plan, setupId, seconds)).then((now) => {

@@ -4,18 +4,20 @@ export type VersionKey = readonly [planId: string, at: number];
 /** Common practice, no source: enough for a week of changing one's mind, little beside a single picture library. */
 export const MOST_OF_A_PLAN = 40;
 export const MOST_IN_ALL = 400;
-export const LONGEST_MS = 120 * 24 * 3_600_000;
 
-/** The versions to give up: too many of a plan, too old, or too many in all, the oldest first. A plan's newest always stays. */
-export function versionsToDrop(keys: readonly VersionKey[], now: number): VersionKey[] {
+/**
+ * The versions to give up: too many of a plan or too many in all, the oldest first. A plan's newest always stays. Age
+ * alone gives nothing up: a clock that once stood wrong would take all the others with it.
+ */
+export function versionsToDrop(keys: readonly VersionKey[]): VersionKey[] {
   const newestFirst = [...keys].sort((one, other) => other[1] - one[1]);
   const counts = new Map<string, number>();
   let kept = 0;
   const dropped: VersionKey[] = [];
   for (const key of newestFirst) {
-    const [planId, at] = key;
+    const [planId] = key;
     const ofPlan = counts.get(planId) ?? 0;
-    const isDue = ofPlan >= MOST_OF_A_PLAN || now - at > LONGEST_MS || kept >= MOST_IN_ALL;
+    const isDue = ofPlan >= MOST_OF_A_PLAN || kept >= MOST_IN_ALL;
     if (isDue && ofPlan > 0) {
       dropped.push(key);
       continue;

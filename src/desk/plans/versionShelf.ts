@@ -18,7 +18,7 @@ export function addVersion(planId: string, plan: Plan, reason: string): Promise<
     if (newest && sameData(newest.value.document, plan)) return;
     const at = Math.max(Date.now(), newest ? newest.key[1] + 1 : 0);
     await store.put({ document: plan, reason }, [planId, at]);
-    for (const [ofPlan, since] of versionsToDrop(await store.getAllKeys(), at)) {
+    for (const [ofPlan, since] of versionsToDrop(await store.getAllKeys())) {
       await store.delete([ofPlan, since]);
     }
   });

@@ -1,40 +1,31 @@
-import { type Remote, wrap } from 'comlink';
 import type { Plan } from '../../core/plan/schema/plan';
 import { latestWins } from '../latestWins';
 import { livePlan, liveStore } from '../liveStore';
 import { planStore } from '../planStore';
 import { reasonOf } from '../reasonOf';
+import { AskedWorker } from '../workers/askedWorker';
 import { PlanLine } from '../workers/planLine';
 import type { ConnectAnswer, PowerApi } from './powerApi';
 import { powerStore } from './powerStore';
-
-interface Asked {
-  readonly api: Remote<PowerApi>;
-  readonly line: PlanLine;
-}
 
 function failed(error: unknown): void {
   const why = reasonOf(error);
   powerStore.setState({ connecting: false, trouble: `The power could not be worked out: ${why}` });
 }
 
-function start(): Asked {
-  const worker = new Worker(new URL('./power.worker.ts', import.meta.url), { type: 'module' });
-  // A worker that cannot be started never answers.
-  worker.addEventListener('error', (event) => failed(new Error(event.message || 'the worker did not start')));
-  const api = wrap<PowerApi>(worker);
-  return { api, line: new PlanLine({ hold: api.hold, holdModel: api.holdModel }) };
-}
+const newWorker = (): AskedWorker<PowerApi> =>
+  new AskedWorker<PowerApi>(
+    () => new Worker(new URL('./power.worker.ts', import.meta.url), { type: 'module' }),
+    ({ hold, holdModel }) => new PlanLine({ hold, holdModel }),
+  );
 
-let reading: Asked | null = null;
+const reading = newWorker();
 /** Ways take longer than sums: they have a worker of their own, so that amps follow a hand meanwhile. */
-let connecting: Asked | null = null;
+const connecting = newWorker();
 
 const powers = latestWins<Plan>(async (plan, isLatest) => {
   try {
-    reading ??= start();
-    const { api, line } = reading;
-    const answer = await line.about(plan, () => api.power());
+    const answer = await reading.about(plan, (api) => api.power());
     const isCommitted = planStore.getState().plan === plan;
     if (isLatest())
       powerStore.setState({ answer, trouble: null, ...(isCommitted ? { settled: answer } : {}) });
@@ -69,9 +60,7 @@ export async function askConnection(): Promise<ConnectAnswer | null> {
   if (known?.plan === plan) return known;
   powerStore.setState({ connecting: true, connection: null, trouble: null });
   try {
-    connecting ??= start();
-    const { api, line } = connecting;
-    const answer = await line.about(plan, () => api.connect());
+    const answer = await connecting.about(plan, (api) => api.connect());
     powerStore.setState({ connecting: false, connection: { ...answer, plan } });
     return answer;
   } catch (error) {

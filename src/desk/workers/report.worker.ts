@@ -78,6 +78,7 @@ const api: ReportApi = {
   },
   blockingFaults: () => (held ? toldFaults(held) : []),
   notices: () => (held ? noticesOf(held) : []),
+  isThere: () => undefined,
   giveUp,
 };
 

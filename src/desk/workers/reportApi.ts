@@ -103,6 +103,8 @@ export interface ReportApi {
   readonly darken: (seen: SetupReport) => Promise<SetupReport | null>;
   /** What should be known about the plan before trusting its findings. */
   readonly notices: () => readonly Notice[];
+  /** Answers between two steps of whatever is being read. */
+  readonly isThere: () => void;
   /** Gives up what is being read: something newer is wanted. */
   readonly giveUp: () => void;
 }

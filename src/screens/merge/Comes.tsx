@@ -56,11 +56,7 @@ export function Comes({ before, after }: { readonly before: Plan; readonly after
     own.say('Reading the merged plan.');
     try {
       worker.current?.giveUp();
-      worker.current ??= new ReportWorker(({ message }) => {
-        // One that failed answers nothing any more: the next ask starts another.
-        end();
-        latest.current?.say(message);
-      });
+      worker.current ??= new ReportWorker();
       const setups = await readAll(worker.current, after, isLatest);
       if (!setups || !isLatest()) return;
       const would = countWords(findings(setups));

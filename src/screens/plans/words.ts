@@ -14,11 +14,14 @@ const HOUR_MS = 60 * MINUTE_MS;
 
 const isSameDay = (one: Date, other: Date): boolean => one.toDateString() === other.toDateString();
 
-/** When something was done, as one would say it: `just now`, `12 minutes ago`, `today at 14:05`, `20 November at 14:05`. */
+/**
+ * When something was done, as one would say it: `just now`, `12 minutes ago`, `today at 14:05`, `20 November at 14:05`;
+ * what a wrong clock put into times to come by its date too.
+ */
 export function whenWords(at: number, now: number): string {
   const passed = now - at;
-  if (passed < MINUTE_MS) return 'just now';
-  if (passed < HOUR_MS) {
+  if (Math.abs(passed) < MINUTE_MS) return 'just now';
+  if (passed > 0 && passed < HOUR_MS) {
     const minutes = Math.floor(passed / MINUTE_MS);
     return `${minutes} minute${minutes === 1 ? '' : 's'} ago`;
   }

@@ -17,6 +17,7 @@ test('a time is said as one would say it', () => {
   expect(whenWords(NOON - 120 * MINUTE, NOON)).toBe('today at 10:00');
   expect(whenWords(NOON - 24 * 60 * MINUTE, NOON)).toBe('19 November at 12:00');
   expect(whenWords(NOON - 365 * 24 * 60 * MINUTE, NOON)).toBe('20 November 2025 at 12:00');
+  expect(whenWords(NOON + 24 * 60 * MINUTE, NOON)).toBe('21 November at 12:00');
 });
 
 test('a size is said in few digits', () => {
