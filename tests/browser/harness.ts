@@ -4,7 +4,8 @@ import { type Browser, type BrowserContext, chromium, type Page } from 'playwrig
 import { afterAll, afterEach, inject } from 'vitest';
 import { findChromium } from '../../src/workshop/chromium.mjs';
 import { HOUSE } from '../../src/workshop/house.mjs';
-import { FLAGS } from './flags';
+import { FLAGS, WITHOUT_CARD } from './flags';
+import { withoutPicture } from './withoutPicture';
 
 const PATIENCE_MS = 60_000;
 
@@ -31,7 +32,8 @@ export interface PageOptions {
 /** What went wrong in the pages of the running test. */
 let faults: string[] = [];
 let contexts: BrowserContext[] = [];
-let launching: Promise<Browser> | undefined;
+/** The browsers of this file's tests: the one that can draw pictures, and the one that cannot. */
+const launching = new Map<readonly string[], Promise<Browser>>();
 
 /**
  * Opens the built page in a fresh profile and waits until it says that it is ready.
@@ -40,8 +42,8 @@ let launching: Promise<Browser> | undefined;
 export async function openPage(options: PageOptions = {}): Promise<Page> {
   const { width = 1280, height = 720, theme = 'night', touch = false, address = '', before } = options;
   const { home = inject('pageAddress'), keepsOffline = false, withoutPolicy = false } = options;
-  launching ??= launch();
-  const context = await (await launching).newContext({
+  const scripts = [before ?? []].flat();
+  const context = await (await browserWith(scripts.includes(withoutPicture) ? WITHOUT_CARD : FLAGS)).newContext({
     viewport: { width, height },
     colorScheme: theme === 'day' ? 'light' : 'dark',
     hasTouch: touch,
@@ -66,7 +68,7 @@ export async function openPage(options: PageOptions = {}): Promise<Page> {
   });
 
   if (!keepsOffline) await context.addInitScript(withoutOfflineWorker);
-  for (const script of [before ?? []].flat()) await context.addInitScript(script);
+  for (const script of scripts) await context.addInitScript(script);
   const page = await context.newPage();
   // 'load' would wait for every module and picture; what counts is when the page itself says that it can be used.
   await page.goto(home + address, { waitUntil: 'commit' });
@@ -97,10 +99,17 @@ export async function screenshot(page: Page, name: string): Promise<string> {
   return path;
 }
 
-function launch(): Promise<Browser> {
+/** The browser that runs with some flags, launched when the first page asks for it. */
+function browserWith(flags: readonly string[]): Promise<Browser> {
+  const running = launching.get(flags) ?? launch(flags);
+  launching.set(flags, running);
+  return running;
+}
+
+function launch(flags: readonly string[]): Promise<Browser> {
   const executablePath = findChromium();
   if (!executablePath) throw new Error('no Chromium found: run npm test, which installs or asks for one');
-  return chromium.launch({ executablePath, args: FLAGS });
+  return chromium.launch({ executablePath, args: [...flags] });
 }
 
 afterEach(async () => {
@@ -113,6 +122,6 @@ afterEach(async () => {
 });
 
 afterAll(async () => {
-  await (await launching)?.close();
-  launching = undefined;
+  await Promise.all([...launching.values()].map(async (browser) => (await browser).close()));
+  launching.clear();
 });

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { type Browser, type BrowserContext, chromium } from 'playwright-core';
 import { findChromium } from '../../src/workshop/chromium.mjs';
-import { FLAGS } from './flags';
+import { FLAGS, leavingOut } from './flags';
 
 /** How often to look whether the browser has come up. */
 const LOOK_MS = 50;
@@ -39,7 +39,7 @@ export class OwnBrowser {
         ...FLAGS,
         '--headless=new',
         // A process in reserve would be killed with the others, and then be given to the next tab.
-        '--disable-features=SpareRendererForSitePerProcess',
+        leavingOut('SpareRendererForSitePerProcess'),
         '--remote-debugging-port=0',
         `--user-data-dir=${this.profile}`,
         'about:blank',
