@@ -43,7 +43,9 @@ export async function openPage(options: PageOptions = {}): Promise<Page> {
   const { width = 1280, height = 720, theme = 'night', touch = false, address = '', before } = options;
   const { home = inject('pageAddress'), keepsOffline = false, withoutPolicy = false } = options;
   const scripts = [before ?? []].flat();
-  const context = await (await browserWith(scripts.includes(withoutPicture) ? WITHOUT_CARD : FLAGS)).newContext({
+  const context = await (
+    await browserWith(scripts.includes(withoutPicture) ? WITHOUT_CARD : FLAGS)
+  ).newContext({
     viewport: { width, height },
     colorScheme: theme === 'day' ? 'light' : 'dark',
     hasTouch: touch,

@@ -75,9 +75,14 @@ function sampledEdges(plan: Plan): readonly [number, number] {
   const upright = { ...camera, pose: { ...camera.pose, position: [0, 0, 0] as const } };
   let [left, right] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
   const { right: r, up: u, forward: f } = camera.pose;
+  const sampled = new Set<string>();
   for (const triangle of trianglesOf(stageOf([form]), 0, camera)) {
     for (let side = 0; side < 3; side += 1) {
       const [p, q] = [triangle[side], triangle[(side + 1) % 3]];
+      // Two triangles share most of their sides, each the other way round.
+      const name = [p.join(), q.join()].sort().join(' to ');
+      if (sampled.has(name)) continue;
+      sampled.add(name);
       for (let k = 0; k <= 200; k += 1) {
         const [x, y, z] = p.map((value, axis) => value + ((q[axis] - value) * k) / 200);
         const place = [0, 1, 2].map((axis) => r[axis] * x + u[axis] * y + f[axis] * z);

@@ -5,6 +5,7 @@ import type { Distortion } from '../../../src/core/plan/schema/kit';
 import { look, scratchFor } from '../../../src/core/sight/look';
 import { stageOf } from '../../../src/core/sight/stage';
 import { dice } from '../../plans/draw';
+import { raysAcross } from '../../thorough';
 import { randomCamera, randomForms } from './randomForms';
 import { Tracer } from './tracer';
 
@@ -26,7 +27,7 @@ function trace(tracer: Tracer, camera: Camera, lens: Distortion, seed: number) {
   const roll = dice(seed);
   const straight = { ...camera, frame: { ...camera.frame, distortion: null } };
   const { tanHalfWidth, tanHalfHeight, aspect } = camera.frame;
-  const width = 640;
+  const width = raysAcross(640);
   const height = Math.round(width / aspect);
   const direct = new Float64Array(4096);
   const mirrored = new Float64Array(4096);
