@@ -19,12 +19,13 @@ const newWorker = (): AskedWorker<PowerApi> =>
     ({ hold, holdModel }) => new PlanLine({ hold, holdModel }),
   );
 
-const reading = newWorker();
+let reading: AskedWorker<PowerApi> | null = null;
 /** Ways take longer than sums: they have a worker of their own, so that amps follow a hand meanwhile. */
-const connecting = newWorker();
+let connecting: AskedWorker<PowerApi> | null = null;
 
 const powers = latestWins<Plan>(async (plan, isLatest) => {
   try {
+    reading ??= newWorker();
     const answer = await reading.about(plan, (api) => api.power());
     const isCommitted = planStore.getState().plan === plan;
     if (isLatest())
@@ -60,6 +61,7 @@ export async function askConnection(): Promise<ConnectAnswer | null> {
   if (known?.plan === plan) return known;
   powerStore.setState({ connecting: true, connection: null, trouble: null });
   try {
+    connecting ??= newWorker();
     const answer = await connecting.about(plan, (api) => api.connect());
     powerStore.setState({ connecting: false, connection: { ...answer, plan } });
     return answer;
