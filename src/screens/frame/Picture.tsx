@@ -1,4 +1,4 @@
-import { useCallback, useState } from 'react';
+import { useCallback, useId, useState } from 'react';
 import { useStore } from 'zustand';
 import { glassOf } from '../../core/optics/camera';
 import { circleOf } from '../../core/optics/circleOf';
@@ -8,6 +8,7 @@ import { useLivePlan, useSession, useViews } from '../../desk/hooks';
 import { levelMapStore } from '../../desk/levelMap/levelMapStore';
 import { LOOK_AROUND, viewStore } from '../../desk/viewStore';
 import { useElementSize } from '../parts/useElementSize';
+import { inFrameWords } from '../report/inFrame';
 import { useInstant } from '../report/useSetupReports';
 import { FrameLines } from './FrameLines';
 import { HoldCross } from './HoldCross';
@@ -47,6 +48,7 @@ export function Picture({
   const refused = useViews((state) => state.pictureRefused);
   const ready = useViews((state) => state.pictureReady);
   const report = useInstant(setup.id);
+  const holds = useId();
   const [element, setElement] = useState<HTMLElement | null>(null);
   const { width, height } = useElementSize(element);
   const lengths = useSession((state) => state.lengths);
@@ -82,6 +84,11 @@ export function Picture({
         ref={register}
         style={{ width: `${100 / narrowing}%` }}
       >
+        {report ? (
+          <p className="vh" id={holds}>
+            {inFrameWords(report)}
+          </p>
+        ) : null}
         {refused === null ? null : <p className="no-picture">{refused}</p>}
         {refused === null && !ready ? <p className="no-picture">Drawing the first picture</p> : null}
         {width > 0 ? (
@@ -89,6 +96,7 @@ export function Picture({
             viewBox={`0 0 ${width} ${height}`}
             role="img"
             aria-label={`What setup ${letterOf(plan, setup.id)} sees, ${setup.label}, with its frame line${narrowing === 1 ? '' : ', as on the sensor'}`}
+            aria-describedby={report ? holds : undefined}
           >
             {showsLevels ? <FrameLevels plan={plan} setupId={setup.id} box={box} /> : null}
             {circle ? <ImageCircle circle={circle} width={width} height={height} box={box} /> : null}

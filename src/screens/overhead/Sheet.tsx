@@ -19,6 +19,7 @@ import { type Choosing, chooseItem } from '../../desk/selecting';
 import { toolStore } from '../../desk/tools/toolStore';
 import { useBlocking } from './blocking/useBlocking';
 import { blockingKeyOf } from './blocking/wishes';
+import { pushIntoPane } from './bringIntoPane';
 import { CautionLayer } from './cautions/CautionLayer';
 import { ExplainLayer } from './explain/ExplainLayer';
 import { type HitShape, hitAt } from './geometry/hits';
@@ -267,7 +268,13 @@ export function Sheet(props: Props) {
         const target = hit(spotIn(event.currentTarget, event), false)?.target;
         if (!target || target.type === 'area') fitAll();
       }}
-      onFocus={(event) => setFocused(focusedKey(event.target))}
+      onFocus={(event) => {
+        const key = focusedKey(event.target);
+        setFocused(key);
+        const { currentTarget: board, target } = event;
+        const by = key && pushIntoPane(target.getBoundingClientRect(), board.getBoundingClientRect());
+        if (by) sheet.pan(by);
+      }}
       onBlur={() => setFocused(null)}
       {...pointers}
       onPointerMove={(event: PointerEvent<SVGSVGElement>) => {

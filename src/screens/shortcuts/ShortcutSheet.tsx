@@ -1,4 +1,6 @@
+import { useStore } from 'zustand';
 import { hintStore } from '../../desk/hints/hintStore';
+import { setSingleKeys, singleKeysStore } from '../../desk/singleKeys';
 import './shortcuts.css';
 import { ACTIONS, contextNow } from '../actions/registry';
 import { ACTION_GROUPS, type ActionGroup, wordOf } from '../actions/types';
@@ -54,6 +56,17 @@ export function openShortcutSheet(): void {
   if (dialog instanceof HTMLDialogElement && !dialog.open) dialog.showModal();
 }
 
+/** Lets letters, digits and signs alone do nothing, for whoever speaks or strikes them without meaning it. */
+function SingleKeys() {
+  const on = useStore(singleKeysStore, (state) => state.on);
+  return (
+    <label className="single-keys">
+      <input type="checkbox" checked={on} onChange={(event) => setSingleKeys(event.currentTarget.checked)} />
+      Letters, digits and signs alone do something
+    </label>
+  );
+}
+
 /** The keys, on a sheet of their own. */
 export function ShortcutSheet() {
   return (
@@ -82,7 +95,10 @@ export function ShortcutSheet() {
             );
           })}
         </div>
-        <button type="submit">Close</button>
+        <div className="foot">
+          <SingleKeys />
+          <button type="submit">Close</button>
+        </div>
       </form>
     </dialog>
   );

@@ -1,6 +1,7 @@
 import { useEffect } from 'react';
 import { contextStore } from '../../desk/contextStore';
 import { sessionStore } from '../../desk/sessionStore';
+import { isTurnedOff } from '../../desk/singleKeys';
 import { isPicked } from '../../desk/tools/toolStore';
 import { copyOut, cutOut, paste } from '../actions/clipboard';
 import { menuPlace } from '../actions/pages';
@@ -31,7 +32,7 @@ function openMenu(event: KeyboardEvent): boolean {
 }
 
 function onKeyDown(event: KeyboardEvent): void {
-  if (event.defaultPrevented) return;
+  if (event.defaultPrevented || isTurnedOff(event)) return;
   const typing = isIn(event, TYPING);
   const context = contextNow();
   const action = ACTIONS.find((each) => each.matches?.(event) && each.can(context));

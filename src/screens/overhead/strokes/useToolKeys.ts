@@ -1,5 +1,6 @@
 import { useEffect } from 'react';
 import type { Spot } from '../../../core/plan/schema/numbers';
+import { isTurnedOff } from '../../../desk/singleKeys';
 import { moveCrosshair } from '../../../desk/tools/crosshair';
 import { endStroke, press, stepBack, takeBackCorner } from '../../../desk/tools/drawing';
 import { isPicked, toolStore } from '../../../desk/tools/toolStore';
@@ -66,6 +67,7 @@ export function useToolKeys(board: () => Element | null, start: () => Spot, arro
       } else {
         if (target?.closest(TYPING) || (!onBoard && target?.closest(OWN_KEYS))) return;
         if (onBoard && target?.closest('button')) return;
+        if (!onBoard && isTurnedOff(event)) return;
         if (!toolKey(event, start, arrows)) return;
       }
       event.stopPropagation();

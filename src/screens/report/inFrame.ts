@@ -1,0 +1,41 @@
+import { placeInFrame } from '../../core/report/sentences';
+import type { ItemReport, SetupReport } from '../../core/report/types';
+
+/** So many things are told one by one; a picture has more than anybody listens to. */
+const MOST_TOLD = 6;
+
+/** The cast first, from frame left to right; then the things, the largest first. */
+function inOrder(items: readonly ItemReport[]): readonly ItemReport[] {
+  const cast = items.filter(({ kind }) => kind === 'performer');
+  const things = items.filter(({ kind }) => kind !== 'performer');
+  return [
+    ...cast.toSorted((a, b) => (a.extent?.[0] ?? 0) - (b.extent?.[0] ?? 0)),
+    ...things.toSorted((a, b) => b.share - a.share),
+  ];
+}
+
+const listed = (words: readonly string[], more: number): string =>
+  [...words, ...(more > 0 ? [`${more} more`] : [])].join(', ');
+
+/**
+ * What a frame holds, in words for whoever cannot see it: who is where, the largest things, and what is seen in a mirror
+ * alone. `In frame: Vera in the left third, Nuno in the middle third, Pigeon loft at frame right, 5 more.`
+ */
+export function inFrameWords({ items }: SetupReport): string {
+  const shown = inOrder(items.filter(({ verdict }) => verdict === 'showing'));
+  const mirrored = items
+    .filter(({ verdict }) => verdict === 'mirrored')
+    .toSorted((a, b) => b.mirroredShare - a.mirroredShare);
+  const told = shown
+    .slice(0, MOST_TOLD)
+    .map(({ label, extent, touches }) => `${label} ${placeInFrame(extent, touches)}`);
+  const reflected = mirrored.slice(0, MOST_TOLD).map(({ label }) => label);
+  return [
+    shown.length === 0
+      ? 'Nothing of the plan is in frame.'
+      : `In frame: ${listed(told, shown.length - told.length)}.`,
+    ...(mirrored.length === 0
+      ? []
+      : [`Seen in a mirror: ${listed(reflected, mirrored.length - reflected.length)}.`]),
+  ].join(' ');
+}
