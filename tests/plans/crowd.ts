@@ -64,11 +64,10 @@ interface Things {
 
 const isPiece = (kind: Kind): kind is PieceKind => (PIECE_KINDS as readonly string[]).includes(kind);
 
-/** As many as a plan may have; in a larger crowd crates stand in for the others. */
+/** As many as a plan may have. */
 const MOST_PERFORMERS = 60;
 
-function put(things: Things, wanted: Kind, roof: Roof, kit: Kit, beats: readonly Beat[], draw: Draw): void {
-  const kind = wanted === 'performer' && things.cast.length >= MOST_PERFORMERS ? 'box' : wanted;
+function put(things: Things, kind: Kind, roof: Roof, kit: Kit, beats: readonly Beat[], draw: Draw): void {
   const id = `${kind.replace(' ', '-')}-${things.pieces.length + things.cast.length + things.gear.length}`;
   if (kind === 'performer') things.cast.push(somePerformer(id, roof, beats, draw));
   else if (isPiece(kind)) things.pieces.push(somePiece(id, kind, roof, draw));
@@ -133,9 +132,16 @@ const planOf = (title: string, kit: Kit, things: Things, beats: Beat[], setups: 
 /**
  * A crowded roof: so many items, so many setups, the same for the same seed. The roof grows with the number of
  * items, so that they stand equally close. Each setup moves for `moveSeconds` (10 by default; 0 for cameras that
- * stand and see one instant) while the performers walk.
+ * stand and see one instant) while the performers walk. In place of performers beyond the most that are wanted there are
+ * crates.
  */
-export function crowdedPlan(items: number, setups: number, seed: number, moveSeconds = 10): Plan {
+export function crowdedPlan(
+  items: number,
+  setups: number,
+  seed: number,
+  moveSeconds = 10,
+  mostPerformers = MOST_PERFORMERS,
+): Plan {
   const draw = drawFrom(seed);
   const kit = BUILT_IN_KIT;
   const grown = Math.sqrt(Math.max(1, items / 60));
@@ -144,7 +150,11 @@ export function crowdedPlan(items: number, setups: number, seed: number, moveSec
   if (moveSeconds > 0) beats.push({ id: 'end', label: 'End', atSeconds: moveSeconds });
   const things: Things = { pieces: roofPieces(roof), cast: [], gear: [] };
   // The deck and the parapet are items too.
-  for (let k = 0; k < items - 2; k += 1) put(things, CROWD[k % CROWD.length], roof, kit, beats, draw);
+  for (let k = 0; k < items - 2; k += 1) {
+    const kind = CROWD[k % CROWD.length];
+    const isOneTooMany = kind === 'performer' && things.cast.length >= mostPerformers;
+    put(things, isOneTooMany ? 'box' : kind, roof, kit, beats, draw);
+  }
   const last = beats[beats.length - 1];
   const inner: Roof = { halfX: roof.halfX * 0.9, halfZ: roof.halfZ * 0.9 };
   return planOf(

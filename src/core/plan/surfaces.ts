@@ -1,9 +1,11 @@
-import { tan } from '../units/steadyMath';
+import { hypot, tan } from '../units/steadyMath';
 import { inOwnFrame, isWithin } from './areas';
 import { itemOf } from './items';
 import type { Spot } from './schema/numbers';
 import type { Piece } from './schema/pieces';
 import type { Plan } from './schema/plan';
+import { type Bounds, boundsOf } from './walkWays/planar';
+import { Squares } from './walkWays/squares';
 
 /** What one may stand on, and how high it is there. */
 export interface Surface {
@@ -72,16 +74,74 @@ export function topAt(piece: Piece, spot: Spot): number | null {
   }
 }
 
+/** A set piece that can be stood on somewhere, and its place in the plan. */
+interface Standable {
+  readonly piece: Piece;
+  readonly place: number;
+  readonly bounds: Bounds;
+}
+
+/** What no place outside of is over a set piece; null for what nobody stands on. */
+function standingBounds(piece: Piece): Bounds | null {
+  switch (piece.kind) {
+    case 'deck':
+      return boundsOf(piece.outline, STANDING_METRES);
+    case 'box':
+    case 'riser':
+    case 'stair house':
+    case 'shed': {
+      const [width, , depth] = piece.size;
+      const over = 'overhangMetres' in piece ? piece.overhangMetres : 0;
+      const reach = hypot(width / 2 + over, depth / 2 + over) + STANDING_METRES;
+      return boundsOf([[piece.at[0], piece.at[2]]], reach);
+    }
+    default:
+      return null;
+  }
+}
+
+const kept = new WeakMap<readonly Piece[], Squares<Standable>>();
+
+/** What can be stood on, by where it is; the same for the same set pieces. */
+function standables(pieces: readonly Piece[]): Squares<Standable> {
+  const known = kept.get(pieces);
+  if (known) return known;
+  const found = new Squares(
+    pieces.flatMap((piece, place): Standable[] => {
+      const bounds = standingBounds(piece);
+      return bounds ? [{ piece, place, bounds }] : [];
+    }),
+  );
+  kept.set(pieces, found);
+  return found;
+}
+
+/** Whether some set piece can be stood on at a place, at a height, metres, that is as asked. */
+export const isStoodOn = (
+  pieces: readonly Piece[],
+  spot: Spot,
+  isRight: (topMetres: number) => boolean,
+): boolean =>
+  !standables(pieces).every(spot, spot, 0, ({ piece }) => {
+    const top = topAt(piece, spot);
+    return top === null || !isRight(top);
+  });
+
 /** The highest of what one may stand on at a place [x, z]: deck, box, riser, roof of a stair house or a shed. */
 export function surfaceUnder(plan: Plan, spot: Spot, options: SurfaceOptions = {}): Surface {
   const highest = options.belowMetres ?? Number.POSITIVE_INFINITY;
   let found: Surface = { metres: 0, id: null };
-  for (const piece of plan.pieces) {
-    if (options.except?.has(piece.id)) continue;
+  let foundPlace = 0;
+  standables(plan.pieces).every(spot, spot, 0, ({ piece, place }) => {
+    if (options.except?.has(piece.id)) return true;
     const metres = topAt(piece, spot);
-    if (metres === null || metres > highest) continue;
-    if (found.id === null || metres > found.metres) found = { metres, id: piece.id };
-  }
+    if (metres === null || metres > highest) return true;
+    // Of those that are as high, the first in the plan.
+    const isBetter =
+      found.id === null || metres > found.metres || (metres === found.metres && place < foundPlace);
+    if (isBetter) [found, foundPlace] = [{ metres, id: piece.id }, place];
+    return true;
+  });
   return found;
 }
 

@@ -12,9 +12,9 @@ type Data = Float32Array | Uint32Array;
 /** Collects the meshes' numbers: one buffer, with a view each for positions, normals and indices. */
 export class MeshBuffers {
   private readonly accessors: object[] = [];
-  private readonly positions: Float32Array[] = [];
-  private readonly normals: Float32Array[] = [];
-  private readonly indices: Uint32Array[] = [];
+  private readonly positions = new DataGroup();
+  private readonly normals = new DataGroup();
+  private readonly indices = new DataGroup();
 
   /** Takes in triangles (at least one) and gives what a primitive says of them. */
   add(triangles: Triangles): Pick<GltfPrimitive, 'attributes' | 'indices'> {
@@ -23,11 +23,11 @@ export class MeshBuffers {
     const vectors = { componentType: FLOAT, type: 'VEC3', count: positions.length / 3 };
     const bounds = boundsOf(positions);
     this.accessors.push(
-      { bufferView: 0, byteOffset: bytesOf(this.positions), ...vectors, ...bounds },
-      { bufferView: 1, byteOffset: bytesOf(this.normals), ...vectors },
+      { bufferView: 0, byteOffset: this.positions.bytes, ...vectors, ...bounds },
+      { bufferView: 1, byteOffset: this.normals.bytes, ...vectors },
       {
         bufferView: 2,
-        byteOffset: bytesOf(this.indices),
+        byteOffset: this.indices.bytes,
         componentType: UNSIGNED_INT,
         type: 'SCALAR',
         count: indices.length,
@@ -43,12 +43,12 @@ export class MeshBuffers {
   finish(): { readonly lists: object; readonly binary: Uint8Array } {
     if (this.accessors.length === 0) return { lists: {}, binary: new Uint8Array() };
     const groups = [this.positions, this.normals, this.indices];
-    const lengths = groups.map(bytesOf);
+    const lengths = groups.map(({ bytes }) => bytes);
     const starts = [0, lengths[0], lengths[0] + lengths[1]];
     const binary = new Uint8Array(lengths[0] + lengths[1] + lengths[2]);
     groups.forEach((group, index) => {
       let at = starts[index];
-      for (const data of group) {
+      for (const data of group.list) {
         binary.set(new Uint8Array(data.buffer, data.byteOffset, data.byteLength), at);
         at += data.byteLength;
       }
@@ -70,8 +70,15 @@ export class MeshBuffers {
   }
 }
 
-function bytesOf(group: readonly Data[]): number {
-  return group.reduce((sum, data) => sum + data.byteLength, 0);
+/** Numbers of one kind, one after the other, and how many bytes they are by now. */
+class DataGroup {
+  readonly list: Data[] = [];
+  bytes = 0;
+
+  push(data: Data): void {
+    this.list.push(data);
+    this.bytes += data.byteLength;
+  }
 }
 
 function boundsOf(positions: Float32Array): { readonly min: number[]; readonly max: number[] } {

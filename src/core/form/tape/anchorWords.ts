@@ -1,7 +1,7 @@
 import { metresBetween, spotFrom } from '../../plan/runs';
 import type { Plan } from '../../plan/schema/plan';
 import type { Anchor, RawAnchor } from './anchor';
-import { landmarksOf } from './landmarks';
+import { type Landmark, landmarksOf } from './landmarks';
 
 /** Nearer to a landmark than another by this much is seen without a tape, metres. Source: common practice, no source */
 const PLAINLY_METRES = 0.5;
@@ -23,7 +23,9 @@ export function told(raw: readonly RawAnchor[], plan: Plan): readonly Anchor[] {
   const byWords = new Map<string, RawAnchor[]>();
   for (const anchor of raw) {
     const words = plainWords(anchor);
-    byWords.set(words, [...(byWords.get(words) ?? []), anchor]);
+    const alike = byWords.get(words);
+    if (alike) alike.push(anchor);
+    else byWords.set(words, [anchor]);
   }
   const labels = new Map<RawAnchor, string>();
   for (const [words, alike] of byWords)
@@ -44,25 +46,38 @@ export function told(raw: readonly RawAnchor[], plan: Plan): readonly Anchor[] {
 function suffixes(alike: readonly RawAnchor[], plan: Plan): ReadonlyMap<RawAnchor, string> {
   if (alike.length === 1) return new Map([[alike[0], '']]);
   const own = new Set(alike.map(({ pieceId }) => pieceId));
-  const landmarks = landmarksOf(plan).filter(({ pieceId }) => !own.has(pieceId));
-  const near = alike.map((anchor) => {
-    const nearest = landmarks
-      .filter(({ at }) =>
-        alike.every(
-          (other) =>
-            other === anchor || metresBetween(other.at, at) > metresBetween(anchor.at, at) + PLAINLY_METRES,
-        ),
-      )
-      .sort((a, b) => metresBetween(a.at, anchor.at) - metresBetween(b.at, anchor.at))[0];
-    return nearest ? `, the one nearest to ${nearest.name}` : null;
-  });
+  const near = new Map<RawAnchor, { readonly landmark: Landmark; readonly metres: number }>();
+  for (const landmark of landmarksOf(plan)) {
+    if (own.has(landmark.pieceId)) continue;
+    const plain = plainlyNearest(alike, landmark);
+    if (plain && plain.metres < (near.get(plain.anchor)?.metres ?? Number.POSITIVE_INFINITY))
+      near.set(plain.anchor, { landmark, metres: plain.metres });
+  }
   const [toEast, toSouth] = spotFrom([0, 0], plan.place.northDegrees + 180, 1);
   const southing = ({ at }: RawAnchor): number => at[0] * toEast + at[1] * toSouth;
   const fromNorth = [...alike].sort((a, b) => southing(a) - southing(b));
   return new Map(
-    alike.map((anchor, k) => [
-      anchor,
-      near[k] ?? `${COUNTED}${fromNorth.indexOf(anchor) + 1} from the north`,
-    ]),
+    fromNorth.map((anchor, k) => {
+      const nearest = near.get(anchor);
+      const suffix = nearest
+        ? `, the one nearest to ${nearest.landmark.name}`
+        : `${COUNTED}${k + 1} from the north`;
+      return [anchor, suffix];
+    }),
   );
+}
+
+/** The one of some anchors that is plainly nearer to a landmark than all others, and how far it is; null for none. */
+function plainlyNearest(
+  alike: readonly RawAnchor[],
+  { at }: Landmark,
+): { readonly anchor: RawAnchor; readonly metres: number } | null {
+  let [first, second] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
+  let found: RawAnchor | null = null;
+  for (const anchor of alike) {
+    const metres = metresBetween(anchor.at, at);
+    if (metres < first) [first, second, found] = [metres, first, anchor];
+    else second = Math.min(second, metres);
+  }
+  return found && second > first + PLAINLY_METRES ? { anchor: found, metres: first } : null;
 }

@@ -2,6 +2,7 @@ import { metresBetween } from '../../plan/runs';
 import type { Spot } from '../../plan/schema/numbers';
 import { acos } from '../../units/steadyMath';
 import type { Anchor } from './anchor';
+import { costOf, type NearAnchors } from './nearAnchors';
 import type { TapeFloor } from './reach';
 
 /** Where the two tapes would also meet: there is no roof, something stands there, or one has to be told which side. */
@@ -27,8 +28,6 @@ const MOST_TRIED = 24;
 /** What a doubling of the error is worth in metres of tape, and having to tell the side. Source: common practice, no source */
 const METRES_PER_DOUBLING = 4;
 const METRES_PER_SIDE = 1.5;
-/** A common tape ends here; beyond, each metre counts double. Source: common practice, no source */
-const TAPE_METRES = 15;
 /** Nearer than this to its anchor a tape has no direction, metres. */
 const LEAST_METRES = 0.05;
 /** Least error of two tapes, those that cross square: √2. */
@@ -39,15 +38,13 @@ const SQUARE_ERROR = Math.SQRT2;
  * short, and that the other place where they would meet is off the roof or taken. Null where fewer than two are there,
  * or all lie in one line with it.
  */
-export function bestPair(floor: TapeFloor, at: Spot, anchors: readonly Anchor[]): AnchorPair | null {
-  const tried: Anchor[] = [];
-  const nearest = anchors
-    .filter((anchor) => metresBetween(anchor.at, at) >= LEAST_METRES)
-    .sort((a, b) => costOf(a, at) - costOf(b, at));
-  for (const anchor of nearest) {
-    if (tried.length === MOST_TRIED) break;
-    if (isReached(floor, anchor, at)) tried.push(anchor);
-  }
+export function bestPair(
+  floor: TapeFloor,
+  at: Spot,
+  anchors: NearAnchors,
+  exceptId: string,
+): AnchorPair | null {
+  const tried = nearestReached(floor, at, anchors, exceptId);
   let best: { readonly pair: AnchorPair; readonly isNarrow: boolean; readonly cost: number } | null = null;
   for (let i = 0; i < tried.length; i += 1)
     for (let k = i + 1; k < tried.length; k += 1) {
@@ -67,17 +64,22 @@ export function bestPair(floor: TapeFloor, at: Spot, anchors: readonly Anchor[])
   return best?.pair ?? null;
 }
 
+/** The anchors from which a tape reaches a place, those that cost least first, as many as are tried. */
+function nearestReached(floor: TapeFloor, at: Spot, anchors: NearAnchors, exceptId: string): Anchor[] {
+  const reached: Anchor[] = [];
+  for (const anchor of anchors.byCost(at)) {
+    if (anchor.pieceId === exceptId || metresBetween(anchor.at, at) < LEAST_METRES) continue;
+    if (isReached(floor, anchor, at)) reached.push(anchor);
+    if (reached.length === MOST_TRIED) break;
+  }
+  return reached;
+}
+
 /** Whether a tape lies from an anchor to a place; from a post it begins at its rim. */
 function isReached(floor: TapeFloor, { at, withinMetres }: Anchor, to: Spot): boolean {
   const share = withinMetres / metresBetween(at, to);
   if (share >= 1) return true;
   return floor.reaches([at[0] + (to[0] - at[0]) * share, at[1] + (to[1] - at[1]) * share], to);
-}
-
-/** What a tape from one anchor costs, in metres. */
-function costOf({ at: from, reluctance }: Anchor, at: Spot): number {
-  const metres = metresBetween(from, at);
-  return metres + Math.max(0, metres - TAPE_METRES) + reluctance;
 }
 
 function crossingCost({ anchors: [one, other], withinMetres }: Crossing, at: Spot): number {

@@ -4,7 +4,8 @@ import type { Spot } from '../../plan/schema/numbers';
 import type { Plan } from '../../plan/schema/plan';
 import { hasEdges, isFloor } from '../../plan/walkWays/edges';
 import { HEADROOM_METRES, lying, obstaclesOn, STEP_METRES } from '../../plan/walkWays/obstacles';
-import { mayMeet } from '../../plan/walkWays/planar';
+import { boundsOf, mayMeet } from '../../plan/walkWays/planar';
+import { Squares } from '../../plan/walkWays/squares';
 
 /** What a tape may touch without going through it, metres: it lies along faces and begins at corners. */
 const SKIN_METRES = 0.005;
@@ -31,7 +32,10 @@ export function tapeFloor(plan: Plan, levelMetres: number): TapeFloor {
       piece.at[1] < levelMetres + HEADROOM_METRES && piece.at[1] + height > levelMetres + STEP_METRES;
     return isHere ? [lying(piece, [-width / 2, width / 2], [-depth / 2, depth / 2])] : [];
   });
-  const solids = obstacles.filter(({ kind }) => kind === 'solid');
+  const solids = new Squares([
+    ...obstacles.filter(({ kind }) => kind === 'solid'),
+    ...houses.map((outline) => ({ outline, bounds: boundsOf(outline) })),
+  ]);
   const edges = obstacles.filter(({ kind }) => kind !== 'solid');
   const isKnown = hasEdges(plan);
   return {
@@ -39,17 +43,18 @@ export function tapeFloor(plan: Plan, levelMetres: number): TapeFloor {
       edges.every(
         ({ outline, bounds }) => !mayMeet(from, to, bounds, 0) || !crosses(outline[0], outline[1], from, to),
       ) &&
-      houses.every((outline) => isWithin(outline, to) || !goesThrough(outline, from, to)) &&
       solids.every(
+        from,
+        to,
+        0,
         ({ outline, bounds }) =>
           !mayMeet(from, to, bounds, 0) || isWithin(outline, to) || !goesThrough(outline, from, to),
       ),
     isTaken: (spot) => {
       if (isKnown && !isFloor(plan.pieces, spot, floor)) return 'off the deck';
-      return solids.some(({ outline }) => isWithin(outline, spot)) ||
-        houses.some((outline) => isWithin(outline, spot))
-        ? 'blocked'
-        : null;
+      return solids.every(spot, spot, SKIN_METRES, ({ outline }) => !isWithin(outline, spot))
+        ? null
+        : 'blocked';
     },
   };
 }

@@ -2,6 +2,7 @@ import { metresBetween } from '../../plan/runs';
 import type { Plan } from '../../plan/schema/plan';
 import { type Anchor, isOnLevel } from './anchor';
 import { anchorsOf } from './anchors';
+import { NearAnchors } from './nearAnchors';
 import { bestPair, type Mirror } from './pair';
 import { tapedPlaces } from './places';
 import { type TapeFloor, tapeFloor } from './reach';
@@ -38,21 +39,39 @@ export interface TapedSet {
   readonly side: { readonly words: string; readonly towards: { readonly x: number; readonly z: number } };
 }
 
+/** A floor with the anchors that are reached on it. */
+interface MeasuredFloor {
+  readonly floor: TapeFloor;
+  readonly anchors: NearAnchors;
+}
+
+const kept = new WeakMap<readonly Anchor[], Map<number, MeasuredFloor>>();
+
+/** The floor at a height, metres: the same for the same anchors, which are those of the same set pieces. */
+function measuredFloor(plan: Plan, levelMetres: number): MeasuredFloor {
+  const all = anchorsOf(plan);
+  const floors = kept.get(all) ?? new Map<number, MeasuredFloor>();
+  kept.set(all, floors);
+  const known = floors.get(levelMetres);
+  if (known) return known;
+  const found: MeasuredFloor = {
+    floor: tapeFloor(plan, levelMetres),
+    anchors: new NearAnchors(
+      all.filter(({ levels }) => levels.some((level) => isOnLevel(level, levelMetres))),
+    ),
+  };
+  floors.set(levelMetres, found);
+  return found;
+}
+
 /**
  * The places of an item or a setup that can be set by two tapes from fixed corners, in their order; see `tapedPlaces`.
  * A place that fewer than two corners reach is left out.
  */
 export function tapedSets(plan: Plan, id: string): readonly TapedSet[] {
-  const floors = new Map<number, { readonly floor: TapeFloor; readonly anchors: readonly Anchor[] }>();
   return tapedPlaces(plan, id).flatMap(({ key, to, at, levelMetres }): TapedSet[] => {
-    const { floor, anchors } = floors.get(levelMetres) ?? {
-      floor: tapeFloor(plan, levelMetres),
-      anchors: anchorsOf(plan).filter(
-        ({ levels, pieceId }) => pieceId !== id && levels.some((level) => isOnLevel(level, levelMetres)),
-      ),
-    };
-    floors.set(levelMetres, { floor, anchors });
-    const pair = bestPair(floor, at, anchors);
+    const { floor, anchors } = measuredFloor(plan, levelMetres);
+    const pair = bestPair(floor, at, anchors, id);
     if (!pair) return [];
     const [one, other] = pair.anchors;
     const tape = (anchor: Anchor): TapeDistance => ({

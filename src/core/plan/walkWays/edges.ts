@@ -2,7 +2,7 @@ import { hypot } from '../../units/steadyMath';
 import type { Spot } from '../schema/numbers';
 import type { Piece } from '../schema/pieces';
 import type { Plan } from '../schema/plan';
-import { topAt } from '../surfaces';
+import { isStoodOn } from '../surfaces';
 import { between, boundsOf, cutsOf } from './planar';
 import type { Floor, Obstacle } from './types';
 
@@ -13,10 +13,7 @@ const BESIDE_METRES = 0.002;
 
 /** Whether a place has a floor of a walk under it: a deck, or what else one stands on. */
 export const isFloor = (pieces: readonly Piece[], spot: Spot, [lowest, highest]: Floor): boolean =>
-  pieces.some((piece) => {
-    const top = topAt(piece, spot);
-    return top !== null && top >= lowest - LEVEL_METRES && top <= highest + LEVEL_METRES;
-  });
+  isStoodOn(pieces, spot, (top) => top >= lowest - LEVEL_METRES && top <= highest + LEVEL_METRES);
 
 /** Whether it is known where the floor of a plan ends: it has decks, and no model that may be one. */
 export const hasEdges = (plan: Plan): boolean =>

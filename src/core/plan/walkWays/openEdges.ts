@@ -64,10 +64,14 @@ function isLow(plan: Plan, [from, to]: readonly Spot[], floor: Floor): boolean {
  * The pieces of a floor's edges that have a fall beyond them and no guard of about 1.1 m along them, for somebody whose
  * feet are so much above the floor, as on a ladder: then what stands there has to be as much higher.
  */
-export function openEdgesOn(plan: Plan, floor: Floor, raisedMetres = 0): readonly OpenEdge[] {
+export const openEdgesOn = (plan: Plan, floor: Floor, raisedMetres = 0): readonly OpenEdge[] =>
+  edgesWithFall(plan, floor).filter(({ heldMetres }) => heldMetres < raisedMetres + LEAST_GUARD_METRES);
+
+/** The pieces of a floor's edges that have a fall beyond them, whatever guards them. */
+function edgesWithFall(plan: Plan, floor: Floor): readonly OpenEdge[] {
   const byFloor = kept.get(plan.pieces) ?? new Map<string, readonly OpenEdge[]>();
   kept.set(plan.pieces, byFloor);
-  const key = [...floor, raisedMetres].join(' ');
+  const key = floor.join(' ');
   const known = byFloor.get(key);
   if (known) return known;
   const solids = obstaclesOn(plan, floor).filter(({ kind }) => kind === 'solid');
@@ -75,12 +79,12 @@ export function openEdgesOn(plan: Plan, floor: Floor, raisedMetres = 0): readonl
     const { kind, outline, pieceId, topMetres, bottomMetres } = obstacle;
     if (kind === 'solid' || topMetres - bottomMetres < DROP_METRES || isLow(plan, outline, floor)) return [];
     const [from, to] = outline;
+    const beside = solids.filter(({ bounds }) => mayMeet(from, to, bounds, BESIDE_METRES));
     const count = Math.max(1, Math.ceil(metresBetween(from, to) / PIECE_METRES));
-    return Array.from({ length: count }, (_, k) => k).flatMap((k): OpenEdge[] => {
+    return Array.from({ length: count }, (_, k): OpenEdge => {
       const [near, far] = [between(from, to, k / count), between(from, to, (k + 1) / count)];
-      const heldMetres = heldAlong(solids, floor[1], between(near, far, 0.5));
-      const isGuarded = heldMetres >= raisedMetres + LEAST_GUARD_METRES;
-      return isGuarded ? [] : [{ pieceId, kind, from: near, to: far, heldMetres }];
+      const heldMetres = heldAlong(beside, floor[1], between(near, far, 0.5));
+      return { pieceId, kind, from: near, to: far, heldMetres };
     });
   });
   byFloor.set(key, found);

@@ -1,0 +1,54 @@
+import { metresBetween } from '../../plan/runs';
+import type { Spot } from '../../plan/schema/numbers';
+import { type Bounds, boundsOf } from '../../plan/walkWays/planar';
+import { Squares } from '../../plan/walkWays/squares';
+import type { Anchor } from './anchor';
+
+/** A common tape ends here; beyond, each metre counts double. Source: common practice, no source */
+const TAPE_METRES = 15;
+/** What no tape may cost, metres: one of 60 m. Source: common practice, no source */
+const MOST_COST = 105;
+/** What the first tapes that are tried may cost, metres; then twice as much, and so on. */
+const FIRST_COST = 8;
+
+/** What a tape from an anchor to a place costs, in metres: never less than it is long. */
+export function costOf({ at: from, reluctance }: Anchor, at: Spot): number {
+  const metres = metresBetween(from, at);
+  return metres + Math.max(0, metres - TAPE_METRES) + reluctance;
+}
+
+interface Placed {
+  readonly anchor: Anchor;
+  /** Its place in the plan's list. */
+  readonly place: number;
+  readonly bounds: Bounds;
+}
+
+/** The anchors of a floor by where they are, so that few of a large roof are put in order. */
+export class NearAnchors {
+  private readonly squares: Squares<Placed>;
+
+  constructor(private readonly anchors: readonly Anchor[]) {
+    this.squares = new Squares(
+      anchors.map((anchor, place) => ({ anchor, place, bounds: boundsOf([anchor.at]) })),
+    );
+  }
+
+  /** All that are not too far away, those from which a tape to a place costs least first; of those that cost the same, the first in the list. */
+  *byCost(at: Spot): Generator<Anchor> {
+    let given = 0;
+    let least = Number.NEGATIVE_INFINITY;
+    for (let most = FIRST_COST; given < this.anchors.length && least < MOST_COST; most *= 2) {
+      const next: { readonly anchor: Anchor; readonly place: number; readonly cost: number }[] = [];
+      this.squares.every(at, at, most, ({ anchor, place }) => {
+        const cost = costOf(anchor, at);
+        if (cost > least && cost <= most) next.push({ anchor, place, cost });
+        return true;
+      });
+      next.sort((a, b) => a.cost - b.cost || a.place - b.place);
+      for (const { anchor } of next) yield anchor;
+      given += next.length;
+      least = most;
+    }
+  }
+}

@@ -1,0 +1,83 @@
+import type { Spot } from '../schema/numbers';
+import type { Bounds } from './planar';
+
+/** Side of a square that has a list of its own, metres: about what stands around a person. */
+const SIDE_METRES = 2;
+/** What lies in more squares than this, as a deck or a parapet, is asked each time. */
+const MOST_SQUARES = 64;
+/** Rows are told apart by this many columns, more than any roof has. */
+const ROW = 1_048_576;
+
+/** Something that lies within bounds, metres. */
+interface Lying {
+  readonly bounds: Bounds;
+}
+
+const squareOf = (metres: number): number => Math.floor(metres / SIDE_METRES);
+
+/**
+ * Things by the squares of the ground that their bounds touch, so that a question about a place or a straight line is put
+ * only to what is near. It may give what is not near, and the same thing twice, as long as it lies in more than one
+ * square; it never leaves out what is.
+ */
+export class Squares<Thing extends Lying> {
+  private readonly lists = new Map<number, Thing[]>();
+  private readonly wide: Thing[] = [];
+
+  constructor(private readonly all: readonly Thing[]) {
+    for (const thing of all) {
+      const [left, top, right, bottom] = thing.bounds.map(squareOf);
+      if (!((right - left + 1) * (bottom - top + 1) <= MOST_SQUARES)) this.wide.push(thing);
+      else
+        for (let row = top; row <= bottom; row += 1)
+          for (let column = left; column <= right; column += 1) this.put(row * ROW + column, thing);
+    }
+  }
+
+  private put(key: number, thing: Thing): void {
+    const list = this.lists.get(key);
+    if (list) list.push(thing);
+    else this.lists.set(key, [thing]);
+  }
+
+  /** Whether all that may be so near to a straight piece, metres, is as asked. */
+  every(a: Spot, b: Spot, byMetres: number, holds: (thing: Thing) => boolean): boolean {
+    const top = squareOf(Math.min(a[1], b[1]) - byMetres);
+    const bottom = squareOf(Math.max(a[1], b[1]) + byMetres);
+    const columns = squareOf(Math.max(a[0], b[0]) + byMetres) - squareOf(Math.min(a[0], b[0]) - byMetres) + 1;
+    // Where there are more squares than lists, asking all is less.
+    if (!((bottom - top + 1) * columns <= Math.max(this.lists.size, 1))) return this.all.every(holds);
+    if (!this.wide.every(holds)) return false;
+    for (let row = top; row <= bottom; row += 1) {
+      // The part of the line that this row has to do with.
+      const [from, until] = sharesWithin(
+        a[1],
+        b[1],
+        row * SIDE_METRES - byMetres,
+        (row + 1) * SIDE_METRES + byMetres,
+      );
+      const [x, toX] = [a[0] + (b[0] - a[0]) * from, a[0] + (b[0] - a[0]) * until];
+      const last = squareOf(Math.max(x, toX) + byMetres + ROUNDING_METRES);
+      for (
+        let column = squareOf(Math.min(x, toX) - byMetres - ROUNDING_METRES);
+        column <= last;
+        column += 1
+      ) {
+        const list = this.lists.get(row * ROW + column);
+        if (list && !list.every(holds)) return false;
+      }
+    }
+    return true;
+  }
+}
+
+/** A line that is cut into rows may be off by this, metres. */
+const ROUNDING_METRES = 1e-6;
+
+/** The shares of the way from one value to another between which it lies within two bounds, some rounding wider. */
+function sharesWithin(from: number, to: number, low: number, high: number): readonly [number, number] {
+  const length = to - from;
+  if (Math.abs(length) < ROUNDING_METRES) return [0, 1];
+  const [one, other] = [(low - ROUNDING_METRES - from) / length, (high + ROUNDING_METRES - from) / length];
+  return [Math.max(0, Math.min(one, other)), Math.min(1, Math.max(one, other))];
+}
