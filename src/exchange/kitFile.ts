@@ -1,4 +1,5 @@
 import Papa from 'papaparse';
+import { quoteFound } from '../core/plan/faults';
 
 /** A row of a table in comma-separated values: its line in the file, and its cells by the names in the first row. */
 export interface TableRow {
@@ -31,16 +32,15 @@ export const tableFault = (
   sentence: `Line ${line}${column === null ? '' : `, ${column}`}: found ${found}, expected ${expected}.`,
 });
 
+/** More than a kit of the allowed size takes: letters of a table, and its rows, the one with the names among them. */
+export const TABLE_LIMITS = { letters: 8 * 1024 * 1024, rows: 5000 } as const;
+
 const SEPARATORS = [',', ';', '\t'] as const;
 /** What a spreadsheet would run, and what guards it; the guard is doubled before what begins with it. */
 const GUARDED = /^'(?=[='+\-@\t\r])/;
-const LONGEST_QUOTE = 40;
 
 /** A found cell in a few characters. */
-export const quoted = (cell: string): string =>
-  cell === ''
-    ? 'nothing'
-    : JSON.stringify(cell.length > LONGEST_QUOTE ? `${cell.slice(0, LONGEST_QUOTE)}…` : cell);
+export const quoted = (cell: string): string => (cell === '' ? 'nothing' : quoteFound(cell));
 
 /** Text as it goes into a cell, so that {@link readTable} gives it back as it was. */
 export const cellOfText = (text: string): string => (text.startsWith("'") ? `'${text}` : text);
@@ -55,15 +55,18 @@ const separatorOf = (text: string): string => {
  * Reads a table in comma-separated values by RFC 4180; semicolons and tabs, which spreadsheets write too, do as well.
  * The first row names the columns: each of `needed` has to be there, and none but `known`.
  *
- * @returns rows with their lines, and what cannot be read; a row with a fault of its own is left out
+ * @returns rows with their lines, and what cannot be read; a row with a fault of its own is left out, and nothing is read
+ * of a table beyond {@link TABLE_LIMITS}
  */
 export function readTable(file: string, known: readonly string[], needed: readonly string[]): Table {
   const text = file.charCodeAt(0) === 0xfeff ? file.slice(1) : file;
-  if (text.trim() === '')
-    return {
-      rows: [],
-      faults: [tableFault(1, null, 'nothing', `a first row with the names of the columns`)],
-    };
+  const refused = (line: number, what: string, expected: string): Table => ({
+    rows: [],
+    faults: [tableFault(line, null, what, expected)],
+  });
+  if (text.length > TABLE_LIMITS.letters)
+    return refused(1, `${text.length} letters`, `a table of at most ${TABLE_LIMITS.letters}`);
+  if (text.trim() === '') return refused(1, 'nothing', 'a first row with the names of the columns');
   const found: {
     readonly line: number;
     readonly cells: readonly string[];
@@ -73,15 +76,25 @@ export function readTable(file: string, known: readonly string[], needed: readon
   let from = 0;
   Papa.parse<string[]>(text, {
     delimiter: separatorOf(text),
-    step: ({ data, errors, meta }) => {
+    step: ({ data, errors, meta }, parser) => {
+      if (found.length > TABLE_LIMITS.rows) {
+        parser.abort();
+        return;
+      }
       const isBlank = data.every((cell) => cell.trim() === '');
       if (!isBlank) found.push({ line, cells: data, broken: errors[0]?.message ?? null });
       line += (text.slice(from, meta.cursor).match(/\r\n|\n|\r/g) ?? []).length;
       from = meta.cursor;
     },
   });
+  if (found.length > TABLE_LIMITS.rows)
+    return refused(
+      found[TABLE_LIMITS.rows].line,
+      'one row more',
+      `a table of at most ${TABLE_LIMITS.rows} rows`,
+    );
   const [header, ...body] = found;
-  if (!header) return { rows: [], faults: [tableFault(1, null, 'nothing', 'the names of the columns')] };
+  if (!header) return refused(1, 'nothing', 'the names of the columns');
   const names = header.cells.map((cell) => cell.trim());
   const faults = [...headerFaults(header.line, names, known, needed)];
   if (faults.length > 0) return { rows: [], faults };

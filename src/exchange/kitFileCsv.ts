@@ -140,14 +140,14 @@ export function readLensesCsv(text: string): KitTable<Lens> {
   const { rows, faults: first } = readTable(text, LENS_COLUMNS, ['label', ...NEEDED_NUMBERS]);
   const faults = [...first];
   const entries: Lens[] = [];
-  const given = new Set(rows.flatMap(({ cells }) => cells.get('id') || []));
+  const taken = new Set(rows.flatMap(({ cells }) => cells.get('id') || []));
   const seen = new Set<string>();
   for (const each of rows) {
     const row = new Row(each);
     const bends = BENDS.map((column) => [column, row.number(column, LENS_LIMITS[column], false)] as const);
     const isBent = bends.some(([, value]) => value !== undefined);
     const label = row.text('label');
-    const id = row.text('id') ?? idFrom(label ?? '', new Set([...given, ...seen]));
+    const id = row.text('id') ?? idFrom(label ?? '', taken);
     if (label === undefined) row.fault('label', 'nothing', 'a name');
     const fields = present({
       id,
@@ -171,6 +171,7 @@ export function readLensesCsv(text: string): KitTable<Lens> {
     faults.push(...row.faults);
     if (!parsed.success || row.faults.length > 0) continue;
     seen.add(id);
+    taken.add(id);
     entries.push(parsed.output);
   }
   return { entries, faults };
@@ -186,7 +187,7 @@ export function readBodiesCsv(text: string): KitTable<Body> {
   ]);
   const faults = [...first];
   const bodies = new Map<string, Body>();
-  const given = new Set(rows.flatMap(({ cells }) => cells.get('id') || []));
+  const ids = new Set(rows.flatMap(({ cells }) => cells.get('id') || []));
   const idsByName = new Map<string, string>();
   for (const each of rows) {
     const row = new Row(each);
@@ -194,10 +195,7 @@ export function readBodiesCsv(text: string): KitTable<Body> {
     const mode = row.text('mode');
     if (label === undefined) row.fault('body', 'nothing', 'a name');
     if (mode === undefined) row.fault('mode', 'nothing', 'a name');
-    const id =
-      row.text('id') ??
-      idsByName.get(label ?? '') ??
-      idFrom(label ?? '', new Set([...given, ...bodies.keys()]));
+    const id = row.text('id') ?? idsByName.get(label ?? '') ?? idFrom(label ?? '', ids);
     if (row.text('id') === undefined) idsByName.set(label ?? '', id);
     const before = bodies.get(id);
     const taken = new Set((before?.modes ?? []).map((known) => known.id));
@@ -224,7 +222,9 @@ export function readBodiesCsv(text: string): KitTable<Body> {
     if (!parsed.success && row.faults.length === 0)
       for (const issue of parsed.issues) row.fault(pathOf(issue), quoted(String(issue.input)), issue.message);
     faults.push(...row.faults);
-    if (parsed.success && row.faults.length === 0) bodies.set(id, parsed.output);
+    if (!parsed.success || row.faults.length > 0) continue;
+    ids.add(id);
+    bodies.set(id, parsed.output);
   }
   return { entries: [...bodies.values()], faults };
 }

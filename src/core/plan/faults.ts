@@ -9,15 +9,21 @@ export interface PlanFault {
 }
 
 const LONGEST_QUOTE = 40;
+/** What would break the line, or turn round what stands beside it. */
+const UNSEEN = /[\p{Cc}\p{Bidi_Control}\u2028\u2029]/gu;
+
+const shortened = (text: string): string =>
+  text.length > LONGEST_QUOTE ? `${text.slice(0, LONGEST_QUOTE)}…` : text;
+
+/** Text in which all can be seen: what cannot is told by its number, as JSON does. */
+const visible = (text: string): string =>
+  text.replace(UNSEEN, (letter) => `\\u${letter.charCodeAt(0).toString(16).padStart(4, '0')}`);
 
 /** Shows a found value in a few characters, whatever it is. */
 export function quoteFound(value: unknown): string {
   if (value === undefined) return 'nothing';
   if (typeof value === 'number') return String(value);
-  if (typeof value === 'string') {
-    const short = value.length > LONGEST_QUOTE ? `${value.slice(0, LONGEST_QUOTE)}…` : value;
-    return JSON.stringify(short);
-  }
+  if (typeof value === 'string') return visible(JSON.stringify(shortened(value)));
   if (Array.isArray(value)) return `a list of ${value.length}`;
   if (value !== null && typeof value === 'object') return 'an object';
   return String(value);
@@ -49,7 +55,8 @@ function describePath(
   let value: unknown = root;
   let name = '';
   for (const [index, { key }] of path.entries()) {
-    text += typeof key === 'number' ? `[${key}]` : `${text === '' ? '' : '.'}${String(key)}`;
+    text +=
+      typeof key === 'number' ? `[${key}]` : `${text === '' ? '' : '.'}${visible(shortened(String(key)))}`;
     value = value !== null && typeof value === 'object' ? Reflect.get(value, String(key)) : undefined;
     if (!(isLastUnknown && index === path.length - 1)) name = labelOf(value) || name;
   }

@@ -1,3 +1,4 @@
+import { quoteFound } from '../../core/plan/faults';
 import { PACK_LIMITS } from './limits';
 import { PackFault } from './packFault';
 
@@ -48,7 +49,7 @@ function plainName(raw: Uint8Array): string {
   } catch {
     throw new PackFault('The pack has a file whose name is no text.');
   }
-  const shown = JSON.stringify(name.slice(0, 80));
+  const shown = quoteFound(name);
   if (name === '' || /[\p{Cc}\\:]/u.test(name))
     throw new PackFault(`The pack has a file called ${shown}, expected a plain name.`);
   if (name.startsWith('/'))

@@ -1,3 +1,4 @@
+import { quoteFound } from '../../core/plan/faults';
 import { parsePlanText } from '../../core/plan/parse';
 import type { Asset } from '../../core/plan/schema/asset';
 import type { Plan } from '../../core/plan/schema/plan';
@@ -59,7 +60,7 @@ async function readPack(zip: Uint8Array): Promise<ReadPack> {
   for (const name of entries.keys())
     if (!known.has(name))
       throw new PackFault(
-        `The pack has a file called ${JSON.stringify(name.slice(0, 80))}, which its plan does not name. Expected ${PLAN_ENTRY} and ${FILES_FOLDER}.`,
+        `The pack has a file called ${quoteFound(name)}, which its plan does not name. Expected ${PLAN_ENTRY} and ${FILES_FOLDER}.`,
       );
 
   const files: PackedFile[] = [];

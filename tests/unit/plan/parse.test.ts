@@ -47,6 +47,12 @@ describe('a field', () => {
       '__proto__: found a field that a plan does not have, expected it to be left out.',
     ],
     [
+      'whose name breaks the line and goes on and on',
+      '"id": "middle"',
+      `"id": "middle", "col\u2028\u202eour${'r'.repeat(60)}": 1`,
+      `pieces[1].col\\u2028\\u202eour${'r'.repeat(32)}… of "In the middle": found a field that a plan does not have, expected it to be left out.`,
+    ],
+    [
       'named constructor',
       '"id": "middle"',
       '"id": "middle", "constructor": 1',
