@@ -66,7 +66,11 @@ export default defineConfig({
         test: {
           name: 'fuzz',
           include: ['tests/fuzz/**/*.test.ts'],
+          globalSetup: ['tests/fuzz/tally.ts'],
           testTimeout: 3_600_000,
+          maxWorkers: 2,
+          // No text that is read may come to be run.
+          execArgv: ['--disallow-code-generation-from-strings'],
         },
       },
     ],
