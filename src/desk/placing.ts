@@ -1,4 +1,5 @@
-import { BUILT_IN_KIT, bodyOf, lensOf } from '../core/kit/builtInKit';
+import { BUILT_IN_KIT } from '../core/kit/builtInKit';
+import { bodyOf, lensOf } from '../core/kit/inKit';
 import { freeId } from '../core/plan/edits/freeId';
 import { placeCamera } from '../core/plan/edits/placeCamera';
 import type { Plan } from '../core/plan/schema/plan';

@@ -1,8 +1,9 @@
 import * as v from 'valibot';
 import { describe, expect, test } from 'vitest';
 import { fluxLumens } from '../../../src/core/form/beam';
-import { BUILT_IN_KIT, bodyOf, gateMmOf, headOf, lensOf, standOf } from '../../../src/core/kit/builtInKit';
+import { BUILT_IN_KIT } from '../../../src/core/kit/builtInKit';
 import { DELIVERIES, deliveryOf, GATE_FORMATS, gateFormat, SQUEEZES } from '../../../src/core/kit/formats';
+import { bodyOf, gateMmOf, headOf, lensOf, standOf } from '../../../src/core/kit/inKit';
 import { kit } from '../../../src/core/plan/schema/kit';
 import { SOURCES } from '../../../src/core/sources';
 

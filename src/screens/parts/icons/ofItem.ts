@@ -1,4 +1,4 @@
-import { headOf } from '../../../core/kit/builtInKit';
+import { headOf } from '../../../core/kit/inKit';
 import { type Item, kindOf } from '../../../core/plan/items';
 import type { Kit } from '../../../core/plan/schema/kit';
 import type { IconName } from './icons';

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { conversionShare } from '../../../core/form/photometry/conversion';
-import { headOf } from '../../../core/kit/builtInKit';
 import { CONVERSION_GELS, DIFFUSION_SHEETS } from '../../../core/kit/gels';
+import { headOf } from '../../../core/kit/inKit';
 import type { Lamp } from '../../../core/plan/cues';
 import { setBefore } from '../../../core/plan/edits/setBefore';
 import { type Before, before as beforeSchema } from '../../../core/plan/schema/before';

@@ -1,7 +1,8 @@
 import { shortestYokeMetres, yokeMetres } from '../../../core/form/gear/headPlace';
 import { lampFace } from '../../../core/form/gear/lampFace';
 import { throughBefore } from '../../../core/form/photometry/throughBefore';
-import { BUILT_IN_KIT, headOf } from '../../../core/kit/builtInKit';
+import { BUILT_IN_KIT } from '../../../core/kit/builtInKit';
+import { headOf } from '../../../core/kit/inKit';
 import type { Lamp } from '../../../core/plan/cues';
 import { setClass } from '../../../core/plan/edits/setClass';
 import { setModifier } from '../../../core/plan/edits/setModifier';

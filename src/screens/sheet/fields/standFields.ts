@@ -1,4 +1,5 @@
-import { BUILT_IN_KIT, standOf } from '../../../core/kit/builtInKit';
+import { BUILT_IN_KIT } from '../../../core/kit/builtInKit';
+import { standOf } from '../../../core/kit/inKit';
 import { setArm } from '../../../core/plan/edits/setArm';
 import { setBags } from '../../../core/plan/edits/setBags';
 import { setClass } from '../../../core/plan/edits/setClass';

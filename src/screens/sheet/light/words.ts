@@ -1,4 +1,4 @@
-import { headOf } from '../../../core/kit/builtInKit';
+import { headOf } from '../../../core/kit/inKit';
 import { isLamp } from '../../../core/plan/cues';
 import type { Gear } from '../../../core/plan/schema/gear';
 import type { Plan } from '../../../core/plan/schema/plan';
