@@ -1,6 +1,5 @@
 import { asin, atan2, cos, sin } from '../units/steadyMath';
 import type { Instant } from './instant';
-import { MOON_ACROSS, MOON_ALONG, MOON_AWAY, type Term } from './moonTerms';
 
 /** Where a body of the sky is, seen from the middle of the earth. Angles in degrees. */
 export interface Place {
@@ -10,10 +9,11 @@ export interface Place {
 }
 
 const RADIANS = Math.PI / 180;
-const sine = (degrees: number): number => sin(degrees * RADIANS);
-const cosine = (degrees: number): number => cos(degrees * RADIANS);
+/** Sine and cosine of degrees. */
+export const sine = (degrees: number): number => sin(degrees * RADIANS);
+export const cosine = (degrees: number): number => cos(degrees * RADIANS);
 /** Degrees in 0 ≤ d < 360. */
-const turned = (degrees: number): number => ((degrees % 360) + 360) % 360;
+export const turned = (degrees: number): number => ((degrees % 360) + 360) % 360;
 
 /** Even time runs ahead of the earth's, seconds: what it is in these decades, to a few; from memory. */
 const EVEN_AHEAD_SECONDS = 69;
@@ -21,7 +21,9 @@ const DAYS_PER_CENTURY = 36525;
 /** Kilometres of an astronomical unit; from memory. */
 const UNIT_KILOMETRES = 149597870.7;
 
-const centuries = (instant: Instant): number => (instant + EVEN_AHEAD_SECONDS / 86400) / DAYS_PER_CENTURY;
+/** Centuries of even time since the epoch. */
+export const centuries = (instant: Instant): number =>
+  (instant + EVEN_AHEAD_SECONDS / 86400) / DAYS_PER_CENTURY;
 
 /** What the nodding of the earth's axis does to longitudes and to its slant, degrees, by its largest terms. */
 function nodding(t: number): { readonly along: number; readonly slant: number } {
@@ -45,8 +47,8 @@ export function equinoxAlong(instant: Instant): number {
   return nodding(t).along * cosine(23.4392911 - 0.0130042 * t);
 }
 
-/** From the ecliptic to the equator. */
-function onEquator(t: number, longitude: number, latitude: number, kilometres: number): Place {
+/** From the ecliptic to the equator; angles in degrees, `t` in centuries of even time. */
+export function onEquator(t: number, longitude: number, latitude: number, kilometres: number): Place {
   const { along, slant } = nodding(t);
   const tilt = 23.4392911 - 0.0130042 * t + slant;
   const l = turned(longitude + along);
@@ -93,44 +95,4 @@ export function sunAt(instant: Instant): Place {
   // Light takes a while: it is seen where it was.
   const longitude = 280.46646 + 36000.76983 * t + middle + pulledAlong(t) - 0.005692 / units;
   return onEquator(t, longitude, 0, units * UNIT_KILOMETRES);
-}
-
-interface Anomalies {
-  readonly elongation: number;
-  readonly sun: number;
-  readonly moon: number;
-  readonly node: number;
-  /** What terms with the sun's anomaly are weakened by. */
-  readonly round: number;
-}
-
-function summed(terms: readonly Term[], a: Anomalies, wave: (degrees: number) => number): number {
-  let sum = 0;
-  for (const [size, d, m, moon, f] of terms) {
-    const weakened = m === 0 ? size : size * (Math.abs(m) === 1 ? a.round : a.round * a.round);
-    sum += weakened * wave(turned(d * a.elongation + m * a.sun + moon * a.moon + f * a.node));
-  }
-  return sum;
-}
-
-/**
- * The moon as it is seen from the middle of the earth, by the larger terms of its theory, to a few hundredths of a
- * degree.
- *
- * Source: [meeus]
- */
-export function moonAt(instant: Instant): Place {
-  const t = centuries(instant);
-  const anomalies: Anomalies = {
-    elongation: turned(297.8501921 + 445267.1114034 * t - 0.0018819 * t * t),
-    sun: turned(357.5291092 + 35999.0502909 * t),
-    moon: turned(134.9633964 + 477198.8675055 * t + 0.0087414 * t * t),
-    node: turned(93.272095 + 483202.0175233 * t - 0.0036539 * t * t),
-    round: 1 - 0.002516 * t,
-  };
-  const mean = 218.3164477 + 481267.88123421 * t - 0.0015786 * t * t;
-  const longitude = mean + summed(MOON_ALONG, anomalies, sine) / 1e6;
-  const latitude = summed(MOON_ACROSS, anomalies, sine) / 1e6;
-  const kilometres = 385000.56 + summed(MOON_AWAY, anomalies, cosine) / 1000;
-  return onEquator(t, longitude, latitude, kilometres);
 }

@@ -1,5 +1,5 @@
 import { asin, atan2, cos, sin, tan } from '../units/steadyMath';
-import { equinoxAlong, moonAt, type Place, sunAt } from './bodies';
+import { equinoxAlong, type Place, sunAt } from './bodies';
 import type { Instant } from './instant';
 
 /** Where on the earth somebody stands, degrees; east and north are positive. */
@@ -27,7 +27,11 @@ const EARTH_KILOMETRES = 6378.14;
  *
  * Source: [meeus]
  */
-function seenFrom({ rightAscension, declination, kilometres }: Place, instant: Instant, spot: Spot): InSky {
+export function seenFrom(
+  { rightAscension, declination, kilometres }: Place,
+  instant: Instant,
+  spot: Spot,
+): InSky {
   const sidereal = 280.46061837 + 360.98564736629 * instant + equinoxAlong(instant) + spot.longitudeDegrees;
   const hour = ((sidereal - rightAscension) % 360) * RADIANS;
   const latitude = spot.latitudeDegrees * RADIANS;
@@ -43,9 +47,6 @@ function seenFrom({ rightAscension, declination, kilometres }: Place, instant: I
 
 /** The sun from a place. */
 export const sunFrom = (spot: Spot, instant: Instant): InSky => seenFrom(sunAt(instant), instant, spot);
-
-/** The moon from a place. */
-export const moonFrom = (spot: Spot, instant: Instant): InSky => seenFrom(moonAt(instant), instant, spot);
 
 /**
  * How far the air lifts what stands at a true altitude, degrees, at sea level.

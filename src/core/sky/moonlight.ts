@@ -1,8 +1,9 @@
 import { LUX_PER_FOOTCANDLE } from '../units/illuminance';
 import { acos, cos, pow, sin } from '../units/steadyMath';
-import { moonAt, sunAt } from './bodies';
-import { type InSky, lifted, moonFrom, type Spot } from './horizon';
+import { sunAt } from './bodies';
+import { type InSky, lifted, type Spot } from './horizon';
 import type { Instant } from './instant';
+import { moonAt, moonFrom } from './moon';
 
 /** The moon over a place. */
 export interface Moon {

@@ -1,5 +1,6 @@
-import { moonFrom, RISING_DEGREES, type Spot, sunFrom } from './horizon';
+import { RISING_DEGREES, type Spot, sunFrom } from './horizon';
 import { instantAt } from './instant';
+import { moonFrom } from './moon';
 
 /** When the sun and the moon pass a height, minutes after the midnight that the date begins with; null for never. */
 export interface NightTimes {

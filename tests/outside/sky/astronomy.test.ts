@@ -8,8 +8,9 @@ import {
   SearchRiseSet,
 } from 'astronomy-engine';
 import { describe, expect, test } from 'vitest';
-import { moonFrom, sunFrom } from '../../../src/core/sky/horizon';
+import { sunFrom } from '../../../src/core/sky/horizon';
 import { type Instant, instantAt } from '../../../src/core/sky/instant';
+import { moonFrom } from '../../../src/core/sky/moon';
 import { moonOver } from '../../../src/core/sky/moonlight';
 import { nightTimes } from '../../../src/core/sky/night';
 
