@@ -1,5 +1,6 @@
 import { expose } from 'comlink';
 import { cautionsOf } from '../../core/cautions/cautions';
+import { sourceLines } from '../../core/cautions/sourceLines';
 import { lightThroughDusk } from '../../core/night/dusk/lightThroughDusk';
 import { nightOf } from '../../core/night/nightOf';
 import { packingOf } from '../../core/night/packing/packingOf';
@@ -47,7 +48,8 @@ const api: CrewApi = {
   whole: (setupId) =>
     reading(setupId, (plan, setup) => inOneGo(darkenedSteps(plan, setup, setupReport(plan, setup, 'span')))),
   power: () => powerReport(planHeld()),
-  cautions: () => cautionsOf(planHeld()),
+  cautions: () =>
+    cautionsOf(planHeld()).map((caution) => ({ ...caution, sourceLines: sourceLines(caution.sources) })),
 };
 
 expose(api);

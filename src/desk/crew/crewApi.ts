@@ -5,6 +5,11 @@ import type { SetupReport } from '../../core/report/types';
 import type { NightAnswer } from '../night/nightApi';
 import type { SetupSheet } from './setupSheet';
 
+/** A caution with its sources in full, in words: the page has no bibliography along. */
+export interface CautionInFull extends Caution {
+  readonly sourceLines: readonly string[];
+}
+
 /** What the crew sheet's worker answers. `hold` comes first; the questions are about the plan held. */
 export interface CrewApi {
   readonly hold: (plan: Plan) => void;
@@ -16,5 +21,5 @@ export interface CrewApi {
   /** A setup over its whole move, with what is lost in the dark; null for an id that the plan lacks. */
   readonly whole: (setupId: string) => SetupReport | null;
   readonly power: () => PowerReport;
-  readonly cautions: () => readonly Caution[];
+  readonly cautions: () => readonly CautionInFull[];
 }

@@ -1,13 +1,12 @@
 import { type Remote, wrap } from 'comlink';
 import { createStore } from 'zustand/vanilla';
-import type { Caution } from '../../core/cautions/types';
 import { setupsInOrder } from '../../core/plan/nightOrder';
 import type { Plan } from '../../core/plan/schema/plan';
 import type { PowerReport } from '../../core/report/power/types';
 import type { SetupReport } from '../../core/report/types';
 import type { NightAnswer } from '../night/nightApi';
 import { reasonOf } from '../reasonOf';
-import type { CrewApi } from './crewApi';
+import type { CautionInFull, CrewApi } from './crewApi';
 import { crewStore } from './crewStore';
 import type { SetupSheet } from './setupSheet';
 
@@ -22,7 +21,7 @@ export interface CrewReadingState {
   /** The night with its packing list and dusk; null until they come, as the others are. */
   readonly night: NightAnswer | null;
   readonly power: PowerReport | null;
-  readonly cautions: readonly Caution[] | null;
+  readonly cautions: readonly CautionInFull[] | null;
   /** Why some of it does not come, as a sentence; empty while nothing is wrong. */
   readonly trouble: string;
 }

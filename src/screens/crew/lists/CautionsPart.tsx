@@ -1,8 +1,8 @@
-import { CAUTION_STANDINGS, type Caution } from '../../../core/cautions/types';
+import { CAUTION_STANDINGS } from '../../../core/cautions/types';
 import type { LengthSystem } from '../../../core/units/lengths';
+import type { CautionInFull } from '../../../desk/crew/crewApi';
 import { useCrew, useCrewReading } from '../../../desk/crew/useCrew';
 import { CautionGlyph } from '../../sheet/night/cautions/CautionGlyph';
-import { sourceLines } from '../../sheet/night/cautions/sourceWords';
 import { figureLines, HEADINGS, KIND_WORDS } from '../../sheet/night/cautions/words';
 import { Waiting } from '../page/Waiting';
 
@@ -12,11 +12,11 @@ function CautionRow({
   note,
   lengths,
 }: {
-  readonly caution: Caution;
+  readonly caution: CautionInFull;
   readonly note: string | undefined;
   readonly lengths: LengthSystem;
 }) {
-  const { kind, standing, sentence, figures, sources, decides } = caution;
+  const { kind, standing, sentence, figures, sourceLines, decides } = caution;
   return (
     <li>
       <CautionGlyph standing={standing} noted={note !== undefined} />
@@ -29,7 +29,7 @@ function CautionRow({
           {figureLines(figures, lengths).map((line) => (
             <li key={line}>{line}</li>
           ))}
-          {sourceLines(sources).map((line) => (
+          {sourceLines.map((line) => (
             <li key={line} className="q">
               {line}
             </li>

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { cautionsOf } from '../../../../src/core/cautions/cautions';
+import { sourceLines } from '../../../../src/core/cautions/sourceLines';
 import { unnotedWords } from '../../../../src/screens/header/waiting';
-import { sourceLines, sourceShort } from '../../../../src/screens/sheet/night/cautions/sourceWords';
+import { sourceShort } from '../../../../src/screens/sheet/night/cautions/sourceWords';
 import {
   AREA_LOAD,
   FOOT_LOAD,

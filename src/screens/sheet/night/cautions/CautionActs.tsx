@@ -1,3 +1,4 @@
+import { sourceLines } from '../../../../core/cautions/sourceLines';
 import type { Caution } from '../../../../core/cautions/types';
 import type { Plan } from '../../../../core/plan/schema/plan';
 import { useSession } from '../../../../desk/hooks';
@@ -5,7 +6,6 @@ import { sessionStore } from '../../../../desk/sessionStore';
 import { bringIntoSight } from '../../../parts/bringIntoSight';
 import { BagsButton } from './BagsButton';
 import { Noted, NoteForm } from './NoteForm';
-import { sourceLines } from './sourceWords';
 import { figureLines } from './words';
 
 /** Brings the roof from above into sight, where a caution is marked. */
