@@ -9,8 +9,9 @@ import { takePicture } from './pictures';
 import { newPlanId } from './planId';
 import type { PlanRow } from './shelfTypes';
 import { tellTabs } from './tabs';
+import { takeUpLeft } from './takingUp';
 import { titleWith } from './titles';
-import { findPlan, type Keepable, planRows, takeUpFrom, takeUpLeft } from './writing';
+import { findPlan, type Keepable, planRows, takeUpFrom } from './writing';
 
 /** One toast speaks of what was opened last, or was not. */
 export const OPENING = 'opening';

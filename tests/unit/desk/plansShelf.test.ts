@@ -9,10 +9,11 @@ import { rooftop } from '../core/plan/edits/rooftop';
 async function openTab() {
   vi.resetModules();
   const writing = await import('../../../src/desk/plans/writing');
+  const takingUp = await import('../../../src/desk/plans/takingUp');
   const versions = await import('../../../src/desk/plans/versionShelf');
   const opening = await import('../../../src/desk/plans/lastOpen');
   const shelf = await import('../../../src/desk/shelf');
-  return { ...writing, ...versions, ...opening, ...shelf };
+  return { ...writing, ...takingUp, ...versions, ...opening, ...shelf };
 }
 
 const plan = rooftop();
