@@ -107,14 +107,13 @@ try {
 
   const box = await page.locator('.walk-round').boundingBox();
   if (!box) throw new Error('the walk-round is nowhere');
-  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+  // Over the roofs, where there is nothing to take hold of.
+  const from = { x: box.x + box.width / 2, y: box.y + box.height * 0.08 };
+  await page.mouse.move(from.x, from.y);
   await page.mouse.down();
   const turning = rate(page, SECONDS);
   for (let step = 0; step < SECONDS * 60; step += 1) {
-    await page.mouse.move(
-      box.x + box.width / 2 + 150 * Math.sin(step / 20),
-      box.y + box.height / 2 + 40 * Math.cos(step / 20),
-    );
+    await page.mouse.move(from.x + 150 * Math.sin(step / 20), from.y + 30 * Math.cos(step / 20));
   }
   const turned = await turning;
   await page.mouse.up();

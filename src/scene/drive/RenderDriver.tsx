@@ -14,7 +14,7 @@ import { WalkHand } from '../walk/hand/walkHand';
 import { standOf } from '../walk/standpoints';
 import { WalkRound } from '../walk/walkRound';
 import { overlaps, paneOf } from './panes';
-import { QUALITIES } from './quality';
+import { QUALITIES, STRAINED } from './quality';
 import { Rhythm } from './rhythm';
 import { StageDriver } from './stageDriver';
 import { ThumbTurns } from './thumbTurns';
@@ -85,14 +85,15 @@ export function RenderDriver() {
     const { setupId, selectedIds, pictureQuality, pictureShows: shows, roofView } = sessionStore.getState();
     const { seconds, playing, gesture } = liveStore.getState();
     const plan = livePlan();
-    const quality = QUALITIES[pictureQuality];
     const isMoving = playing || moved.current.isTurning || (gesture !== null && plan !== moved.current.plan);
     // What moves is drawn as fine as keeps the display's rate, and in full once it rests; the light picture has its own.
     const fineness = pictureQuality === 'full' ? rhythm.frame(beganAt, isMoving) : 1;
-    if (fineness < 1 && !playing) wakeLater(invalidate, performance.now() + REST_PATIENCE);
+    const isStrained = fineness < 1;
+    const quality = isStrained ? STRAINED : QUALITIES[pictureQuality];
+    if (isStrained && !playing) wakeLater(invalidate, performance.now() + REST_PATIENCE);
     const pixelRatio = Math.min(quality.mostPixelRatio, window.devicePixelRatio) * fineness;
     const turn = playing ? frames.current : null;
-    const moment = { plan, seconds, quality, shows, pixelRatio, turn };
+    const moment = { plan, seconds, quality, shows, pixelRatio, turn, isStrained };
     const setup = plan.setups.find(({ id }) => id === setupId) ?? plan.setups[0] ?? null;
     const canvas = gl.domElement.getBoundingClientRect();
     const before = driver.paintings;
@@ -141,7 +142,7 @@ export function RenderDriver() {
     // A still is of a plan of its own, so what is only tried out does not hold it up.
     const wantsThumbs = thumbElements.size > 0 && gesture === null;
     if (!playing) turns.rest();
-    else if (wantsThumbs && turns.frame(beganAt, performance.now() - beganAt)) {
+    else if (wantsThumbs && turns.frame(beganAt, performance.now() - beganAt, isStrained)) {
       // The strip plays along, a thumbnail at a time, as far as the move keeps its rate.
       const from = performance.now();
       const shown = [...seen.map(({ pane }) => pane), ...(walkPane ? [walkPane] : [])];

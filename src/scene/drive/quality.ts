@@ -28,6 +28,13 @@ export const QUALITIES: Readonly<Record<PictureQuality, Quality>> = {
   },
 };
 
+/** The full picture while frames come late: fewer looks for edges and soft shadows, which motion hides. */
+export const STRAINED: Quality = {
+  ...QUALITIES.full,
+  samples: 2,
+  rig: { ...QUALITIES.full.rig, shadowTaps: QUALITIES.light.rig.shadowTaps },
+};
+
 type Context = WebGLRenderingContext | WebGL2RenderingContext;
 
 /** Whether no graphics card draws: each pixel takes the processor's time. */

@@ -12,6 +12,7 @@ import type { ViewTargets } from '../picture/targets';
 import { mirrorHeightUnder } from './mirrorHeight';
 import type { Quality } from './quality';
 import { aimFrame, lensFocusAt } from './setupView';
+import type { ShadowTurn } from './shadowTurns';
 import { frameHeightIn, grainIn, ringIn, strayLight } from './strayLight';
 import { streakShapeOf, streaksAt } from './streaksAt';
 import type { World } from './world';
@@ -33,7 +34,8 @@ export interface SetupView {
   readonly widths: number;
   /** The part of it that is drawn; all of it without one. */
   readonly piece?: Piece | null;
-  readonly shadowsMayBeLate?: boolean;
+  /** While a move plays; without one all shadows are up to date. */
+  readonly shadowTurn?: ShadowTurn | null;
   readonly mirrorMayBeLate?: boolean;
 }
 
@@ -48,8 +50,8 @@ export class SetupPainter {
 
   /** Brings the world to the instant, paints it through the setup's lens and says how that is to be developed. */
   paint(targets: ViewTargets, { plan, quality, shows }: Drawn, of: SetupView): Development {
-    const { setup, seconds, widths, piece = null, shadowsMayBeLate = false, mirrorMayBeLate = false } = of;
-    this.world.pose(plan, setup, seconds, quality, shadowsMayBeLate);
+    const { setup, seconds, widths, piece = null, shadowTurn = null, mirrorMayBeLate = false } = of;
+    this.world.pose(plan, setup, seconds, quality, shadowTurn);
     const view = swayingCameraAt(plan, setup, seconds);
     const aspect = view.frame.tanHalfWidth / view.frame.tanHalfHeight;
     const spare = piece ? piece.aspect / aspect : targets.sizes.width / targets.sizes.height / aspect;

@@ -20,6 +20,7 @@ import { mirrorHeightUnder } from './mirrorHeight';
 import type { Quality } from './quality';
 import { SetupPainter } from './setupPainter';
 import { secondsIn } from './setupView';
+import type { ShadowTurn } from './shadowTurns';
 import { strayLight } from './strayLight';
 import { copyShown, ThumbPrint, thumbSize } from './thumbs';
 import { World } from './world';
@@ -32,13 +33,19 @@ export interface Moment {
   /** What of the optics the setups' pictures show. */
   readonly shows: PictureShows;
   readonly pixelRatio: number;
-  /** While a move plays, the number of the frame: mirrors and shadows take turns, and are a frame late. Null at rest. */
+  /** While a move plays, the number of the frame: mirrors and shadows take turns, and are late. Null at rest. */
   readonly turn: number | null;
+  /** Whether frames come late though pictures are drawn coarser: then shadows take turns one by one. */
+  readonly isStrained: boolean;
 }
 
-/** Shadows and the walk-round's mirror are drawn in odd frames, the mirrors of setups in even ones. */
+/** The walk-round's mirror is drawn in odd frames, those of setups in even ones. */
 const waitsForOdd = ({ turn }: Moment): boolean => turn !== null && turn % 2 === 0;
 const waitsForEven = ({ turn }: Moment): boolean => turn !== null && turn % 2 === 1;
+
+/** Half of the lamps' shadows in a frame; one, where that is too much. */
+const shadowTurnOf = ({ turn, isStrained, quality }: Moment): ShadowTurn | null =>
+  turn === null ? null : { frame: turn, most: isStrained ? 1 : Math.ceil(quality.rig.shadows / 2) };
 
 /** A view's picture, with what it was painted from: as long as that stays, it is not painted again. */
 interface Painted {
@@ -95,7 +102,7 @@ export class StageDriver {
           setup,
           seconds,
           widths: LOOK_AROUND,
-          shadowsMayBeLate: waitsForOdd(moment),
+          shadowTurn: shadowTurnOf(moment),
           mirrorMayBeLate: waitsForEven(moment),
         }),
     );
@@ -126,7 +133,7 @@ export class StageDriver {
     ];
     const inputs = [...seen, moment.turn === null, ...drawnWith()];
     const painted = this.painting('walk', sizesOf(pane, pixelRatio, quality), inputs, (targets) => {
-      this.world.pose(plan, null, seconds, quality, waitsForOdd(moment));
+      this.world.pose(plan, null, seconds, quality, shadowTurnOf(moment));
       const exposure = walkExposure(setup);
       this.helpers.set(shows, setup, seconds, chosenAt(plan, selectedIds, seconds), exposure);
       walk.camera.updateMatrixWorld();
@@ -191,7 +198,7 @@ export class StageDriver {
           setup,
           seconds,
           widths: 1,
-          shadowsMayBeLate: waitsForOdd(moment),
+          shadowTurn: shadowTurnOf(moment),
         }),
       );
       if (pane) {

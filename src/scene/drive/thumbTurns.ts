@@ -7,7 +7,7 @@ const PERIOD = 1000 / 60;
 const IN_TIME = 1.06;
 /** Of a period that is kept to, thumbnails leave this much alone. */
 const SPARE_SHARE = 0.2;
-/** Where a thumbnail does not fit into a period, one in so many frames. */
+/** Where a thumbnail does not fit into a period, and where pictures are drawn coarser to keep to it, one in so many frames. */
 const SELDOM = 30;
 /** Older measurements count for so much against a new one. */
 const MEMORY = 0.8;
@@ -18,18 +18,26 @@ const blended = (before: number | null, now: number): number =>
 /** When, while a move plays, there is time for one of the thumbnails. All times are milliseconds. */
 export class ThumbTurns {
   private last: number | null = null;
-  /** From frame to frame where no thumbnail was printed; and what one takes. */
+  /** From frame to frame where no thumbnail was printed, and where one was; and what one takes of the processor. */
   private gap: number | null = null;
+  private printedGap: number | null = null;
   private cost: number | null = null;
   private waited = 0;
 
-  /** Tells of a frame that began at a time and has taken so long until now; says whether a thumbnail may be printed in it. */
-  frame(atMilliseconds: number, takenMilliseconds: number): boolean {
-    if (this.last !== null && this.waited > 0) this.gap = blended(this.gap, atMilliseconds - this.last);
+  /**
+   * Tells of a frame that began at a time and has taken so long until now, and whether its pictures are strained to be in
+   * time; says whether a thumbnail may be printed in it.
+   */
+  frame(atMilliseconds: number, takenMilliseconds: number, isStrained = false): boolean {
+    if (this.last !== null) this.heed(atMilliseconds - this.last);
     this.last = atMilliseconds;
     this.waited += 1;
     if (this.gap === null) return false;
-    return this.cost === null || this.waited >= framesBetween(this.gap, this.cost, takenMilliseconds);
+    if (this.cost === null) return true;
+    // What the card takes is only seen by the frame that follows.
+    const onCard = this.printedGap === null ? 0 : this.printedGap - this.gap;
+    const fits = framesBetween(this.gap, Math.max(this.cost, onCard), takenMilliseconds);
+    return this.waited >= (isStrained ? Math.max(SELDOM, fits) : fits);
   }
 
   /** Tells how long a thumbnail took. */
@@ -42,6 +50,11 @@ export class ThumbTurns {
   rest(): void {
     this.last = null;
     this.waited = 0;
+  }
+
+  private heed(gap: number): void {
+    if (this.waited > 0) this.gap = blended(this.gap, gap);
+    else if (this.cost !== null) this.printedGap = blended(this.printedGap, gap);
   }
 }
 

@@ -19,7 +19,8 @@ export interface StageWatcher {
   readonly invalidate: () => void;
 }
 
-const LOST = 'The graphics card has dropped the picture; it comes back by itself once the card answers.';
+const LOST =
+  'The graphics card has dropped the picture. It comes back by itself once the card answers; if it does not, load the page again. The rest goes on, and the plan is safe.';
 
 /** Calls the watcher on every change of the stores, of where the views lie, and of the card. Returns what ends it. */
 export function watchStage(canvas: HTMLCanvasElement, watcher: StageWatcher): () => void {

@@ -1,4 +1,4 @@
-import type { Scene, WebGLRenderer } from 'three';
+import type { LightShadow, Scene, WebGLRenderer } from 'three';
 import { lampsAt } from '../../core/form/lamps';
 import { modelsAtHand } from '../../core/form/models/modelShelf';
 import { ambientOf } from '../../core/light/ambient';
@@ -18,6 +18,7 @@ import { MaterialLibrary } from '../materials/library';
 import { RoofSet } from '../roof/roofSet';
 import { differs } from './differs';
 import type { Quality } from './quality';
+import { type ShadowTurn, ShadowTurns } from './shadowTurns';
 
 /** The set, its lamps and the night around it, as they stand at an instant. */
 export class World {
@@ -29,7 +30,7 @@ export class World {
   private readonly night = new NightLights();
   private readonly dome = makeDome();
   private posedFor: readonly unknown[] = [];
-  private shadowsAreLate = false;
+  private readonly turns = new ShadowTurns();
 
   constructor(
     private readonly renderer: WebGLRenderer,
@@ -41,13 +42,40 @@ export class World {
 
   /**
    * Brings everything to an instant of a plan, as it is around a setup's camera, or for none as the roof has it; does
-   * nothing when it stands so already. `shadowsMayBeLate`: what they are of has moved on until they are drawn the next time.
+   * nothing when it stands so already. With a turn, shadows may be late: what they are of has moved on until they are drawn.
    */
-  pose(plan: Plan, setup: Setup | null, seconds: number, quality: Quality, shadowsMayBeLate = false): void {
-    if (this.shadowsAreLate && !shadowsMayBeLate) {
-      this.shadowsAreLate = false;
-      this.renderer.shadowMap.needsUpdate = true;
-    }
+  pose(
+    plan: Plan,
+    setup: Setup | null,
+    seconds: number,
+    quality: Quality,
+    turn: ShadowTurn | null = null,
+  ): void {
+    this.bring(plan, setup, seconds, quality);
+    if (this.turns.mark(this.shadows, turn)) this.renderer.shadowMap.needsUpdate = true;
+  }
+
+  /** After the card has lost everything: the shadows must be drawn anew. */
+  redraw(): void {
+    this.posedFor = [];
+    this.turns.hurry(this.shadows);
+  }
+
+  dispose(): void {
+    this.scene.remove(this.roof.group, this.lamps.group, this.night.group, this.dome);
+    this.roof.dispose();
+    this.lamps.dispose();
+    this.nets.dispose();
+    this.night.dispose();
+    this.materials.dispose();
+    this.dome.geometry.dispose();
+  }
+
+  private get shadows(): readonly LightShadow[] {
+    return [...this.lamps.shadows, ...this.night.shadows];
+  }
+
+  private bring(plan: Plan, setup: Setup | null, seconds: number, quality: Quality): void {
     this.roof.settle();
     // Setups that play the same marks share a pose; one that cheats has one of its own.
     const scene = setup ? played(plan, setup) : plan;
@@ -73,25 +101,8 @@ export class World {
     const { shadows, shadowTexels } = quality.rig;
     const texels = shadows > 0 ? shadowTexels : 0;
     const moonlit = this.night.set(ambientOf(plan), middleOfAction(plan), texels, this.scene.fog);
-    if (!moved && !relit && !moonlit) return;
-    if (shadowsMayBeLate) this.shadowsAreLate = true;
-    else this.renderer.shadowMap.needsUpdate = true;
-  }
-
-  /** After the card has lost everything: the shadows must be drawn anew. */
-  redraw(): void {
-    this.posedFor = [];
-    this.renderer.shadowMap.needsUpdate = true;
-  }
-
-  dispose(): void {
-    this.scene.remove(this.roof.group, this.lamps.group, this.night.group, this.dome);
-    this.roof.dispose();
-    this.lamps.dispose();
-    this.nets.dispose();
-    this.night.dispose();
-    this.materials.dispose();
-    this.dome.geometry.dispose();
+    if (moved) this.turns.age(this.shadows);
+    this.turns.hurry([...relit, ...moonlit]);
   }
 }
 

@@ -1,4 +1,4 @@
-import { Group, PointLight, SpotLight } from 'three';
+import { Group, type LightShadow, PointLight, SpotLight } from 'three';
 import { beamPower } from '../../core/form/beam';
 import type { Vec3 } from '../../core/form/build/vector';
 import type { LampForm } from '../../core/form/types';
@@ -57,9 +57,9 @@ export class LampRig {
 
   /**
    * Sets all lights to the lamps. `middle` is where the action is: the spots that light it most cast the shadows.
-   * True when anything changed that a shadow shows.
+   * Gives the shadows whose lamps have moved.
    */
-  set(shining: Shining, middle: Vec3, options: RigOptions): boolean {
+  set(shining: Shining, middle: Vec3, options: RigOptions): readonly LightShadow[] {
     const sources = this.sourcesOf(shining).sort(
       (a, b) => Number(b.isFramed) - Number(a.isFramed) || luxAt(b, middle) - luxAt(a, middle),
     );
@@ -71,7 +71,7 @@ export class LampRig {
     const lenses = resized(lampShadows.value, this.shadowed.length);
     candelaRows.value = this.rows.texture;
     shadowTaps.value.set(...options.shadowTaps);
-    let moved = false;
+    const movedShadows: LightShadow[] = [];
     const setFace = (k: number, source: SpotSource | undefined): void => {
       if (!source) return;
       const { first, planes } = source.rows;
@@ -80,7 +80,7 @@ export class LampRig {
     };
     this.shadowed.forEach((light, k) => {
       const source = sources[k];
-      if (setSpot(light, source)) moved = true;
+      let moved = setSpot(light, source);
       setFace(k, source);
       const { camera, mapSize } = light.shadow;
       if (source) {
@@ -98,6 +98,7 @@ export class LampRig {
         light.shadow.map = null;
         moved = true;
       }
+      if (moved) movedShadows.push(light.shadow);
     });
     this.spots.forEach((light, k) => {
       setSpot(light, rest[k]);
@@ -105,7 +106,12 @@ export class LampRig {
     });
     this.setPoints(shining.lamps, options.points);
     this.group.updateMatrixWorld();
-    return moved;
+    return movedShadows;
+  }
+
+  /** The shadows of the lamps that cast any. */
+  get shadows(): readonly LightShadow[] {
+    return this.shadowed.map(({ shadow }) => shadow);
   }
 
   dispose(): void {
@@ -152,6 +158,7 @@ export class LampRig {
     while (lights.length < count) {
       const light = new SpotLight(0xffffff, 0, 0, 0.5, 0.5, 2);
       light.castShadow = casts;
+      light.shadow.autoUpdate = false;
       light.shadow.normalBias = 0.008;
       light.shadow.camera.near = 0.25;
       light.shadow.camera.far = FARTHEST_SHADOW_METRES;

@@ -1,4 +1,4 @@
-import { DirectionalLight, FogExp2, Group, HemisphereLight } from 'three';
+import { DirectionalLight, FogExp2, Group, HemisphereLight, type LightShadow } from 'three';
 import { type Ambient, MOON_KELVIN } from '../../core/light/ambient';
 import { differs } from '../drive/differs';
 import { colourOfKelvin } from './kelvin';
@@ -18,6 +18,7 @@ export class NightLights {
 
   constructor() {
     this.moon.visible = false;
+    this.moon.shadow.autoUpdate = false;
     this.moon.shadow.bias = -0.0008;
     this.moon.shadow.normalBias = 0.03;
     const { camera } = this.moon.shadow;
@@ -34,9 +35,14 @@ export class NightLights {
 
   /**
    * Sets the night: its glow, its haze, and the moon, whose shadows are drawn round `middle` where `texels` is above 0.
-   * True when anything changed that a shadow shows.
+   * Gives the shadows that have moved.
    */
-  set(ambient: Ambient, middle: readonly [number, number, number], texels: number, fog: unknown): boolean {
+  set(
+    ambient: Ambient,
+    middle: readonly [number, number, number],
+    texels: number,
+    fog: unknown,
+  ): readonly LightShadow[] {
     const { night, moon } = ambient;
     setNight(night);
     setMoonDisc(moon);
@@ -46,8 +52,8 @@ export class NightLights {
     const before = this.moonlit;
     this.moonlit = moon && [...moon.way, moon.lux, ...middle, texels];
     this.moon.visible = moon !== null;
-    if (!differs(before ?? [], this.moonlit ?? [])) return false;
-    if (!moon) return true;
+    if (!differs(before ?? [], this.moonlit ?? [])) return [];
+    if (!moon) return [];
     this.moon.intensity = moon.lux;
     this.moon.castShadow = texels > 0;
     if (texels > 0 && this.moon.shadow.mapSize.x !== texels) {
@@ -60,7 +66,12 @@ export class NightLights {
     this.moon.target.position.set(x, y, z);
     this.moon.position.set(x + dx * OFF_METRES, y + dy * OFF_METRES, z + dz * OFF_METRES);
     this.group.updateMatrixWorld();
-    return true;
+    return this.shadows;
+  }
+
+  /** The moon's, while it is up and casts any. */
+  get shadows(): readonly LightShadow[] {
+    return this.moon.visible && this.moon.castShadow ? [this.moon.shadow] : [];
   }
 
   dispose(): void {

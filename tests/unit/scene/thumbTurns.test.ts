@@ -24,3 +24,29 @@ test('a play counts its own frames: none is printed before their rate is known, 
   const prints = Array.from({ length: 12 }, (_, k) => turns.frame(130 + 50 * k, 5));
   expect(prints).toEqual([...Array(11).fill(false), true]);
 });
+
+test('a card that is late after each thumbnail gets them seldom, however little the processor has to do for one', () => {
+  const turns = new ThumbTurns();
+  const period = 1000 / 60;
+  let now = 0;
+  let printed = 0;
+  for (let frame = 0; frame < 600; frame += 1) {
+    const prints = turns.frame(now, 3);
+    if (prints) turns.printed(2);
+    if (prints) printed += 1;
+    // The card needs a period more for it.
+    now += prints ? 2 * period : period;
+  }
+  expect(printed).toBeGreaterThan(10);
+  expect(printed).toBeLessThan(40);
+});
+
+test('pictures that are drawn coarser to be in time have the card to themselves in all but one of thirty frames', () => {
+  const turns = new ThumbTurns();
+  const prints = Array.from({ length: 302 }, (_, k) => {
+    const may = turns.frame((k * 1000) / 60, 3, true);
+    if (may) turns.printed(2);
+    return may;
+  });
+  expect(prints.filter(Boolean)).toHaveLength(11);
+});
