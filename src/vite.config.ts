@@ -5,7 +5,9 @@ import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin } from 'vite';
 import { MANIFEST } from './building/builtFiles.ts';
 import { contentPolicy } from './building/contentPolicy.ts';
+import { inParts } from './building/inParts.ts';
 import { keepOffline } from './building/keepOffline.ts';
+import { leanThree } from './building/leanThree.ts';
 
 /** The README's pictures lie among the assets, and are no part of the page. */
 function withoutPictures(): Plugin {
@@ -25,7 +27,7 @@ export default defineConfig({
   // Relative addresses, so that the built page works from any folder of any web server.
   base: './',
   publicDir: '../assets',
-  plugins: [react(), contentPolicy(), withoutPictures(), keepOffline()],
+  plugins: [react(), leanThree(), inParts(), contentPolicy(), withoutPictures(), keepOffline()],
   worker: { format: 'es' },
   build: {
     outDir: '../dist',
@@ -34,11 +36,5 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     manifest: MANIFEST,
     target: 'es2022',
-    rolldownOptions: {
-      output: {
-        // three changes seldom and is the largest part: alone, it stays in the browser's cache over our releases.
-        codeSplitting: { groups: [{ name: 'three', test: /[\\/]node_modules[\\/]three[\\/]/ }] },
-      },
-    },
   },
 });
