@@ -1,8 +1,6 @@
 import { useEffect } from 'react';
-import { importFile, isImportable } from '../desk/assets/importFile';
 import { openPlanFile } from '../desk/files';
 import { mergeStore } from '../desk/merge/mergeStore';
-import { dropPhotometricFile, isPhotometric } from '../desk/photometry/photometricFile';
 import { reasonOf } from '../desk/reasonOf';
 import { toastStore } from '../desk/toastStore';
 
@@ -40,6 +38,10 @@ const droppedFiles = (items: DataTransferItemList): Dropped[] =>
   });
 
 async function takeIn(dropped: readonly Dropped[]): Promise<void> {
+  const [{ importFile, isImportable }, { dropPhotometricFile, isPhotometric }] = await Promise.all([
+    import('../desk/assets/importFile'),
+    import('../desk/photometry/photometricFile'),
+  ]);
   for (const { file, handle } of dropped) {
     if (isImportable(file)) await importFile(file);
     else if (isPhotometric(file)) await dropPhotometricFile(file);

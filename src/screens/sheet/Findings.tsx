@@ -8,6 +8,7 @@ import { useLive, useLivePlan, useSession } from '../../desk/hooks';
 import { isFinding, openFinding, remediesStore } from '../../desk/remedies/remediesStore';
 import { sessionStore } from '../../desk/sessionStore';
 import { Glyph } from '../parts/Glyph';
+import { lazily } from '../parts/lazily';
 import { concernOf, findingsOf, isLetShow, restOf, toneOf } from '../report/concerns';
 import { useChosenSetup } from '../report/useChosenSetup';
 import { useReportOverSpan, useSetupReport } from '../report/useSetupReports';
@@ -15,8 +16,9 @@ import { ChoosableRow } from './ChoosableRow';
 import { ContinuityFindings } from './continuity/ContinuityFindings';
 import { framesViewStore } from './lensTest/framesView';
 import { endPreviews, isPreview } from './previewing';
-import { FindingActs } from './remedies/FindingActs';
 import { Sentence } from './Sentence';
+
+const FindingActs = lazily(async () => (await import('./remedies/FindingActs')).FindingActs);
 
 /** Opens what belongs to a finding, chooses its item, and takes the clock to where it is worst; closes an opened one. */
 function choose(item: ItemReport, setupId: string): void {
