@@ -57,6 +57,7 @@ const WORDS: Readonly<Record<string, string>> = {
   statureMetres: 'stature',
   northDegrees: 'north',
   closed: 'closed run',
+  rect: 'left, top, right, bottom',
   aim: 'aimed at',
   delivery: 'aspect ratio',
 };
@@ -115,7 +116,9 @@ const joined = (under: string, word: string): string => (under === '' ? word : `
 function leaf(path: string, what: string, mine: unknown, theirs: unknown, of: Compared): Change {
   const field = path.slice(path.lastIndexOf('.') + 1);
   const [own, other] = [numbers(mine), numbers(theirs)];
-  const isPlace = PLACES.has(field) && own && other && own.length === other.length && own.length >= 2;
+  const isOfFrame = path.endsWith('operator.at');
+  const isPlace =
+    PLACES.has(field) && !isOfFrame && own && other && own.length === other.length && own.length >= 2;
   const values = [valueWords(path, mine, of.mine), valueWords(path, theirs, of.theirs)];
   if (isPlace) return { what, mine: values[0], theirs: moveWords(own, other, of) };
   if (values[0] !== values[1]) return { what, mine: values[0], theirs: values[1] };
@@ -123,7 +126,12 @@ function leaf(path: string, what: string, mine: unknown, theirs: unknown, of: Co
     return { what, mine: values[0], theirs: `${values[1]} that lie otherwise` };
   // What reads the same is not the same: by how much, where that is a number.
   const by = typeof mine === 'number' && typeof theirs === 'number' ? theirs - mine : null;
-  const off = by === null ? 'otherwise' : field.endsWith('Degrees') ? formatDegrees(by, 4) : String(by);
+  const off =
+    by === null
+      ? 'otherwise'
+      : field.endsWith('Degrees')
+        ? formatDegrees(by, 4)
+        : String(Number(by.toPrecision(2)));
   return { what, mine: values[0], theirs: by === null ? off : `${values[1]}, off by ${off}` };
 }
 

@@ -75,14 +75,15 @@ const MINUTES: ReadonlySet<string> = new Set([
   'wetDown',
 ]);
 
-/** Numbers in the unit that their field is named after. */
-function numberWords(field: string, value: number, { lengths }: ValueOf): string {
-  if (SHARES.has(field)) return formatShare(value);
+/** Numbers in the unit that their field is named after. @param path the field's name after that of what it lies in */
+function numberWords(path: string, value: number, { lengths }: ValueOf): string {
+  const field = path.slice(path.lastIndexOf('.') + 1);
+  if (SHARES.has(field) && path !== 'filter.strength') return formatShare(value);
   if (field === 'stop') return formatStopSetting(value);
   if (MINUTES.has(field)) return `${value}${NBSP}min`;
   if (/(^m|M)etres$/.test(field)) return formatLength(value, lengths);
   if (field === 'headingDegrees') return formatHeading(value, 1);
-  if (field.endsWith('Degrees')) return formatDegrees(value);
+  if (/(^d|D)egrees$/.test(field)) return formatDegrees(value);
   if (field.endsWith('Seconds')) return formatSeconds(value);
   if (field.endsWith('Stops')) return formatStopCount(value);
   const plain = String(Number(value.toFixed(3))).replace('-', '\u2212');
@@ -100,7 +101,13 @@ const UNITS: readonly (readonly [string, string])[] = [
   ['mired', 'mired'],
   ['Hertz', 'Hz'],
   ['volts', 'V'],
+  ['amps', 'A'],
+  ['Amps', 'A'],
+  ['Litres', 'l'],
+  ['wattHours', 'Wh'],
   ['hours', 'h'],
+  ['Hours', 'h'],
+  ['lux', 'lx'],
 ];
 
 /** Fields whose three or two numbers are a size. */
@@ -120,11 +127,28 @@ const COUNTED: Readonly<Record<string, string>> = {
 const numbersOf = (value: readonly unknown[]): readonly number[] =>
   value.filter((each) => typeof each === 'number');
 
-function listWords(field: string, value: readonly unknown[], of: ValueOf): string {
+const plainly = (numbers: readonly number[]): string => numbers.join(', ');
+const asShares = (numbers: readonly number[]): string => numbers.map((each) => formatShare(each)).join(', ');
+
+/** Lists of numbers that are no lengths, by the end of their path. */
+const NO_LENGTHS: readonly (readonly [string, (numbers: readonly number[]) => string])[] = [
+  ['gateMm', (numbers) => `${numbers.map((each) => formatNumber(each, 2)).join(' × ')}${NBSP}mm`],
+  ['pixels', (numbers) => numbers.join(' × ')],
+  ['operator.at', asShares],
+  ['rect', asShares],
+  ['normal', ([heading, tilt]) => `${formatHeading(heading, 1)}, tilted ${formatDegrees(tilt)}`],
+  ['legs', plainly],
+  ['litresPerHour', (numbers) => `${plainly(numbers)}${NBSP}l/h`],
+];
+
+const endsWith = (path: string, end: string): boolean => path === end || path.endsWith(`.${end}`);
+
+function listWords(path: string, value: readonly unknown[], of: ValueOf): string {
+  const field = path.slice(path.lastIndexOf('.') + 1);
   const numbers = numbersOf(value);
   if (numbers.length === value.length && numbers.length > 0 && numbers.length <= 4) {
-    if (field === 'gateMm') return `${numbers.map((each) => formatNumber(each, 2)).join(' × ')}${NBSP}mm`;
-    if (field === 'pixels') return numbers.join(' × ');
+    const other = NO_LENGTHS.find(([end]) => endsWith(path, end));
+    if (other) return other[1](numbers);
     const joint = SIZES.has(field) ? ' × ' : ', ';
     return numbers.map((each) => formatLength(each, of.lengths)).join(joint);
   }
@@ -161,14 +185,14 @@ export function valueWords(path: string, value: unknown, of: ValueOf): string {
   const field = path.slice(path.lastIndexOf('.') + 1);
   if (value === undefined || value === null) return 'none';
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
-  if (typeof value === 'number') return numberWords(field, value, of);
+  const last = path.split('.').slice(-2).join('.');
+  if (typeof value === 'number') return numberWords(last, value, of);
   if (typeof value === 'string') {
-    const parts = path.split('.');
-    const list = NAMING_IN[parts.slice(-2).join('.')] ?? NAMING[field];
+    const list = NAMING_IN[last] ?? NAMING[field];
     if (list !== undefined) return nameIn(of, list, value);
     return value === '' ? 'empty' : value.length > 60 ? `${value.slice(0, 57)}…` : value;
   }
-  if (Array.isArray(value)) return listWords(field, value, of);
+  if (Array.isArray(value)) return listWords(path, value, of);
   return recordWords(value, of) ?? 'set';
 }
 
@@ -177,7 +201,8 @@ export const isOneThing = (value: unknown): boolean =>
   typeof value === 'object' &&
   value !== null &&
   !Array.isArray(value) &&
-  ['who', 'follow', 'metres', 'on', 'racks', 'point', 'sha256', 'candela'].some((field) => field in value) &&
+  (Object.keys(value).join() === 'metres' ||
+    ['who', 'follow', 'on', 'racks', 'point', 'sha256', 'candela'].some((field) => field in value)) &&
   !('id' in value) &&
   !('atSeconds' in value) &&
   !('frameWidths' in value);

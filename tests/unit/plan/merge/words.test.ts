@@ -71,3 +71,29 @@ test('what one of two lacks is said by who took it out or put it in', () => {
   const moved = moveItem(base, { id: 'crate-2', to: [0, 0] });
   expect(lines(moved, less, base)).toEqual(['Crate 2: They took it out, you changed it.']);
 });
+
+test('numbers that are no lengths are not said in metres', () => {
+  const [setup, ...others] = base.setups;
+  const having = (rect: [number, number, number, number], at: [number, number], strength: number): Plan => ({
+    ...base,
+    frameLines: [{ id: 'corner', label: 'Corner', rect }],
+    setups: [
+      {
+        ...setup,
+        operator: { hold: base.cast[0].id, at },
+        filter: { kind: 'mist', strength },
+        sway: { seed: 1, metres: 0.02, degrees: strength, counted: true },
+      },
+      ...others,
+    ],
+  });
+  const said = lines(
+    having([0, 0, 0.5, 0.5], [0.25, 0.5], 2),
+    having([0.1, 0, 0.5, 0.5], [0.5, 0.5], 3),
+    null,
+  ).join('\n');
+  expect(said).toContain('0 %, 0 %, 50 %, 50 %, theirs 10 %, 0 %, 50 %, 50 %');
+  expect(said).toContain('25 %, 50 %, theirs 50 %, 50 %');
+  expect(said).toContain('strength 2, theirs 3');
+  expect(said).toContain('2.0°, theirs 3.0°');
+});
