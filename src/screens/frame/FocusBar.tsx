@@ -147,7 +147,7 @@ export function FocusBar(props: { readonly setup: Setup; readonly from: number; 
             <svg viewBox="0 0 22 4" aria-hidden="true">
               <path d="M0 2H22" strokeDasharray={DASHES[index % DASHES.length]} />
             </svg>
-            {label}
+            <span className="name">{label}</span>
           </i>
         ))}
       </span>

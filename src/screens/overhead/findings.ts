@@ -5,6 +5,7 @@ import { formatLength, type LengthSystem } from '../../core/units/lengths';
 import { formatShare } from '../../core/units/shares';
 import { type Concern, concernOf, findingsOf as concernsOf } from '../report/concerns';
 import { distance, type Spot } from './geometry/spots';
+import { drawnName } from './words';
 
 /** Something to be marked on the sheet: which items, where, and two lines of words. */
 export interface Finding {
@@ -60,8 +61,9 @@ const VERBS: Readonly<Record<Concern, readonly [string, string]>> = {
 function wordsOf(reports: readonly ItemReport[], concern: Concern): string {
   const [first] = reports;
   const [one, more] = VERBS[concern];
-  if (reports.length === 1) return `${first.label} ${one}`;
-  return `${first.label} and ${reports.length - 1} more ${more}`;
+  const name = drawnName(first.label);
+  if (reports.length === 1) return `${name} ${one}`;
+  return `${name} and ${reports.length - 1} more ${more}`;
 }
 
 const OUTSIDE = {

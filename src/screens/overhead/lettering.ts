@@ -15,7 +15,7 @@ import { powerWishes } from './power/powerWishes';
 import { shownItems } from './shown';
 import { keyOf } from './targets';
 import { wetWishes } from './wet/wetWishes';
-import { markNames, nameInText } from './words';
+import { drawnName, markNames, nameInText } from './words';
 
 /** Places worth this much are found in nearly any crowd. */
 const MUST = 30;
@@ -104,7 +104,7 @@ function thingWish(
   const carried = standUnder(record) !== null;
   return lettered(input, {
     id: record.id,
-    text: `${nameInText(record.label)}${length}`,
+    text: `${drawnName(nameInText(record.label))}${length}`,
     style: chosen ? 'strong' : 'mark',
     around: atLeast(footprint.closed ? around : middlePart(footprint.outline.map(input.at)), LEAST),
     priority: chosen ? 95 : kind.priority - (carried ? 6 : 0),
@@ -152,7 +152,7 @@ function castWishes(id: string, input: LetteringInput): LetteredWish[] {
   const chosen = input.chosenIds.includes(id);
   const name = lettered(input, {
     id,
-    text: performer.label,
+    text: drawnName(performer.label),
     style: 'strong',
     around: aroundSpot(input.at([place.at[0], place.at[2]]), Math.max(LEAST, 0.26 * input.perMetre)),
     priority: chosen ? 99 : 90,

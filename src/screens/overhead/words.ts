@@ -7,6 +7,15 @@ export function nameInText(label: string): string {
   return /^\p{Lu}\p{Ll}/u.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;
 }
 
+/** A name on a drawing has room for so many letters; the panel and the finding have all of it. */
+const MOST_LETTERS = 32;
+
+/** A name as a drawing has room for it: cut with an ellipsis where it is long. */
+export function drawnName(name: string): string {
+  const letters = Array.from(name);
+  return letters.length <= MOST_LETTERS ? name : `${letters.slice(0, MOST_LETTERS).join('').trimEnd()}…`;
+}
+
 const SAYS = {
   showing: 'shows',
   mirrored: 'is mirrored',

@@ -103,6 +103,7 @@ export function Sheet() {
         <Head sheet={sheet} />
       </div>
       <div className="sheet-panel" id="sheet-panel" role="tabpanel" aria-labelledby={`tab-${sheet}`}>
+        <h2 className="vh">{SHEETS.find(({ name }) => name === sheet)?.word}</h2>
         <PaneBoundary key={sheet} name="The sheet">
           <Open sheet={sheet} />
         </PaneBoundary>

@@ -23,7 +23,7 @@ import {
 } from '../../overhead/geometry/spots';
 import { type Lettering, letteringPixels, textWidth } from '../../overhead/measureText';
 import { shown } from '../../overhead/shown';
-import { markNames, nameInText } from '../../overhead/words';
+import { drawnName, markNames, nameInText } from '../../overhead/words';
 import { layerOf } from './layerOf';
 
 /** A name that has found its place: pixels from the middle of what it names, so that it goes along while the roof moves. */
@@ -112,7 +112,13 @@ function wishesOf(input: Input): readonly Wish[] {
     if (!around || !anchor) continue;
     wishes.push(
       wish(
-        { id: piece.id, text: nameInText(piece.label), style: 'mark', anchor: middleOf(anchor), around },
+        {
+          id: piece.id,
+          text: drawnName(nameInText(piece.label)),
+          style: 'mark',
+          anchor: middleOf(anchor),
+          around,
+        },
         rank,
         true,
       ),
@@ -130,7 +136,7 @@ function wishesOf(input: Input): readonly Wish[] {
       wish(
         {
           id: gear.id,
-          text: nameInText(gear.label),
+          text: drawnName(nameInText(gear.label)),
           style: isChosen ? 'strong' : 'mark',
           anchor: middleOf(anchor),
           around: atLeast(around),
@@ -168,7 +174,10 @@ function castWishes({ plan, seconds, hidden, at }: Input): readonly Wish[] {
     const anchor: Spot = [place.at[0], place.at[2]];
     const around = aroundSpot(at(anchor), LEAST + 2);
     return [
-      wish({ id: performer.id, text: performer.label, style: 'strong', anchor, around }, [90, MUST]),
+      wish({ id: performer.id, text: drawnName(performer.label), style: 'strong', anchor, around }, [
+        90,
+        MUST,
+      ]),
       ...marks,
     ];
   });
