@@ -6,13 +6,20 @@ import { EMPTY_PLAN } from '../../src/desk/emptyPlan';
 import { seriousViolations } from './axe';
 import { drop } from './dropping';
 import { openPage, screenshot } from './harness';
+import { withoutDemo } from './withoutDemo';
 import { withoutPicture } from './withoutPicture';
+import { withoutReports } from './withoutReports';
 
 const overflow = (page: Page): Promise<number> =>
   page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
 
 test('a broken file is refused with a sentence, a good one is saved as it reads', async () => {
-  const page = await openPage({ width: 1440, height: 900, theme: 'day', before: withoutPicture });
+  const page = await openPage({
+    width: 1440,
+    height: 900,
+    theme: 'day',
+    before: [withoutPicture, withoutReports],
+  });
   const plan = page.locator('.top h2');
   const title = await plan.textContent();
   await drop(page, ['broken.plan.json', '{"standclear": 1, "title": 7}']);
@@ -46,7 +53,7 @@ test('a broken file is refused with a sentence, a good one is saved as it reads'
 });
 
 test('an empty plan says the next act, and the act can be undone', async () => {
-  const page = await openPage({ width: 1440, height: 900, before: withoutPicture });
+  const page = await openPage({ width: 1440, height: 900, before: [withoutPicture, withoutDemo] });
   await drop(page, ['empty.plan.json', serialisePlan(EMPTY_PLAN)]);
   await page.getByText('No setup yet.', { exact: true }).waitFor();
   // What makes the findings pointless stands above them.

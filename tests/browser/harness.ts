@@ -9,6 +9,9 @@ import { withoutPicture } from './withoutPicture';
 
 const PATIENCE_MS = 60_000;
 
+/** A function, or a script in words. */
+type Script = (() => void) | string;
+
 export interface PageOptions {
   /** Of the window, in CSS pixels. */
   readonly width?: number;
@@ -20,7 +23,7 @@ export interface PageOptions {
   /** What follows the page's address: a query or a fragment. */
   readonly address?: string;
   /** Runs in the page before anything of its own, to make a browser that lacks something. */
-  readonly before?: (() => void) | readonly (() => void)[];
+  readonly before?: Script | readonly Script[];
   /** Where the page is served; the built page of all tests where nothing is said. */
   readonly home?: string;
   /** Whether the page may keep itself on the device, which takes the processor from other tests. */
@@ -43,15 +46,16 @@ export async function openPage(options: PageOptions = {}): Promise<Page> {
   const { width = 1280, height = 720, theme = 'night', touch = false, address = '', before } = options;
   const { home = inject('pageAddress'), keepsOffline = false, withoutPolicy = false } = options;
   const scripts = [before ?? []].flat();
-  const context = await (
-    await browserWith(scripts.includes(withoutPicture) ? WITHOUT_CARD : FLAGS)
-  ).newContext({
+  const isDrawn = !scripts.includes(withoutPicture);
+  const context = await (await browserWith(isDrawn ? FLAGS : WITHOUT_CARD)).newContext({
     viewport: { width, height },
     colorScheme: theme === 'day' ? 'light' : 'dark',
     hasTouch: touch,
     isMobile: touch,
     locale: 'en-GB',
     timezoneId: 'UTC',
+    // What fades is drawn over and over, and nothing can be pressed before it has come to rest.
+    reducedMotion: isDrawn ? 'no-preference' : 'reduce',
     bypassCSP: withoutPolicy,
   });
   contexts.push(context);
@@ -70,7 +74,8 @@ export async function openPage(options: PageOptions = {}): Promise<Page> {
   });
 
   if (!keepsOffline) await context.addInitScript(withoutOfflineWorker);
-  for (const script of scripts) await context.addInitScript(script);
+  for (const script of scripts)
+    await context.addInitScript(typeof script === 'string' ? { content: script } : script);
   const page = await context.newPage();
   // 'load' would wait for every module and picture; what counts is when the page itself says that it can be used.
   await page.goto(home + address, { waitUntil: 'commit' });
@@ -92,13 +97,12 @@ export async function waitUntilReady(page: Page): Promise<void> {
   }
 }
 
-/** Keeps a picture of the page in .screenshots, for a person to look at, and returns its path. */
-export async function screenshot(page: Page, name: string): Promise<string> {
+/** Keeps a picture of the page in .screenshots, for a person to look at, where `SCREENSHOTS=1` asks for it. */
+export async function screenshot(page: Page, name: string): Promise<void> {
+  if (process.env.SCREENSHOTS !== '1') return;
   const folder = join(HOUSE, '.screenshots');
   mkdirSync(folder, { recursive: true });
-  const path = join(folder, `${name}.png`);
-  await page.screenshot({ path });
-  return path;
+  await page.screenshot({ path: join(folder, `${name}.png`) });
 }
 
 /** The browser that runs with some flags, launched when the first page asks for it. */

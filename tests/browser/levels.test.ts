@@ -1,10 +1,15 @@
 import { expect, test } from 'vitest';
 import { seriousViolations } from './axe';
 import { openPage, screenshot } from './harness';
+import { onlyWorkers } from './onlyWorkers';
 import { withoutPicture } from './withoutPicture';
 
 test('the Light sheet shows levels over the roof and in the frame, and meters both under pointer and keys', async () => {
-  const page = await openPage({ width: 1440, height: 900, before: [withoutPicture] });
+  const page = await openPage({
+    width: 1440,
+    height: 900,
+    before: [withoutPicture, onlyWorkers('levelMap')],
+  });
   const roof = page.getByRole('region', { name: 'The roof', exact: true });
   await page.getByRole('tab', { name: /Light/ }).click();
   await roof.getByRole('button', { name: 'levels', exact: true }).click();

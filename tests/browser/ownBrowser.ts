@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { type Browser, type BrowserContext, chromium } from 'playwright-core';
 import { findChromium } from '../../src/workshop/chromium.mjs';
-import { FLAGS, leavingOut } from './flags';
+import { leavingOut, WITHOUT_CARD } from './flags';
 
 /** How often to look whether the browser has come up. */
 const LOOK_MS = 50;
@@ -20,7 +20,7 @@ function isRunning(id: number): boolean {
   }
 }
 
-/** A browser with a profile on the disk, as a person has one, that can be killed and started again. */
+/** A browser without a card, with a profile on the disk, as a person has one, that can be killed and started again. */
 export class OwnBrowser {
   private readonly profile = mkdtempSync(join(tmpdir(), 'standclear-profile-'));
   private process: ChildProcess | null = null;
@@ -36,7 +36,7 @@ export class OwnBrowser {
     this.process = spawn(
       program,
       [
-        ...FLAGS,
+        ...WITHOUT_CARD,
         '--headless=new',
         // A process in reserve would be killed with the others, and then be given to the next tab.
         leavingOut('SpareRendererForSitePerProcess'),
