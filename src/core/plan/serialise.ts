@@ -1,4 +1,5 @@
 import { parsePlan } from './parse';
+import { planText } from './planText';
 import type { Plan } from './schema/plan';
 
 /**
@@ -8,5 +9,5 @@ import type { Plan } from './schema/plan';
 export function serialisePlan(plan: Plan): string {
   const checked = parsePlan(plan);
   if (!checked.ok) throw new Error(`serialisePlan: ${checked.faults[0].sentence}`);
-  return `${JSON.stringify(checked.value, null, 2)}\n`;
+  return planText(checked.value);
 }
