@@ -7,6 +7,8 @@ export interface KeepingState {
    * the way. `newer`: a newer Standclear has the plans of this device.
    */
   readonly state: 'starting' | 'kept' | 'full' | 'refused' | 'held' | 'newer';
+  /** True while a writing has been on its way for long: the edits since are not on the disk. */
+  readonly slow: boolean;
 }
 
-export const keepingStore = createStore<KeepingState>()(() => ({ state: 'starting' }));
+export const keepingStore = createStore<KeepingState>()(() => ({ state: 'starting', slow: false }));

@@ -9,6 +9,7 @@ import { Header } from './header/Header';
 import { GlyphSprite } from './parts/GlyphSprite';
 import { IconSprite } from './parts/IconSprite';
 import { lazily } from './parts/lazily';
+import { PaneBoundary } from './parts/PaneBoundary';
 import { useOutcomes } from './report/useOutcomes';
 import { RoofPane } from './roof/RoofPane';
 import { SheetsOverPage } from './SheetsOverPage';
@@ -27,8 +28,7 @@ import './styles/index.css';
 
 const MergeSheet = lazily(async () => (await import('./merge/MergeSheet')).MergeSheet);
 
-/** The page: the roof at the left, the frame above right, the sheet below it, the strip along the foot. */
-export function App() {
+function Page() {
   const theme = useSession((state) => state.theme);
   useEffect(() => {
     document.documentElement.dataset.theme = theme;
@@ -44,7 +44,9 @@ export function App() {
       <GlyphSprite />
       <StageUnderneath />
       <div className="desk">
-        <Header />
+        <PaneBoundary name="The header">
+          <Header />
+        </PaneBoundary>
         <main>
           <FramePane />
           <div className="rest">
@@ -54,13 +56,34 @@ export function App() {
           </div>
         </main>
       </div>
-      <Spoken />
-      <ImportProgress />
-      <Toasts />
-      <AskForm />
-      <ContextMenu />
-      <ShortcutSheet />
+      <PaneBoundary name="What is read aloud">
+        <Spoken />
+      </PaneBoundary>
+      <PaneBoundary name="The import">
+        <ImportProgress />
+      </PaneBoundary>
+      <PaneBoundary name="What just happened">
+        <Toasts />
+      </PaneBoundary>
+      <PaneBoundary name="The question">
+        <AskForm />
+      </PaneBoundary>
+      <PaneBoundary name="The menu">
+        <ContextMenu />
+      </PaneBoundary>
+      <PaneBoundary name="The list of keys">
+        <ShortcutSheet />
+      </PaneBoundary>
       <SheetsOverPage />
     </>
+  );
+}
+
+/** The page: the roof at the left, the frame above right, the sheet below it, the strip along the foot. */
+export function App() {
+  return (
+    <PaneBoundary name="The page" whole>
+      <Page />
+    </PaneBoundary>
   );
 }

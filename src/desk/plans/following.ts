@@ -47,4 +47,5 @@ export function followTabs(listed: () => void): void {
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'visible') look();
   });
+  document.addEventListener('resume', look);
 }

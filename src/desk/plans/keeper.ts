@@ -10,6 +10,8 @@ import { type Keepable, leavePlan, type OpenPlan, writePlan } from './writing';
 const PAUSE_MS = 300;
 /** How soon a device that refused is asked again. */
 const RETRY_MS = 3000;
+/** A writing that takes longer is told. */
+const SLOW_MS = 2500;
 
 /** What differs from the shelf, by plan. */
 const unwritten = new Map<string, OpenPlan>();
@@ -99,6 +101,7 @@ export async function writeAll(): Promise<void> {
 
 async function writeEach(): Promise<void> {
   writtenAt = performance.now();
+  const slowly = setTimeout(() => keepingStore.setState({ slow: true }), SLOW_MS);
   try {
     for (const open of [...unwritten.values()]) await writeOne(open);
     keepingStore.setState({ state: 'kept' });
@@ -106,6 +109,9 @@ async function writeEach(): Promise<void> {
   } catch (error) {
     tellRefusal(error);
     writeIn(RETRY_MS);
+  } finally {
+    clearTimeout(slowly);
+    keepingStore.setState({ slow: false });
   }
 }
 

@@ -50,9 +50,11 @@ function CrewSheet() {
   return (
     <>
       <div className="crew" inert={isUnder} data-columns={wide && (setupId ?? itemId) !== null ? 2 : 1}>
-        {isCovered ? null : <CrewHeader />}
-        {isCovered || (!wide && tab === 'overhead') ? null : <CrewTimesRow />}
-        <StorageNotice />
+        <ComingBoundary>
+          {isCovered ? null : <CrewHeader />}
+          {isCovered || (!wide && tab === 'overhead') ? null : <CrewTimesRow />}
+          <StorageNotice />
+        </ComingBoundary>
         <main className="crew-main">
           <div className="crew-scroll crew-tab" inert={isCovered} data-covered={isCovered}>
             <ComingBoundary key={tab}>
@@ -72,7 +74,9 @@ function CrewSheet() {
             </div>
           )}
         </main>
-        <CrewFoot />
+        <ComingBoundary>
+          <CrewFoot />
+        </ComingBoundary>
       </div>
       {framedId === null ? null : <FullFrame setupId={framedId} />}
       {searchOpen ? <CrewSearch /> : null}
@@ -97,9 +101,11 @@ export function CrewApp() {
     <>
       <IconSprite />
       <GlyphSprite />
-      {shows === 'plan' ? <CrewSheet /> : null}
-      {shows === 'reading' ? <ReadingLink /> : null}
-      {shows === 'broken' || shows === 'stopped' ? <BrokenLink /> : null}
+      <ComingBoundary>
+        {shows === 'plan' ? <CrewSheet /> : null}
+        {shows === 'reading' ? <ReadingLink /> : null}
+        {shows === 'broken' || shows === 'stopped' ? <BrokenLink /> : null}
+      </ComingBoundary>
     </>
   );
 }

@@ -54,7 +54,9 @@ function FrameOf({ setup }: { readonly setup: Setup }) {
         </span>
       </div>
       <Panes plan={plan} setup={setup} />
-      <Scrub setup={setup} />
+      <PaneBoundary name="The time bar">
+        <Scrub setup={setup} />
+      </PaneBoundary>
     </>
   );
 }

@@ -21,6 +21,8 @@ const KEPT: Readonly<Record<KeepingState['state'], string>> = {
   newer: 'not kept: a newer Standclear has the plans of this device, so load this page again',
 };
 
+const SLOW = 'not kept yet: this device is slow to write';
+
 function HistoryButtons() {
   const canUndo = useStore(planStore.temporal, (state) => state.pastStates.length > 0);
   const canRedo = useStore(planStore.temporal, (state) => state.futureStates.length > 0);
@@ -86,10 +88,13 @@ function FileButtons() {
 /** Whether the plan would outlive the page; where it would not, why, and the way to save it all the same. */
 function Kept() {
   const kept = useStore(keepingStore, (state) => state.state);
-  if (kept === 'starting' || kept === 'kept') return <span className="q kept">{KEPT[kept]}</span>;
+  const slow = useStore(keepingStore, (state) => state.slow);
+  const isSlow = slow && kept === 'kept';
+  if (!isSlow && (kept === 'starting' || kept === 'kept'))
+    return <span className="q kept">{KEPT[kept]}</span>;
   return (
     <span className="kept not" role="status">
-      {KEPT[kept]}.{' '}
+      {isSlow ? SLOW : KEPT[kept]}.{' '}
       <button type="button" className="link" onClick={() => void savePlanFile()}>
         Save it to a file
       </button>
@@ -137,6 +142,9 @@ export function Header() {
       <Menu className="more" word="more">
         <LengthChoice />
         <FileButtons />
+        <button type="button" onClick={openShortcutSheet}>
+          Keys
+        </button>
       </Menu>
     </header>
   );

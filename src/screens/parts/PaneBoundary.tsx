@@ -1,11 +1,20 @@
 import { Component, type ReactNode } from 'react';
 import { savePlanFile } from '../../desk/files';
+import { keepingStore } from '../../desk/keepingStore';
 
 interface Props {
   /** What stopped, as the start of a sentence: `The roof`. */
   readonly name: string;
+  /** Whether it is the page itself, beside which nothing goes on. */
+  readonly whole?: boolean;
   readonly children: ReactNode;
 }
+
+/** What has become of the plan, which no pane holds. */
+const planSentence = (): string =>
+  keepingStore.getState().state === 'kept'
+    ? 'The plan is safe.'
+    : 'This device does not keep the plan, so save it to a file.';
 
 /** Holds a fault within its pane: the other panes go on, and the plan can be saved. */
 export class PaneBoundary extends Component<Props, { readonly fault: string | null }> {
@@ -17,11 +26,13 @@ export class PaneBoundary extends Component<Props, { readonly fault: string | nu
 
   override render() {
     const { fault } = this.state;
-    if (fault === null) return this.props.children;
+    const { name, whole = false, children } = this.props;
+    if (fault === null) return children;
     return (
       <div className="stopped" role="alert">
         <p>
-          <b>{this.props.name} stopped.</b> The others go on, the plan is safe.
+          <b>{name} stopped.</b> {whole ? '' : 'The others go on. '}
+          {planSentence()}
         </p>
         <p className="q">{fault}</p>
         <p className="acts">
@@ -31,6 +42,11 @@ export class PaneBoundary extends Component<Props, { readonly fault: string | nu
           <button type="button" onClick={() => void savePlanFile()}>
             Save the plan
           </button>
+          {whole ? (
+            <button type="button" onClick={() => location.reload()}>
+              Load the page again
+            </button>
+          ) : null}
         </p>
       </div>
     );

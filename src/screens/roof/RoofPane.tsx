@@ -72,7 +72,7 @@ export function RoofPane() {
       </div>
       <Hints />
       <div className="board-wrap">
-        <PaneBoundary name="The roof">
+        <PaneBoundary key={view} name="The roof">
           {view === 'overhead' ? <Overhead /> : <WalkRound />}
           {view === 'walk round' && <OverWalk />}
         </PaneBoundary>

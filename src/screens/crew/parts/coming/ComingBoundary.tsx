@@ -1,4 +1,7 @@
-import { Component, type ReactNode } from 'react';
+import { Component, type ReactNode, useState } from 'react';
+
+/** Why a part is not there: its script was not loaded. */
+export class DidNotCome extends Error {}
 
 interface Props {
   readonly children: ReactNode;
@@ -6,15 +9,19 @@ interface Props {
   readonly instead?: (again: ReactNode) => ReactNode;
 }
 
+interface State {
+  readonly is: 'here' | 'absent' | 'stopped';
+}
+
 /** The parts that did not come: a signal that is there for one is there for all. */
 const failed = new Set<ComingBoundary>();
 
 /** Holds what does not come, or stops, within its place: the rest of the sheet stays, and it can be tried again. */
-export class ComingBoundary extends Component<Props, { readonly isGone: boolean }> {
-  override state = { isGone: false };
+export class ComingBoundary extends Component<Props, State> {
+  override state: State = { is: 'here' };
 
-  static getDerivedStateFromError(): { readonly isGone: boolean } {
-    return { isGone: true };
+  static getDerivedStateFromError(error: unknown): State {
+    return { is: error instanceof DidNotCome ? 'absent' : 'stopped' };
   }
 
   override componentDidCatch(): void {
@@ -27,20 +34,47 @@ export class ComingBoundary extends Component<Props, { readonly isGone: boolean 
 
   override render() {
     const { children, instead = (again) => again } = this.props;
-    return this.state.isGone ? instead(AGAIN) : children;
+    if (this.state.is === 'here') return children;
+    return instead(this.state.is === 'absent' ? ABSENT : <Stopped />);
   }
 }
 
 function tryAgain(): void {
-  for (const each of failed) each.setState({ isGone: false });
+  for (const each of failed) each.setState({ is: 'here' });
   failed.clear();
 }
 
 const AGAIN = (
+  <button type="button" onClick={tryAgain}>
+    Try again
+  </button>
+);
+
+const ABSENT = (
   <div className="crew-none" role="alert">
     <p>This part of the sheet did not come. It may need a signal.</p>
-    <button type="button" onClick={tryAgain}>
-      Try again
-    </button>
+    {AGAIN}
   </div>
 );
+
+/** Nothing of the plan lies in what stopped: it can be had as a file from here. */
+function Stopped() {
+  const [said, setSaid] = useState('');
+  const save = async (): Promise<void> => {
+    try {
+      setSaid(await (await import('../../../../desk/crew/savePlan')).savePlan());
+    } catch {
+      setSaid('The plan was not saved: what saves it did not come. It may need a signal.');
+    }
+  };
+  return (
+    <div className="crew-none" role="alert">
+      <p>This part of the sheet stopped. The plan is safe in its link.</p>
+      {AGAIN}
+      <button type="button" onClick={() => void save()}>
+        Save the plan
+      </button>
+      <p role="status">{said}</p>
+    </div>
+  );
+}

@@ -1,5 +1,5 @@
 import { type ComponentType, type ReactNode, Suspense, use, useState } from 'react';
-import { ComingBoundary } from './ComingBoundary';
+import { ComingBoundary, DidNotCome } from './ComingBoundary';
 
 interface Ways<Props> {
   /** What stands in its place while it comes. */
@@ -19,7 +19,9 @@ class Script<Props extends object> {
   ) {}
 
   async bring(): Promise<ComponentType<Props>> {
-    this.here = await this.load();
+    this.here = await this.load().catch((cause: unknown) => {
+      throw new DidNotCome('a script did not come', { cause });
+    });
     return this.here;
   }
 }

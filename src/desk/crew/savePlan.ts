@@ -1,0 +1,15 @@
+import { serialisePlan } from '../../core/plan/serialise';
+import { fileWord } from '../fileWord';
+import { saveText } from '../share/saveText';
+import { crewStore } from './crewStore';
+
+/** Saves the sheet's plan as a plan file. What came of it, as a sentence; empty where somebody thought better of it. */
+export function savePlan(): Promise<string> {
+  const { plan } = crewStore.getState();
+  return saveText({
+    text: serialisePlan(plan),
+    type: 'application/json',
+    what: 'The plan',
+    fileName: `${fileWord(plan.title)}.plan.json`,
+  });
+}
