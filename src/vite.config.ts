@@ -9,16 +9,18 @@ import { inParts } from './building/inParts.ts';
 import { keepOffline } from './building/keepOffline.ts';
 import { leanThree } from './building/leanThree.ts';
 
-/** The README's pictures lie among the assets, and are no part of the page. */
-function withoutPictures(): Plugin {
-  let folder = '';
+/** The guides and their pictures lie among the assets, and are no part of the page. */
+function withoutGuides(): Plugin {
+  let folders: readonly string[] = [];
   return {
-    name: 'without-pictures',
+    name: 'without-guides',
     apply: 'build',
     configResolved: ({ root, build }) => {
-      folder = resolve(root, build.outDir, 'pictures');
+      folders = ['guides', 'pictures'].map((folder) => resolve(root, build.outDir, folder));
     },
-    writeBundle: () => rmSync(folder, { recursive: true, force: true }),
+    writeBundle: () => {
+      for (const folder of folders) rmSync(folder, { recursive: true, force: true });
+    },
   };
 }
 
@@ -27,7 +29,7 @@ export default defineConfig({
   // Relative addresses, so that the built page works from any folder of any web server.
   base: './',
   publicDir: '../assets',
-  plugins: [react(), leanThree(), inParts(), contentPolicy(), withoutPictures(), keepOffline()],
+  plugins: [react(), leanThree(), inParts(), contentPolicy(), withoutGuides(), keepOffline()],
   worker: { format: 'es' },
   build: {
     outDir: '../dist',
