@@ -37,11 +37,14 @@ export async function takeInModel(file: File): Promise<TakenIn | Refused> {
   const own = running;
   const bytes = await file.arrayBuffer().catch(() => null);
   if (!bytes) return { sentence: 'The file cannot be opened any more. Choose it once more.' };
+  let isOver = false;
   const reading = readModelFile(bytes, (share) => {
-    if (own === running) assetStore.setState({ importing: { name, share, stop: reading.stop } });
+    // A worker's last words may come after it was stopped.
+    if (own === running && !isOver) assetStore.setState({ importing: { name, share, stop: reading.stop } });
   });
   assetStore.setState({ importing: { name, share: 0, stop: reading.stop } });
   const answer = await reading.answer;
+  isOver = true;
   if (own === running) assetStore.setState({ importing: null });
   if (!answer) return { sentence: null };
   if (!answer.ok) return { sentence: answer.sentence };
