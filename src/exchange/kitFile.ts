@@ -33,7 +33,7 @@ export const tableFault = (
 });
 
 /** More than a kit of the allowed size takes: letters of a table, and its rows, the one with the names among them. */
-export const TABLE_LIMITS = { letters: 8 * 1024 * 1024, rows: 5000 } as const;
+export const TABLE_LIMITS = { letters: 8 * 1024 * 1024, rows: 2000 } as const;
 
 const SEPARATORS = [',', ';', '\t'] as const;
 /** What a spreadsheet would run, and what guards it; the guard is doubled before what begins with it. */

@@ -23,14 +23,14 @@ test('a broken row is named by its line and column, and the others are read', ()
 
 test('more rows than a kit may have are not read one by one', () => {
   const rows = (count: number): string => `a,40,1,1.4,22,0.4,46\n`.repeat(count);
-  expect(readLensesCsv(`${HEAD}\n${rows(4999)}`).entries).toHaveLength(4999);
+  expect(readLensesCsv(`${HEAD}\n${rows(1999)}`).entries).toHaveLength(1999);
   const { entries, faults } = readLensesCsv(`${HEAD}\n${rows(500_000)}`);
   expect(entries).toEqual([]);
   expect(faults.map(({ sentence }) => sentence)).toEqual([
     'Line 1: found 10500078 letters, expected a table of at most 8388608.',
   ]);
-  expect(readLensesCsv(`${HEAD}\n${rows(5000)}`).faults.map(({ sentence }) => sentence)).toEqual([
-    'Line 5001: found one row more, expected a table of at most 5000 rows.',
+  expect(readLensesCsv(`${HEAD}\n${rows(2000)}`).faults.map(({ sentence }) => sentence)).toEqual([
+    'Line 2001: found one row more, expected a table of at most 2000 rows.',
   ]);
 });
 
