@@ -47,25 +47,25 @@ const BUDGETS = [
   {
     what: 'the crew sheet, before its setups can be read',
     wanted: 130,
-    holds: 101.5,
+    holds: 98.5,
     paths: together([ENTRY, CREW_START, CREW]),
   },
   {
     what: 'the same with the worker that reads its link',
     wanted: 130,
-    holds: 130,
+    holds: 127.8,
     paths: [...together([ENTRY, CREW_START, CREW]), ...linkReader],
   },
   {
     what: 'the crew sheet with everything, its pictures too',
     wanted: 380,
-    holds: 445,
+    holds: 380,
     paths: [...together([ENTRY, CREW_START]), ...comingWith(manifest, CREW, true)],
   },
   {
     what: 'the desk as it opens, with its pictures',
     wanted: 550,
-    holds: 667,
+    holds: 587,
     paths: together([ENTRY, DESK_START, DESK, STAGE]),
   },
 ];
@@ -80,7 +80,9 @@ test.each(BUDGETS)('$what: at most $holds kB', ({ what, wanted, holds, paths }) 
 test('the crew sheet brings nothing of the desk along, and nothing that draws before its first picture', () => {
   expect(linkReader).toHaveLength(1);
   const first = together([ENTRY, CREW_START, CREW]);
-  expect(first.filter((path) => /(three|Stage|App)-/.test(path) && !/CrewApp/.test(path))).toEqual([]);
+  expect(
+    first.filter((path) => /(three|[Ss]tage|picture|App|desk)-/.test(path) && !/CrewApp/.test(path)),
+  ).toEqual([]);
   const all = comingWith(manifest, CREW, true);
   const desk = manifest[DESK]?.file;
   expect(desk).toBeDefined();
