@@ -3,10 +3,20 @@ import { defineConfig } from 'vitest/config';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 
-/** Tests of what is pure: files may share one load of the modules, which takes longer than most of their tests. */
+/**
+ * Tests of what is pure, and of screens that are only written out: files may share one load of the modules, which takes
+ * longer than most of their tests.
+ */
 const CORE =
   '{cautions,clearance,continuity,core,form,kit,light,night,optics,plan,power,report,sight,sky,units}';
-const PURE = ['unit', 'outside', 'properties'].map((kind) => `tests/${kind}/${CORE}/**/*.test.ts`);
+const SHARING =
+  '{architecture,outside/{exchange,screens},properties/exchange,unit/{cli,exchange,scene,screens}}';
+/** It has another module in the place of one: its modules are its own. */
+const BUT_ALONE = '!(noLink)';
+const PURE = [
+  `tests/{unit,outside,properties}/${CORE}/**/*.test.ts`,
+  `tests/${SHARING}/**/${BUT_ALONE}.test.{ts,tsx}`,
+];
 const UNIT = {
   maxWorkers: 2,
   setupFiles: ['tests/seeds.ts'],
@@ -16,10 +26,13 @@ const UNIT = {
 /** What all tests of the page have. */
 const IN_BROWSER = {
   globalSetup: ['tests/browser/servePage.ts'],
+  setupFiles: ['tests/browser/endings.ts'],
+  // What drives the browser takes a second to load: all files have one of it.
+  isolate: false,
   testTimeout: 300_000,
   hookTimeout: 300_000,
   // A page on a slow machine gets there too: nothing is said to be missing before half a minute has gone by.
-  expect: { poll: { timeout: 30_000 } },
+  expect: { poll: { timeout: 30_000, interval: 100 } },
 };
 
 export default defineConfig({

@@ -18,6 +18,7 @@ import { openPage, waitUntilReady } from './harness';
 import { hostileLink } from './hostileLink';
 import { shelfContents, titlesKept } from './shelfContents';
 import { withoutPicture } from './withoutPicture';
+import { withoutReports } from './withoutReports';
 
 const plan = readPlan(DEMO);
 const { fragment } = linkOfPlan(plan);
@@ -135,7 +136,7 @@ test('a search opens what it finds, theme and lengths change at a press, and eve
 });
 
 test('a link is made one’s own twice, beside the plan that was there, and each broken link says why', async () => {
-  const page = await openPage({ width: 1440, height: 900, before: withoutPicture });
+  const page = await openPage({ width: 1440, height: 900, before: [withoutPicture, withoutReports] });
   // An edit, so that the device keeps a plan of the reader's own.
   await page.locator('.desk').press('Control+d');
   const home = page.url();

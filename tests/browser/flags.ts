@@ -1,11 +1,13 @@
 /**
- * What the browser's own window would do beside the page: it holds the lists under its address bar ready as pages of
- * their own, drawn at every step. The driver's own list stands here as well, since the last list alone counts.
+ * What the browser would do beside the page: it holds the lists under its address bar ready as pages of their own, drawn
+ * at every step, and a process in reserve for the next page, which would be killed with the others where tabs are. The
+ * driver's own list stands here as well, since the last list alone counts.
  */
 const LEFT_OUT = [
   'WebUIOmniboxPopup',
   'WebUIOmniboxAimPopup',
   'WebUIOmniboxFullPopup',
+  'SpareRendererForSitePerProcess',
   'AvoidUnnecessaryBeforeUnloadCheckSync',
   'DestroyProfileOnBrowserClose',
   'HttpsUpgrades',
@@ -21,10 +23,6 @@ const LEFT_OUT = [
   'PreconnectToSearch',
 ];
 
-/** The flag that leaves out what no test needs, and some more of the browser's features. */
-export const leavingOut = (...more: readonly string[]): string =>
-  `--disable-features=${[...LEFT_OUT, ...more].join(',')}`;
-
 /**
  * With these the browser runs alike everywhere, without a graphics card too. Pages are rastered by the processor: where
  * no card draws, the way over the card's language takes half as long again.
@@ -39,7 +37,7 @@ export const FLAGS = [
   '--use-angle=swiftshader',
   '--enable-unsafe-swiftshader',
   '--disable-gpu-rasterization',
-  leavingOut(),
+  `--disable-features=${LEFT_OUT.join(',')}`,
 ];
 
 /** For pages that draw no picture: put together by the processor too, which takes a quarter off most of them. */

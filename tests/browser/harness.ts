@@ -1,7 +1,7 @@
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
-import { afterAll, afterEach, inject } from 'vitest';
+import { inject } from 'vitest';
 import { findChromium } from '../../src/workshop/chromium.mjs';
 import { HOUSE } from '../../src/workshop/house.mjs';
 import { FLAGS, WITHOUT_CARD } from './flags';
@@ -118,16 +118,18 @@ function launch(flags: readonly string[]): Promise<Browser> {
   return chromium.launch({ executablePath, args: [...flags] });
 }
 
-afterEach(async () => {
+/** Closes the pages of a test, and fails it where one of them was not clean. */
+export async function endPages(): Promise<void> {
   const found = faults;
   const open = contexts;
   await Promise.all(open.map((context) => context.close()));
   faults = [];
   contexts = [];
   if (found.length > 0) throw new Error(`the page was not clean:\n${found.join('\n')}`);
-});
+}
 
-afterAll(async () => {
+/** Closes the browsers of a file's tests. */
+export async function endBrowsers(): Promise<void> {
   await Promise.all([...launching.values()].map(async (browser) => (await browser).close()));
   launching.clear();
-});
+}

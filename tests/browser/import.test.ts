@@ -7,7 +7,9 @@ import { smallRoof } from '../unit/smallRoof';
 import { pressAt } from './building';
 import { type Dropped, drop, dropPlan } from './dropping';
 import { openPage, screenshot, waitUntilReady } from './harness';
+import { onlyWorkers } from './onlyWorkers';
 import { shelfContents } from './shelfContents';
+import { withoutDemo } from './withoutDemo';
 import { withoutPicture } from './withoutPicture';
 
 /** Without a graphics card a page may take its time. */
@@ -18,7 +20,7 @@ const TITLE = 'Roof to be scanned';
 function withFileInputs(): void {
   Reflect.deleteProperty(window, 'showOpenFilePicker');
 }
-const DESK = { width: 1440, height: 900, before: [withoutPicture, withFileInputs] };
+const DESK = { width: 1440, height: 900, before: [withoutPicture, withoutDemo, withFileInputs] };
 
 /** A bare deck, a camera at its foot that looks across, and behind the middle a post that should keep out. */
 function bareRoof(): Plan {
@@ -204,6 +206,8 @@ test('what is no model, is cut short or finds no room is a sentence, and the pla
     ...DESK,
     before: [
       withoutPicture,
+      withoutDemo,
+      onlyWorkers('model'),
       () =>
         Object.assign(navigator.storage ?? {}, { estimate: async () => ({ quota: 30_000, usage: 15_000 }) }),
     ],
@@ -232,7 +236,7 @@ async function keptPlanOnce(page: Page): Promise<Plan> {
 }
 
 test('a picture is laid under the roof, scaled by two points, dimmed and taken away', async () => {
-  const page = await openPage(DESK);
+  const page = await openPage({ ...DESK, before: [...DESK.before, onlyWorkers('model')] });
   await openRoof(page);
   await drop(page, ['drawing.png', Buffer.from(await pictureOf(page), 'base64')]);
   await toast(page, 'drawing.png lies under the roof').waitFor();

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { type Browser, type BrowserContext, chromium } from 'playwright-core';
 import { findChromium } from '../../src/workshop/chromium.mjs';
-import { leavingOut, WITHOUT_CARD } from './flags';
+import { WITHOUT_CARD } from './flags';
 
 /** How often to look whether the browser has come up. */
 const LOOK_MS = 50;
@@ -38,8 +38,6 @@ export class OwnBrowser {
       [
         ...WITHOUT_CARD,
         '--headless=new',
-        // A process in reserve would be killed with the others, and then be given to the next tab.
-        leavingOut('SpareRendererForSitePerProcess'),
         '--remote-debugging-port=0',
         `--user-data-dir=${this.profile}`,
         'about:blank',

@@ -1,0 +1,5 @@
+import { afterAll, afterEach } from 'vitest';
+import { endBrowsers, endPages } from './harness';
+
+afterEach(endPages);
+afterAll(endBrowsers);
