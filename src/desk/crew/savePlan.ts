@@ -1,4 +1,4 @@
-import { serialisePlan } from '../../core/plan/serialise';
+import { planText } from '../../core/plan/planText';
 import { fileWord } from '../fileWord';
 import { saveText } from '../share/saveText';
 import { crewStore } from './crewStore';
@@ -7,7 +7,7 @@ import { crewStore } from './crewStore';
 export function savePlan(): Promise<string> {
   const { plan } = crewStore.getState();
   return saveText({
-    text: serialisePlan(plan),
+    text: planText(plan),
     type: 'application/json',
     what: 'The plan',
     fileName: `${fileWord(plan.title)}.plan.json`,
