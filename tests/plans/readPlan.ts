@@ -1,12 +1,9 @@
 import { readFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
 import { parsePlanText } from '../../src/core/plan/parse';
 import type { Plan } from '../../src/core/plan/schema/plan';
 
-const HOUSE = new URL('../../', import.meta.url);
-
-/** The text of a file, by its path from the top of the repository. */
-export const textOf = (path: string): string => readFileSync(fileURLToPath(new URL(path, HOUSE)), 'utf8');
+/** The text of a file, by its path from the top of the repository, where all tests and benchmarks run, bundled or not. */
+export const textOf = (path: string): string => readFileSync(path, 'utf8');
 
 /** A plan file of the repository as a plan; throws with what is wrong in it. */
 export function readPlan(path: string): Plan {
