@@ -1,5 +1,5 @@
 import type { Vec3 } from '../form/build/vector';
-import { solidOf } from '../sight/closed';
+import { filledBy } from '../sight/closed';
 import { layersCrossed, meetsBefore, type Ray } from '../sight/rays';
 import { type SightStage, type StagePart, worldOf } from '../sight/stage';
 
@@ -19,7 +19,7 @@ const boxesKept = new WeakMap<StagePart, readonly number[]>();
 function boxOf(part: StagePart): readonly number[] {
   const known = boxesKept.get(part);
   if (known) return known;
-  const { low, high } = solidOf(part.shape);
+  const { low, high } = filledBy(part.shape);
   const box = [Infinity, Infinity, Infinity, -Infinity, -Infinity, -Infinity];
   for (let corner = 0; corner < 8; corner += 1) {
     const place = worldOf(part, [

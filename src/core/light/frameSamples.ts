@@ -1,8 +1,11 @@
 import { add, mix, scale, type Vec3 } from '../form/build/vector';
-import { sampleHeight } from '../sight/grid';
+import type { Camera } from '../optics/types';
+import { type Grid, sampleHeight } from '../sight/grid';
 import type { Look } from '../sight/look';
 import type { Ray } from '../sight/rays';
-import { type StagePart, worldOf } from '../sight/stage';
+import { rectsOf, unionOf } from '../sight/rects';
+import type { PixelRect } from '../sight/scan';
+import { type SightStage, type StagePart, worldOf } from '../sight/stage';
 import { isSeenAt, onScreen } from '../sight/ways';
 
 /** A pixel that shows a part, or a place of a part that is thinner than pixels. */
@@ -85,10 +88,32 @@ const WAYS = [
   [0, 1],
 ] as const;
 
+/** How many pixels beyond an item's outline its surroundings are taken. */
+const beyondPixels = ({ height }: Grid): number => Math.max(2, Math.round(height * BEYOND_SHARE));
+
+/** The pixels that some items can touch, and their surroundings, as one rectangle; null where they are in no frame. */
+export function rectWithSurroundings(
+  stage: SightStage,
+  items: ReadonlySet<number>,
+  camera: Camera,
+  grid: Grid,
+): PixelRect | null {
+  const own = [...items].flatMap((item) => rectsOf(stage, item, camera, grid, []));
+  if (own.length === 0) return null;
+  const { left, top, right, bottom } = own.reduce(unionOf);
+  const beyond = beyondPixels(grid) + 1;
+  return {
+    left: Math.max(0, left - beyond),
+    top: Math.max(0, top - beyond),
+    right: Math.min(grid.width, right + beyond),
+    bottom: Math.min(grid.height, bottom + beyond),
+  };
+}
+
 /** The pixels beside an item's outline, to the right, left, above and below of some samples; numbers in the buffer. */
 export function pixelsAround(seen: Look, item: number, samples: readonly Sample[]): readonly number[] {
   const { buffer, rect, grid, itemOfPart } = seen;
-  const beyond = Math.max(2, Math.round(grid.height * BEYOND_SHARE));
+  const beyond = beyondPixels(grid);
   const farthest = Math.round(grid.height * FARTHEST_SHARE);
   const isOwn = (x: number, y: number): boolean => {
     const tag = buffer.owner[x * grid.height + y];

@@ -73,7 +73,16 @@ export function lightScene(
   before: LightScene | null = null,
 ): LightScene {
   const stage = stageOf(formsThrough(plan, setup, seconds), before?.blockers.stage ?? null);
-  const items = new Map(stage.forms.map(({ id }, item) => [id, item]));
+  return sceneAmong(
+    plan,
+    seconds,
+    before && before.blockers.stage === stage ? before.blockers : blockersOf(stage),
+  );
+}
+
+/** The same among blockers that stand already; what is not among them is in nobody's light. */
+export function sceneAmong(plan: Plan, seconds: number, blockers: Blockers): LightScene {
+  const items = new Map(blockers.stage.forms.map(({ id }, item) => [id, item]));
   const byId = new Map(plan.gear.map((gear) => [gear.id, gear]));
   return {
     plan,
@@ -85,7 +94,7 @@ export function lightScene(
       (gear): gear is GivingCloth =>
         (gear.kind === 'bounce' && gear.reflectance > 0) || (gear.kind === 'frame' && gear.transmission > 0),
     ),
-    blockers: before && before.blockers.stage === stage ? before.blockers : blockersOf(stage),
+    blockers,
     ambient: ambientOf(plan),
   };
 }

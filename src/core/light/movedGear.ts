@@ -1,8 +1,12 @@
 import type { ItemForm } from '../form/types';
+import { formsThrough } from '../optics/riding';
 import type { Plan } from '../plan/schema/plan';
-import { stageOf } from '../sight/stage';
+import { type SightStage, stageOf } from '../sight/stage';
 import { blockersOf } from './blockers';
-import { type LightScene, lightScene } from './lightScene';
+import { type LightScene, sceneAmong } from './lightScene';
+
+/** The latest stage of moved gear for each scene: the next differs from it by little, and keeps its parts. */
+const LATEST = new WeakMap<LightScene, SightStage>();
 
 /**
  * The light of the same instant with gear that was moved or changed, `plan` being the scene's own plan but for that. The
@@ -10,14 +14,16 @@ import { type LightScene, lightScene } from './lightScene';
  * is gone because another setup's camera rides on it, stays so.
  */
 export function withMovedGear(scene: LightScene, plan: Plan): LightScene {
-  const before = new Map(scene.blockers.stage.forms.map((form) => [form.id, form]));
+  const own = scene.blockers.stage.forms;
+  const before = new Map(own.map((form) => [form.id, form]));
   const riding = new Set(plan.gear.flatMap((gear) => (gear.kind === 'dolly' && gear.rides ? [gear.id] : [])));
-  const bare = lightScene({ ...plan, cast: [] }, null, scene.seconds);
-  const forms = bare.blockers.stage.forms.map(
+  const bare: Plan = { ...plan, cast: [] };
+  const forms = formsThrough(bare, null, scene.seconds).map(
     (form): ItemForm => (riding.has(form.id) ? (before.get(form.id) ?? { ...form, parts: [] }) : form),
   );
-  const cast = scene.blockers.stage.forms.filter(({ section }) => section === 'cast');
-  // Behind all else, so that the numbers of the lamps' own items stay.
-  const stage = stageOf([...forms, ...cast], scene.blockers.stage);
-  return { ...bare, plan, blockers: blockersOf(stage) };
+  // The cast behind all else, so that the numbers of the lamps' own items stay.
+  const cast = own.filter(({ section }) => section === 'cast');
+  const stage = stageOf([...forms, ...cast], LATEST.get(scene) ?? scene.blockers.stage);
+  LATEST.set(scene, stage);
+  return { ...sceneAmong(bare, scene.seconds, blockersOf(stage)), plan };
 }

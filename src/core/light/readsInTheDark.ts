@@ -14,6 +14,7 @@ import {
   pixelsByPart,
   rayAt,
   rayOfPixel,
+  rectWithSurroundings,
   type Sample,
   samplesOf,
   thinSamples,
@@ -157,14 +158,20 @@ function strongest(
   return most ? { itemId: most[0], given: most[1] } : null;
 }
 
-/** How all placed parts of one name read together. */
-function readsOfParts(
+/** How bright all placed parts of one name are together, and what is round them. */
+interface Brightness {
+  readonly litParts: readonly { readonly part: StagePart; readonly found: readonly PartLuminance[] }[];
+  readonly found: readonly PartLuminance[];
+  readonly own: number;
+  readonly around: number;
+}
+
+function brightnessOf(
   scenery: Scenery,
-  name: string,
   parts: readonly StagePart[],
   pixels: ReadonlyMap<number, readonly number[]>,
-): PartReads | null {
-  const { seen, scene, uprights, thresholds } = scenery;
+): Brightness | null {
+  const { seen } = scenery;
   const sampled = parts.map((part) => {
     const own = pixels.get(part.index);
     return { part, samples: own ? samplesOf(seen, own) : thinSamples(seen, part) };
@@ -174,7 +181,20 @@ function readsOfParts(
   if (found.length === 0) return null;
   const samples = sampled.flatMap((each) => each.samples);
   const around = mean(pixelsAround(seen, parts[0].item, samples).map((at) => luminanceAround(scenery, at)));
-  const own = mean(found.map(({ total }) => total));
+  return { litParts, found, own: mean(found.map(({ total }) => total)), around };
+}
+
+/** How all placed parts of one name read together. */
+function readsOfParts(
+  scenery: Scenery,
+  name: string,
+  parts: readonly StagePart[],
+  pixels: ReadonlyMap<number, readonly number[]>,
+): PartReads | null {
+  const { seen, scene, uprights, thresholds } = scenery;
+  const brightness = brightnessOf(scenery, parts, pixels);
+  if (!brightness) return null;
+  const { litParts, found, own, around } = brightness;
   const most = strongest(found);
   // What glows, and what a lens looks through, is left uncovered.
   const blacked = mean(
@@ -214,19 +234,24 @@ function verdictOf(
     : 'reads';
 }
 
+/** The parts of an item that show, by their names. */
+function shownParts({ stage, direct }: Look, item: number): ReadonlyMap<string, readonly StagePart[]> {
+  const byName = new Map<string, StagePart[]>();
+  for (let k = stage.firstPart[item]; k < stage.firstPart[item + 1]; k += 1) {
+    if (direct.partPixels[k] === 0) continue;
+    const part = stage.parts[k];
+    byName.set(part.name, [...(byName.get(part.name) ?? []), part]);
+  }
+  return byName;
+}
+
 function readsOfItem(
   scenery: Scenery,
   item: number,
   pixels: ReadonlyMap<number, readonly number[]>,
 ): ItemReads | null {
   const { seen, scene } = scenery;
-  const byName = new Map<string, StagePart[]>();
-  for (let k = seen.stage.firstPart[item]; k < seen.stage.firstPart[item + 1]; k += 1) {
-    if (seen.direct.partPixels[k] === 0) continue;
-    const part = seen.stage.parts[k];
-    byName.set(part.name, [...(byName.get(part.name) ?? []), part]);
-  }
-  const parts = [...byName]
+  const parts = [...shownParts(seen, item)]
     .flatMap(([name, own]) => readsOfParts(scenery, name, own, pixels) ?? [])
     .sort((a, b) => b.share - a.share || (a.name < b.name ? -1 : 1));
   if (parts.length === 0) return null;
@@ -238,6 +263,47 @@ function readsOfItem(
     blackedVerdict: verdictOf(scenery, parts, ({ blacked }) => blacked.isLost),
     flaggedVerdict: verdictOf(scenery, parts, ({ flagged, isLost }) => flagged?.isLost ?? isLost),
   };
+}
+
+/** Lends the look of a setup at an instant, with the light, and takes it back: at all pixels, or at some items'. */
+function inScenery<Answer>(
+  plan: Plan,
+  setup: Setup,
+  seconds: number,
+  thresholds: DarkThresholds,
+  itemIds: readonly string[],
+  where: 'everywhere' | 'at the items',
+  ask: (scenery: Scenery, items: ReadonlySet<number>) => Answer,
+): Answer | null {
+  const scene = lightScene(plan, setup, seconds);
+  const { stage } = scene.blockers;
+  const camera = cameraAt(plan, setup, seconds);
+  const { scratch, giveBack } = borrowScratch(camera);
+  try {
+    const items = new Set(
+      itemIds.map((id) => stage.forms.findIndex((form) => form.id === id)).filter((item) => item >= 0),
+    );
+    const rect =
+      where === 'everywhere' ? undefined : rectWithSurroundings(stage, items, camera, scratch.grid);
+    if (rect === null) return null;
+    const seen = look(stage, camera, scratch, rect && { rect });
+    findThin(seen, items);
+    let uprights: readonly Upright[] | null = null;
+    const scenery: Scenery = {
+      seen,
+      scene,
+      grey: greyLuminance(setup),
+      thresholds,
+      uprights: () => {
+        uprights ??= uprightsOf(seen, scene, thresholds.uprights);
+        return uprights;
+      },
+      known: new Map(),
+    };
+    return ask(scenery, items);
+  } finally {
+    giveBack();
+  }
 }
 
 /**
@@ -253,31 +319,34 @@ export function readsInTheDark(
   itemIds: readonly string[],
   thresholds: DarkThresholds = darkOf(plan),
 ): readonly ItemReads[] {
-  const scene = lightScene(plan, setup, seconds);
-  const { stage } = scene.blockers;
-  const camera = cameraAt(plan, setup, seconds);
-  const { scratch, giveBack } = borrowScratch(camera);
-  try {
-    const seen = look(stage, camera, scratch);
-    const items = new Set(
-      itemIds.map((id) => stage.forms.findIndex((form) => form.id === id)).filter((item) => item >= 0),
-    );
-    findThin(seen, items);
+  return (
+    inScenery(plan, setup, seconds, thresholds, itemIds, 'everywhere', (scenery, items) => {
+      const pixels = pixelsByPart(scenery.seen, items);
+      return [...items].flatMap((item) => readsOfItem(scenery, item, pixels) ?? []);
+    }) ?? []
+  );
+}
+
+/**
+ * Whether no part of an item reads there that shows: what `readsInTheDark` says of it, asked part by part, the largest
+ * first, until one reads, and looked at nowhere but round the item. Null where none shows.
+ */
+export function isLostAt(plan: Plan, setup: Setup, seconds: number, itemId: string): boolean | null {
+  return inScenery(plan, setup, seconds, darkOf(plan), [itemId], 'at the items', (scenery, items) => {
+    const { seen } = scenery;
     const pixels = pixelsByPart(seen, items);
-    let uprights: readonly Upright[] | null = null;
-    const scenery: Scenery = {
-      seen,
-      scene,
-      grey: greyLuminance(setup),
-      thresholds,
-      uprights: () => {
-        uprights ??= uprightsOf(seen, scene, thresholds.uprights);
-        return uprights;
-      },
-      known: new Map(),
-    };
-    return [...items].flatMap((item) => readsOfItem(scenery, item, pixels) ?? []);
-  } finally {
-    giveBack();
-  }
+    const sizeOf = (parts: readonly StagePart[]): number =>
+      parts.reduce((sum, { index }) => sum + seen.direct.partPixels[index], 0);
+    const named = [...items]
+      .flatMap((item) => [...shownParts(seen, item).values()])
+      .sort((a, b) => sizeOf(b) - sizeOf(a));
+    let shows = false;
+    for (const parts of named) {
+      const brightness = brightnessOf(scenery, parts, pixels);
+      if (!brightness) continue;
+      if (!readsAt(scenery, brightness.own, brightness.around).isLost) return false;
+      shows = true;
+    }
+    return shows || null;
+  });
 }

@@ -92,30 +92,40 @@ function doubled(block: Block, { normal, point }: Mirror): Block {
   });
 }
 
+/** What a mirror makes of a block: the sides that hide what is seen in it, and where its middle seems to be. */
+interface Double {
+  readonly sides: Block;
+  readonly centre: Vec3;
+}
+
 /** A block where it stands, in the world, and how mirrors double it. */
 interface Standing {
   readonly part: StagePart;
   readonly block: Block;
-  readonly name: string;
-  readonly doubles: WeakMap<Mirror, Block>;
+  readonly doubles: WeakMap<Mirror, Double>;
 }
 
-/** What a block hides from an eye is hidden by these sides of it. */
-function sidesFor({ block, doubles }: Standing, mirror: Mirror | null): Block {
-  if (!mirror) return block;
+function doubleIn(mirror: Mirror, { part, block, doubles }: Standing): Double {
   let double = doubles.get(mirror);
   if (!double) {
-    double = doubled(block, mirror);
+    double = { sides: doubled(block, mirror), centre: reflected(part.centre, mirror) };
     doubles.set(mirror, double);
   }
   return double;
 }
 
+/** What a block hides from an eye is hidden by these sides of it. */
+const sidesFor = (standing: Standing, mirror: Mirror | null): Block =>
+  mirror ? doubleIn(mirror, standing).sides : standing.block;
+
 /** Whether a line from an eye passes inside of all sides, the sharp ones aside by so much. */
 function isHiddenBy(sides: Block, eye: Vec3, corner: Vec3, pixelTangent: number): boolean {
-  const [x, y, z] = [corner[0] - eye[0], corner[1] - eye[1], corner[2] - eye[2]];
+  const x = corner[0] - eye[0];
+  const y = corner[1] - eye[1];
+  const z = corner[2] - eye[2];
   const inset = BEYOND_PIXELS * pixelTangent * Math.sqrt(x * x + y * y + z * z);
-  let [from, to] = [0, 1];
+  let from = 0;
+  let to = 1;
   for (const { normal, offset, isSharp } of sides) {
     // Where eye + share · way is on the inner side: share · along ≤ room.
     const along = normal[0] * x + normal[1] * y + normal[2] * z;
@@ -129,42 +139,62 @@ function isHiddenBy(sides: Block, eye: Vec3, corner: Vec3, pixelTangent: number)
   return from > 0;
 }
 
-/** How near a stretch from an eye to a place comes to another place, metres, squared. */
-function apartSquared(eye: Vec3, to: Vec3, place: Vec3): number {
-  const [x, y, z] = [to[0] - eye[0], to[1] - eye[1], to[2] - eye[2]];
-  const [u, v, w] = [place[0] - eye[0], place[1] - eye[1], place[2] - eye[2]];
+/** Whether the stretch from an eye to a place comes as near to another place as this, metres. */
+function comesWithin(eye: Vec3, to: Vec3, place: Vec3, metres: number): boolean {
+  const x = to[0] - eye[0];
+  const y = to[1] - eye[1];
+  const z = to[2] - eye[2];
+  const u = place[0] - eye[0];
+  const v = place[1] - eye[1];
+  const w = place[2] - eye[2];
   const square = x * x + y * y + z * z;
   const share = square > 0 ? Math.min(1, Math.max(0, (u * x + v * y + w * z) / square)) : 0;
-  const [a, b, c] = [u - share * x, v - share * y, w - share * z];
-  return a * a + b * b + c * c;
+  const a = u - share * x;
+  const b = v - share * y;
+  const c = w - share * z;
+  return a * a + b * b + c * c <= metres * metres;
 }
 
 /** Whether the ball around a block comes between an eye and a ball: else it hides nothing in that. */
-function isBetween({ centre, radius }: StagePart, eye: Eye, middle: Vec3, reach: number): boolean {
-  const within = (radius + reach) * (radius + reach);
-  if (apartSquared(eye.at, middle, centre) <= within) return true;
-  return eye.mirror !== null && apartSquared(eye.at, middle, reflected(centre, eye.mirror)) <= within;
+function isBetween(standing: Standing, { at, mirror }: Eye, middle: Vec3, reach: number): boolean {
+  const { centre, radius } = standing.part;
+  if (comesWithin(at, middle, centre, radius + reach)) return true;
+  return mirror !== null && comesWithin(at, middle, doubleIn(mirror, standing).centre, radius + reach);
 }
 
 /** A box is halved along all sides so often where no block hides all of it. */
 const MOST_HALVINGS = 2;
 
-/** The eight corners of each eighth of a box that is given by its own corners, in the order of `cornersOf`. */
-function eighths(corners: readonly Vec3[]): readonly (readonly Vec3[])[] {
-  const [origin, x, y, , z] = corners;
+/** The box of a part or an eighth of it, kept while the part stands still: only eyes move. */
+interface Box {
+  /** In the order of `cornersOf`. */
+  readonly corners: readonly Vec3[];
+  eighths: readonly Box[] | null;
+  /** By the number of an eye, what hid it last: it is likely to hide it from the next camera too. */
+  readonly hidBy: (Standing | undefined)[];
+}
+
+const boxOf = (corners: readonly Vec3[]): Box => ({ corners, eighths: null, hidBy: [] });
+
+/** The eighths of a box, each by its own corners. */
+function eighthsOf(box: Box): readonly Box[] {
+  if (box.eighths) return box.eighths;
+  const [origin, x, y, , z] = box.corners;
   const ways = [subtract(x, origin), subtract(y, origin), subtract(z, origin)];
   const at = (shares: readonly number[]): Vec3 =>
     ways.reduce<Vec3>((sum, way, axis) => add(sum, scale(way, shares[axis])), origin);
   const bits = (k: number): readonly number[] => [k & 1, (k >> 1) & 1, (k >> 2) & 1];
-  return Array.from({ length: 8 }, (_, eighth) =>
-    Array.from({ length: 8 }, (__, k) => at(bits(k).map((bit, axis) => (bit + bits(eighth)[axis]) / 2))),
+  box.eighths = Array.from({ length: 8 }, (_, eighth) =>
+    boxOf(
+      Array.from({ length: 8 }, (__, k) => at(bits(k).map((bit, axis) => (bit + bits(eighth)[axis]) / 2))),
+    ),
   );
+  return box.eighths;
 }
 
 /** Finds what is hidden for certain without a picture: behind blocks of other things. */
 export class Blocks {
-  /** What hid a part of an item last is likely to hide it from the next camera too. */
-  private readonly latest = new Map<string, string>();
+  private readonly boxes = new WeakMap<StagePart, Box>();
 
   /**
    * What of an item no block is known to hide from some eyes: boxes by their eight corners, and, for an image, where
@@ -172,53 +202,60 @@ export class Blocks {
    */
   open(stage: SightStage, item: number, eyes: readonly Eye[]): readonly (readonly Vec3[])[] {
     const open: (readonly Vec3[])[] = [];
-    const others = blocksOn(stage).filter(({ part }) => part.item !== item);
-    for (let k = stage.firstPart[item]; k < stage.firstPart[item + 1]; k += 1)
+    const blocks = blocksOn(stage);
+    for (const part of stage.parts.slice(stage.firstPart[item], stage.firstPart[item + 1]))
       for (const [e, eye] of eyes.entries()) {
-        const name = `${stage.forms[item].id} ${k - stage.firstPart[item]} ${e}`;
         const { mirror } = eye;
-        const { centre, radius } = stage.parts[k];
-        const between = others.filter(({ part }) => isBetween(part, eye, centre, radius));
-        const boxes = this.openBoxes(between, eye, cornersOf(stage.parts[k]), name, MOST_HALVINGS);
+        const { centre, radius } = part;
+        const between = blocks.filter(
+          (block) => block.part.item !== item && isBetween(block, eye, centre, radius),
+        );
+        const boxes = openBoxes(between, eye, e, this.boxAround(part), MOST_HALVINGS);
         open.push(...(mirror ? boxes.map((box) => box.map((corner) => reflected(corner, mirror))) : boxes));
       }
     return open;
   }
 
-  private openBoxes(
-    between: readonly Standing[],
-    eye: Eye,
-    corners: readonly Vec3[],
-    name: string,
-    halvings: number,
-  ): readonly (readonly Vec3[])[] {
-    const { mirror } = eye;
-    if (mirror && corners.every((corner) => heightOver(mirror, corner) <= 0)) return [];
-    if (between.length === 0) return [corners];
-    const isHiding = (standing: Standing): boolean => {
-      const sides = sidesFor(standing, mirror);
-      return corners.every((corner) => isHiddenBy(sides, eye.at, corner, eye.pixelTangent));
-    };
-    const last = this.latest.get(name);
-    const known = last === undefined ? undefined : between.find((standing) => standing.name === last);
-    if (known && isHiding(known)) return [];
-    const found = between.find(isHiding);
-    if (found) {
-      this.latest.set(name, found.name);
-      return [];
+  private boxAround(part: StagePart): Box {
+    let box = this.boxes.get(part);
+    if (!box) {
+      box = boxOf(cornersOf(part));
+      this.boxes.set(part, box);
     }
-    if (halvings === 0) return [corners];
-    return eighths(corners).flatMap((box, k) =>
-      this.openBoxes(between, eye, box, `${name} ${k}`, halvings - 1),
-    );
+    return box;
   }
+}
+
+/** Of a box, what no block that comes between hides from an eye, `e` by its number; boxes by their corners. */
+function openBoxes(
+  between: readonly Standing[],
+  eye: Eye,
+  e: number,
+  box: Box,
+  halvings: number,
+): readonly (readonly Vec3[])[] {
+  const { mirror } = eye;
+  const { corners, hidBy } = box;
+  if (mirror && corners.every((corner) => heightOver(mirror, corner) <= 0)) return [];
+  if (between.length === 0) return [corners];
+  const isHiding = (standing: Standing): boolean => {
+    const sides = sidesFor(standing, mirror);
+    return corners.every((corner) => isHiddenBy(sides, eye.at, corner, eye.pixelTangent));
+  };
+  const last = hidBy[e];
+  if (last && between.includes(last) && isHiding(last)) return [];
+  hidBy[e] = between.find(isHiding);
+  if (hidBy[e]) return [];
+  return halvings === 0
+    ? [corners]
+    : eighthsOf(box).flatMap((eighth) => openBoxes(between, eye, e, eighth, halvings - 1));
 }
 
 const STANDING = new WeakMap<StagePart, Standing | 'none'>();
 const ON_STAGE = new WeakMap<SightStage, readonly Standing[]>();
 
 /** A part as a block in the world; null where it is none. */
-function standingOf(part: StagePart, name: string): Standing | null {
+function standingOf(part: StagePart): Standing | null {
   let standing = STANDING.get(part);
   if (!standing) {
     const block = blockOf(part.shape);
@@ -228,7 +265,7 @@ function standingOf(part: StagePart, name: string): Standing | null {
       const normal = turned(m, side.normal);
       return { normal, offset: side.offset + dot(normal, worldOf(part, [0, 0, 0])) };
     });
-    standing = inWorld ? { part, block: inWorld, name, doubles: new WeakMap() } : 'none';
+    standing = inWorld ? { part, block: inWorld, doubles: new WeakMap() } : 'none';
     STANDING.set(part, standing);
   }
   return standing === 'none' ? null : standing;
@@ -238,10 +275,7 @@ function standingOf(part: StagePart, name: string): Standing | null {
 function blocksOn(stage: SightStage): readonly Standing[] {
   const known = ON_STAGE.get(stage);
   if (known) return known;
-  const found = stage.parts.flatMap((part) => {
-    const name = `${stage.forms[part.item].id} ${part.index - stage.firstPart[part.item]}`;
-    return standingOf(part, name) ?? [];
-  });
+  const found = stage.parts.flatMap((part) => standingOf(part) ?? []);
   ON_STAGE.set(stage, found);
   return found;
 }

@@ -4,13 +4,18 @@ import type { PartShape } from '../form/types';
 const WELD_METRES = 2e-5;
 
 /** What is known of a shape as a solid: whether its faces shut it off, and the box that it fills. */
-export interface Solid {
+export interface Solid extends Filled {
   readonly isClosed: boolean;
+}
+
+/** The upright box that a shape fills, in its own coordinates. */
+export interface Filled {
   readonly low: readonly [number, number, number];
   readonly high: readonly [number, number, number];
 }
 
 const KNOWN = new WeakMap<PartShape, Solid>();
+const FILLED = new WeakMap<PartShape, Filled>();
 
 type Cell = (value: number) => number;
 const cell: Cell = (value) => Math.round(value / (WELD_METRES * 4));
@@ -77,6 +82,22 @@ function isShut(shape: PartShape, thoroughly: boolean): boolean {
   return volume > 0;
 }
 
+/** The box of a shape, computed once: for who does not ask whether it is closed, which takes longer. */
+export function filledBy(shape: PartShape): Filled {
+  const known = FILLED.get(shape);
+  if (known) return known;
+  const low: [number, number, number] = [Infinity, Infinity, Infinity];
+  const high: [number, number, number] = [-Infinity, -Infinity, -Infinity];
+  for (let k = 0; k < shape.positions.length; k += 3)
+    for (let axis = 0; axis < 3; axis += 1) {
+      low[axis] = Math.min(low[axis], shape.positions[k + axis]);
+      high[axis] = Math.max(high[axis], shape.positions[k + axis]);
+    }
+  const filled = { low, high };
+  FILLED.set(shape, filled);
+  return filled;
+}
+
 /**
  * What a shape is as a solid, computed once. From outside a closed solid only the faces that look at the eye can be
  * seen, and they cover all of its outline, so the others need not be drawn.
@@ -84,17 +105,9 @@ function isShut(shape: PartShape, thoroughly: boolean): boolean {
 export function solidOf(shape: PartShape): Solid {
   const known = KNOWN.get(shape);
   if (known) return known;
-  const low: [number, number, number] = [Infinity, Infinity, Infinity];
-  const high: [number, number, number] = [-Infinity, -Infinity, -Infinity];
-  for (let k = 0; k < shape.positions.length; k += 1) {
-    const axis = k % 3;
-    low[axis] = Math.min(low[axis], shape.positions[k]);
-    high[axis] = Math.max(high[axis], shape.positions[k]);
-  }
   const solid = {
     isClosed: shape.openness === null && !shape.isOpen && (isShut(shape, false) || isShut(shape, true)),
-    low,
-    high,
+    ...filledBy(shape),
   };
   KNOWN.set(shape, solid);
   return solid;

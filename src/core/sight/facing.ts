@@ -26,11 +26,13 @@ export function nearestFirst(parts: readonly StagePart[], screen: ScreenMatrix):
   return [...parts].sort((a, b) => key(a) - key(b) || a.item - b.item || a.index - b.index);
 }
 
-/** Whether a ball around the part can touch the rectangle at all; conservative. */
-export function mayTouch(screen: ScreenMatrix, part: StagePart, rect: PixelRect): boolean {
-  const [x, y, z] = part.centre;
-  const { radius } = part;
+/**
+ * Whether a ball around a part can touch the rectangle at all, conservative; for all parts that are asked of one
+ * rectangle.
+ */
+export function touching(screen: ScreenMatrix, rect: PixelRect): (part: StagePart) => boolean {
   // Each side of the rectangle is a plane through the pupil; its normal comes from the rows of the matrix.
+  const planes = new Float64Array(20);
   for (let side = 0; side < 4; side += 1) {
     const row = side < 2 ? 0 : 4;
     const sign = side % 2 === 0 ? 1 : -1;
@@ -39,7 +41,17 @@ export function mayTouch(screen: ScreenMatrix, part: StagePart, rect: PixelRect)
     const b = sign * (screen[row + 1] - bound * screen[9]);
     const c = sign * (screen[row + 2] - bound * screen[10]);
     const d = sign * (screen[row + 3] - bound * screen[11]);
-    if (a * x + b * y + c * z + d < -radius * Math.sqrt(a * a + b * b + c * c)) return false;
+    planes.set([a, b, c, d, Math.sqrt(a * a + b * b + c * c)], 5 * side);
   }
-  return screen[8] * x + screen[9] * y + screen[10] * z + screen[11] > -radius;
+  const [forwardX, forwardY, forwardZ, back] = [screen[8], screen[9], screen[10], screen[11]];
+  return ({ centre, radius }) => {
+    const x = centre[0];
+    const y = centre[1];
+    const z = centre[2];
+    for (let k = 0; k < 20; k += 5) {
+      if (planes[k] * x + planes[k + 1] * y + planes[k + 2] * z + planes[k + 3] < -radius * planes[k + 4])
+        return false;
+    }
+    return forwardX * x + forwardY * y + forwardZ * z + back > -radius;
+  };
 }

@@ -12,8 +12,11 @@ export function growBox(boxes: Float64Array, at: number, column: number, y0: num
 
 /** Fresh boxes that hold nothing yet. */
 export function emptyBoxes(count: number): Float64Array {
-  const boxes = new Float64Array(count * 4);
-  for (let k = 0; k < count; k += 1) boxes.set([Infinity, Infinity, -Infinity, -Infinity], k * 4);
+  const boxes = new Float64Array(count * 4).fill(Infinity);
+  for (let k = 0; k < boxes.length; k += 4) {
+    boxes[k + 2] = -Infinity;
+    boxes[k + 3] = -Infinity;
+  }
   return boxes;
 }
 

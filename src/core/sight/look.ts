@@ -1,6 +1,6 @@
 import type { Camera } from '../optics/types';
 import { bufferFor, type ItemBuffer, MarkSink, PaneSink, SolidSink, wipe } from './buffer';
-import { facingOf, mayTouch, nearestFirst, partScreen } from './facing';
+import { facingOf, nearestFirst, partScreen, touching } from './facing';
 import { countOwners, emptyFound, type Found } from './found';
 import { type Grid, gridOf } from './grid';
 import { CoverSink, PorousSink } from './layers';
@@ -106,6 +106,26 @@ function within(rect: PixelRect, boxes: Float64Array, item: number): PixelRect {
   };
 }
 
+/** The item of each part by number, and whether any is porous. */
+interface Numbers {
+  readonly itemOfPart: Int32Array;
+  readonly hasLayers: boolean;
+}
+
+const NUMBERS = new WeakMap<SightStage, Numbers>();
+
+/** The numbers of a stage, worked out once: one that stands still is looked at by hundreds of small looks. */
+function numbersOf(stage: SightStage): Numbers {
+  let numbers = NUMBERS.get(stage);
+  if (!numbers) {
+    const itemOfPart = new Int32Array(stage.parts.length);
+    for (const { index, item } of stage.parts) itemOfPart[index] = item;
+    numbers = { itemOfPart, hasLayers: stage.parts.some((part) => part.shape.openness !== null) };
+    NUMBERS.set(stage, numbers);
+  }
+  return numbers;
+}
+
 /**
  * What the camera sees of the stage at one instant, by an item buffer: solids nearest first, porous layers over them,
  * then the same once more in each mirror that is in frame. Exact for the grid's
@@ -117,19 +137,15 @@ export function look(stage: SightStage, camera: Camera, scratch: Scratch, option
   const { weights } = grid;
   const screen = screenFromWorld(camera.pose, grid);
   const itemCount = stage.forms.length;
-  const itemOfPart = Int32Array.from(stage.parts, (part) => part.item);
+  const { itemOfPart, hasLayers } = numbersOf(stage);
   const alone = new Float64Array(itemCount);
   const direct = emptyFound(stage);
   const mirrored = emptyFound(stage);
   const through = new Map<number, Float64Array>();
 
-  const hasLayers = stage.parts.some((part) => part.shape.openness !== null);
   wipe(buffer, rect, hasLayers);
   const eye = camera.pose.position;
-  const inView = nearestFirst(
-    stage.parts.filter((part) => mayTouch(screen, part, rect)),
-    screen,
-  );
+  const inView = nearestFirst(stage.parts.filter(touching(screen, rect)), screen);
   const solid = new SolidSink(buffer, weights, null);
   for (const part of inView) {
     if (part.shape.openness !== null) continue;
@@ -240,11 +256,13 @@ export function coverersOf(
   const sink = new CoverSink(buffer, grid.weights, itemOfPart, new Float64Array(count));
   sink.mark = count + 1 + item;
   sink.item = item;
-  const own = stage.parts.slice(stage.firstPart[item], stage.firstPart[item + 1]);
+  const own = stage.parts
+    .slice(stage.firstPart[item], stage.firstPart[item + 1])
+    .filter(touching(screen, rect));
   for (const porous of [true, false]) {
     sink.porous = porous;
     for (const part of own) {
-      if ((part.shape.openness !== null) !== porous || !mayTouch(screen, part, rect)) continue;
+      if ((part.shape.openness !== null) !== porous) continue;
       const facing = porous ? 'both' : facingOf(part, camera.pose.position, 'front');
       drawShape(part.shape, partScreen(screen, part), rect, null, facing, sink);
     }

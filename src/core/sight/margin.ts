@@ -71,17 +71,40 @@ function kept(polygon: Polygon, a: number, b: number, c: number, bound: number):
   return result;
 }
 
-/** Calls back with each triangle of a part in camera coordinates, cut at the near plane. */
-function eachTriangle(part: StagePart, camera: Camera, visit: (triangle: Polygon) => boolean): boolean {
+/** Corners in camera coordinates, used anew by every part. */
+let corners = new Float64Array(3 * 256);
+
+/**
+ * Calls back with each triangle of a part in camera coordinates, cut at the near plane, but for those whose three
+ * corners are all `beyond` in one and the same of some ways, one bit each; until one answers true.
+ */
+function eachTriangle(
+  part: StagePart,
+  camera: Camera,
+  visit: (triangle: Polygon) => boolean,
+  beyond: ((x: number, y: number, z: number) => number) | null = null,
+): boolean {
   const { positions, indices } = part.shape;
-  const corners = new Float64Array(positions.length);
+  if (corners.length < positions.length) corners = new Float64Array(2 * positions.length);
   cornersBefore(part, camera.pose, corners);
+  const bits = (at: number): number =>
+    beyond && corners[at + 2] >= NEAREST_METRES ? beyond(corners[at], corners[at + 1], corners[at + 2]) : 0;
   for (let k = 0; k < indices.length; k += 3) {
-    let triangle: Polygon = [];
-    for (let c = 0; c < 3; c += 1) {
-      const at = indices[k + c] * 3;
-      triangle.push(corners[at], corners[at + 1], corners[at + 2]);
-    }
+    const a = 3 * indices[k];
+    const b = 3 * indices[k + 1];
+    const c = 3 * indices[k + 2];
+    if (beyond && (bits(a) & bits(b) & bits(c)) !== 0) continue;
+    let triangle: Polygon = [
+      corners[a],
+      corners[a + 1],
+      corners[a + 2],
+      corners[b],
+      corners[b + 1],
+      corners[b + 2],
+      corners[c],
+      corners[c + 1],
+      corners[c + 2],
+    ];
     if (triangle[2] < NEAREST_METRES || triangle[5] < NEAREST_METRES || triangle[8] < NEAREST_METRES) {
       triangle = kept(triangle, 0, 0, 1, NEAREST_METRES);
     }
@@ -245,21 +268,22 @@ function measureOutside(stage: SightStage, item: number, camera: Camera): Outsid
   return { metres: least.metres, frameWidths: least.widths, edge: least.edge };
 }
 
-/** Whether a triangle lies wholly beyond one side of the pyramid, so far out that nothing has to be measured. */
-function isBeyond(triangle: Polygon, tanX: number, tanY: number, least: Least): boolean {
-  for (const [axis, tan] of [
-    [0, tanX],
-    [1, tanY],
-  ])
-    for (const sign of [1, -1]) {
-      let isOut = true;
-      for (let k = 0; k < triangle.length && isOut; k += 3) {
-        const out = sign * triangle[k + axis] - tan * triangle[k + 2];
-        isOut = out >= least.metres && out >= least.widths * 2 * tanX * triangle[k + 2];
-      }
-      if (isOut) return true;
-    }
-  return false;
+/** The sides of the pyramid, one bit each, beyond which a place lies so far out that nothing has to be measured. */
+function sidesBeyond(
+  x: number,
+  y: number,
+  z: number,
+  tanX: number,
+  tanY: number,
+  { metres, widths }: Least,
+): number {
+  const [far, reachX, reachY] = [Math.max(metres, widths * 2 * tanX * z), tanX * z, tanY * z];
+  return (
+    (x - reachX >= far ? 1 : 0) |
+    (-x - reachX >= far ? 2 : 0) |
+    (y - reachY >= far ? 4 : 0) |
+    (-y - reachY >= far ? 8 : 0)
+  );
 }
 
 /**
@@ -282,8 +306,8 @@ export function isNearer(
       part,
       camera,
       (triangle) =>
-        !isBeyond(triangle, tanX, tanY, least) &&
-        (measureTriangle(triangle, tanX, tanY, least) || least.metres < metres || least.widths < frameWidths),
+        measureTriangle(triangle, tanX, tanY, least) || least.metres < metres || least.widths < frameWidths,
+      (x, y, z) => sidesBeyond(x, y, z, tanX, tanY, least),
     );
     if (isFound) return true;
   }

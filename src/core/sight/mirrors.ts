@@ -1,7 +1,7 @@
 import { moved, turned } from '../form/build/placement';
 import { dot, scale, subtract, type Vec3 } from '../form/build/vector';
 import { type ItemBuffer, type Mask, SolidSink } from './buffer';
-import { facingOf, mayTouch, nearestFirst, partScreen } from './facing';
+import { facingOf, nearestFirst, partScreen, touching } from './facing';
 import type { Found } from './found';
 import { PorousSink } from './layers';
 import { drawShape, type HalfSpace, type PixelRect } from './scan';
@@ -59,8 +59,9 @@ export function drawMirror(
   found: Found,
 ): void {
   const mask: Mask = { owner: view.face, part: view.part.index };
+  const mayTouch = touching(view.screen, rect);
   const reflected = nearestFirst(
-    stage.parts.filter((part) => part !== view.part && mayTouch(view.screen, part, rect)),
+    stage.parts.filter((part) => part !== view.part && mayTouch(part)),
     view.screen,
   );
   const solid = new SolidSink(buffer, weights, mask);

@@ -1,6 +1,6 @@
 import type { Vec3 } from '../form/build/vector';
 import type { PartShape } from '../form/types';
-import { solidOf } from './closed';
+import { filledBy } from './closed';
 import { placeIn, type SightStage, type StagePart, turnedInto } from './stage';
 import { RUN_TRIANGLES, triangleRuns } from './triangleRuns';
 
@@ -34,7 +34,7 @@ function passesBall(part: StagePart, { origin, direction }: Ray): boolean {
 
 /** Whether a ray in the part's own coordinates passes the part's box before `until`; the box is grown by a hair. */
 function passesBox(part: StagePart, { origin, direction }: Ray, until: number): boolean {
-  const { low, high } = solidOf(part.shape);
+  const { low, high } = filledBy(part.shape);
   let from = 0;
   let to = until;
   for (let axis = 0; axis < 3; axis += 1) {

@@ -1,7 +1,7 @@
 import type { Vec3 } from '../form/build/vector';
 import { cameraFromWorld } from '../optics/project';
 import type { Camera } from '../optics/types';
-import { solidOf } from './closed';
+import { filledBy } from './closed';
 import { type Grid, reachOf } from './grid';
 import { type Mirror, reflected } from './mirrors';
 import type { PixelRect } from './scan';
@@ -12,12 +12,18 @@ const TOO_NEAR_METRES = 0.05;
 /** Pixels that a rectangle is grown by, for rounding. */
 const SLACK_PIXELS = 2;
 
+const CORNERS = new WeakMap<StagePart, readonly Vec3[]>();
+
 /** The eight corners of a part's box, in the world. */
-export function cornersOf(part: StagePart): Vec3[] {
-  const { low, high } = solidOf(part.shape);
-  return Array.from({ length: 8 }, (_, k) =>
+export function cornersOf(part: StagePart): readonly Vec3[] {
+  const known = CORNERS.get(part);
+  if (known) return known;
+  const { low, high } = filledBy(part.shape);
+  const corners = Array.from({ length: 8 }, (_, k) =>
     worldOf(part, [k & 1 ? high[0] : low[0], k & 2 ? high[1] : low[1], k & 4 ? high[2] : low[2]]),
   );
+  CORNERS.set(part, corners);
+  return corners;
 }
 
 /** The rectangle around the picture of some corners; null when none of what they hold can be in frame. */

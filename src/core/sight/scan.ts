@@ -142,6 +142,24 @@ export function drawShape(
 
 const corner = new Float64Array(12);
 
+/** Farther than this outside of a rectangle, pixels, rounding brings nothing into it. */
+const ROUNDING_PIXELS = 1;
+
+/** Whether all of a triangle lies behind the near plane, or beyond one side of the rectangle: clipped, it draws nothing. */
+function isBeyond(a: number, b: number, c: number, { left, top, right, bottom }: PixelRect): boolean {
+  if (depths[a] < NEAREST_METRES && depths[b] < NEAREST_METRES && depths[c] < NEAREST_METRES) return true;
+  const isPast = (across: Float64Array, bound: number, sign: number): boolean =>
+    sign * (across[a] - bound * depths[a]) < 0 &&
+    sign * (across[b] - bound * depths[b]) < 0 &&
+    sign * (across[c] - bound * depths[c]) < 0;
+  return (
+    isPast(homogeneousX, left - ROUNDING_PIXELS, 1) ||
+    isPast(homogeneousX, right + ROUNDING_PIXELS, -1) ||
+    isPast(homogeneousY, top - ROUNDING_PIXELS, 1) ||
+    isPast(homogeneousY, bottom + ROUNDING_PIXELS, -1)
+  );
+}
+
 function drawClipped(
   a: number,
   b: number,
@@ -151,6 +169,7 @@ function drawClipped(
   rect: PixelRect,
   sink: SpanSink,
 ): void {
+  if (isBeyond(a, b, c, rect)) return;
   let at = 0;
   for (const k of [a, b, c]) {
     corner[at] = homogeneousX[k];

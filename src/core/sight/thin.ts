@@ -1,7 +1,7 @@
 import type { Tube } from '../form/types';
 import { hypot } from '../units/steadyMath';
 import { NEAREST_METRES } from './clip';
-import { mayTouch } from './facing';
+import { touching } from './facing';
 import { growBox } from './layers';
 import type { Look } from './look';
 import { type StagePart, worldOf } from './stage';
@@ -195,12 +195,13 @@ export function findThin(seen: Look, items?: ReadonlySet<number>): void {
   ];
   for (const way of ways) {
     const found = way.mirror ? seen.mirrored : seen.direct;
+    const mayTouch = touching(way.screen, seen.rect);
     for (const part of seen.stage.parts) {
       if (found.partPixels[part.index] > 0 || part === way.mirror?.part) continue;
       if (items && !items.has(part.item)) continue;
       // In a mirror only what has a wish is worth rays.
       if (way.mirror && seen.stage.forms[part.item].wish === 'either') continue;
-      if (!mayTouch(way.screen, part, seen.rect)) continue;
+      if (!mayTouch(part)) continue;
       let finding = walkTubes(way, part);
       const isMissed =
         way.mirror === null && found.itemPixels[part.item] === 0 && seen.alone[part.item] === 0;

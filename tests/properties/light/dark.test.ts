@@ -1,10 +1,13 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { readsInTheDark } from '../../../src/core/light/readsInTheDark';
+import { isLostAt, readsInTheDark } from '../../../src/core/light/readsInTheDark';
 import { highlightsAt } from '../../../src/core/light/wetFloor';
+import { spanOf } from '../../../src/core/optics/span';
 import type { Spot } from '../../../src/core/plan/schema/numbers';
 import type { Plan } from '../../../src/core/plan/schema/plan';
 import { keyedFace, keyOn } from '../../plans/keyedFace';
+import { DEMO, readPlan } from '../../plans/readPlan';
+import { cases } from '../../thorough';
 
 const place = fc.tuple(
   fc.double({ min: -4, max: 4, noNaN: true }),
@@ -77,4 +80,28 @@ test('more light makes nothing less bright', () => {
     ),
     { numRuns: 5 },
   );
+});
+
+test('what is lost is lost in the pixels round it as in the whole picture', () => {
+  const counted = { true: 0, false: 0, null: 0 };
+  const agree = (plan: Plan, ids: readonly string[], setup = plan.setups[0], seconds = 0): void => {
+    const whole = readsInTheDark(plan, setup, seconds, ids);
+    for (const id of ids) {
+      const found = whole.find(({ itemId }) => itemId === id);
+      const isLost = isLostAt(plan, setup, seconds, id);
+      expect(isLost, `${id} in ${setup.id}`).toBe(found ? found.verdict === 'lost in the dark' : null);
+      counted[`${isLost}`] += 1;
+    }
+  };
+  fc.assert(
+    fc.property(place, place, fc.double({ min: 0, max: 0.02, noNaN: true }), (first, second, dim) => {
+      const plan = roof([first, second], [dim, 0], 1, 0);
+      agree(plan, ['lamp-0-stand', 'lamp-1-stand', 'lamp-0', 'fence']);
+    }),
+    { numRuns: 12 },
+  );
+  const demo = readPlan(DEMO);
+  const gear = demo.gear.map(({ id }) => id);
+  for (const setup of demo.setups.slice(0, cases(4))) agree(demo, gear, setup, spanOf(demo, setup)[0]);
+  expect(Math.min(counted.true, counted.false, counted.null)).toBeGreaterThan(0);
 });

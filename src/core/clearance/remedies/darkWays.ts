@@ -1,20 +1,27 @@
 import { makeItem } from '../../kit/palette';
+import { isLostAt } from '../../light/readsInTheDark';
 import { standReach } from '../../plan/edits/setStandHeight';
 import { tidyMetres } from '../../plan/edits/tidy';
 import type { Spot } from '../../plan/schema/numbers';
 import type { Plan } from '../../plan/schema/plan';
 import { darkenedSteps } from '../../report/light/darkened';
+import { mayBeLost } from '../../report/light/readsOver';
 import { setupReport, setupReportSteps } from '../../report/setupReport';
 import type { SetupReport, Verdict } from '../../report/types';
 import { atan2, hypot } from '../../units/steadyMath';
 import { type Case, type Finding, NO_COST, others, worstWatch } from './case';
 import { judged, judgeMoved, stageIn } from './judge';
 import { isFinding } from './known';
+import { readItems } from './readItems';
 import { type RemedyEdit, withRemedy } from './remedyEdits';
 import { letterOf } from './words';
 
-/** Whether the one item of a report is lost in the dark. */
-const isLost = ({ items }: SetupReport): boolean => items[0].verdict === 'lost in the dark';
+/** Whether what shows of a case's item is lost in the dark in a plan: a quick look first, then the report's. */
+function* isLost({ one, report }: Case, plan: Plan): Generator<number, boolean, void> {
+  if (!mayBeLost(plan, one.setup, report)) return false;
+  const { items } = yield* darkenedSteps(plan, one.setup, { ...one.report, items: [report] });
+  return items[0].verdict === 'lost in the dark';
+}
 
 /** Black tape or cloth over the item, where that makes it lost in the dark. */
 function* blackings(of: Case): Finding {
@@ -24,8 +31,7 @@ function* blackings(of: Case): Finding {
     { edit: 'blackItems', args: { ids: [item.record.id], blacked: true } },
   ];
   const after = withRemedy(known.plan, { edits });
-  const seen: SetupReport = { ...one.report, items: [report] };
-  if (!isLost(yield* darkenedSteps(after, one.setup, seen))) return [];
+  if (!(yield* isLost(of, after))) return [];
   return [
     {
       kind: 'black',
@@ -100,14 +106,22 @@ function* flagOf(of: Case, entryId: string): Finding {
   if (!flag) return [];
   const after: Plan = withRemedy(known.plan, flag);
   const own = [item.record.id, ...flag.ids];
-  // At the worst instant first: mostly that settles it.
-  const instant = setupReport(after, one.setup, { at: report.worstAtSeconds, briefly: true });
+  const onlyOwn = (seen: SetupReport): SetupReport => ({
+    ...seen,
+    items: seen.items.filter(({ id }) => own.includes(id)),
+  });
+  // At the worst instant first, in the pixels of these alone and then by the report: mostly that settles it.
+  const at = report.worstAtSeconds;
+  const then = yield* readItems(after, { ...one, instants: Float64Array.of(at) }, [item.record.id]);
+  if (isFinding(report.wish, then.get(item.record.id) ?? 'showing')) return [];
+  if (own.some((id) => isLostAt(after, one.setup, at, id) === false)) return [];
+  const instant = setupReport(after, one.setup, { at, briefly: true });
   yield 0.2;
   if (seenOf(instant, [item.record.id]).length > 0) return [];
-  const darkNow = yield* darkenedSteps(after, one.setup, instant);
+  const darkNow = yield* darkenedSteps(after, one.setup, onlyOwn(instant));
   if (seenOf(darkNow, own).some((verdict) => verdict !== 'lost in the dark')) return [];
   const seen = yield* setupReportSteps(after, one.setup);
-  const dark = yield* darkenedSteps(after, one.setup, seen);
+  const dark = yield* darkenedSteps(after, one.setup, onlyOwn(seen));
   const verdict = dark.items.find(({ id }) => id === item.record.id)?.verdict;
   if (!verdict || isFinding(report.wish, verdict)) return [];
   if (seenOf(dark, flag.ids).some((verdict) => verdict !== 'lost in the dark')) return [];
@@ -143,8 +157,6 @@ function* flags(of: Case): Finding {
 
 /** What hides the item in the dark, where it shows and is not lost there already: a flag before it, or black tape. */
 export function* darkWays(of: Case): Finding {
-  const { known, one, report } = of;
-  if (report.verdict !== 'showing') return [];
-  if (isLost(yield* darkenedSteps(known.plan, one.setup, { ...one.report, items: [report] }))) return [];
+  if (of.report.verdict !== 'showing' || (yield* isLost(of, of.known.plan))) return [];
   return [...(yield* flags(of)), ...(yield* blackings(of))];
 }

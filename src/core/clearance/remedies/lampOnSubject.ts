@@ -1,14 +1,17 @@
 import { dot, length, subtract, unit, type Vec3 } from '../../form/build/vector';
 import { lampsAt } from '../../form/lamps';
+import { blockersOf } from '../../light/blockers';
 import { faceAt } from '../../light/face';
 import { lampLight } from '../../light/lampLight';
-import { type LightScene, lightScene } from '../../light/lightScene';
+import { type LightScene, lightScene, sceneAmong } from '../../light/lightScene';
 import { withMovedGear } from '../../light/movedGear';
 import { dimAt, type Lamp } from '../../plan/cues';
+import { carrierOf } from '../../plan/edits/anchorOf';
 import { played } from '../../plan/played';
 import type { Spot } from '../../plan/schema/numbers';
 import type { Plan } from '../../plan/schema/plan';
 import type { Setup } from '../../plan/schema/setup';
+import { stageOf } from '../../sight/stage';
 import { acos, log } from '../../units/steadyMath';
 import type { Tolerance } from './types';
 
@@ -36,6 +39,12 @@ const stopsOf = (before: number, after: number): number => log(before / after) /
 
 const degreesBetween = (a: Vec3, b: Vec3): number =>
   (acos(Math.min(1, Math.max(-1, dot(unit(a), unit(b))))) * 180) / Math.PI;
+
+const NOTHING_THERE = blockersOf(stageOf([]));
+
+/** How far a lamp's light turns on somebody. */
+const turnOf = ({ at }: Lit, was: Vec3, is: Vec3): number =>
+  degreesBetween(subtract(was, at), subtract(is, at));
 
 /** Lux of a lamp at a place on a surface that faces it, none of it shaded by `ignored`. */
 function luxAt(scene: LightScene, lampId: string, at: Vec3, ignored: string): number {
@@ -131,6 +140,42 @@ export class LampWatch {
     return this.changesOf(after, (lampId) => this.hasMoved(after, lampId));
   }
 
+  /**
+   * Whether what it does to each keeps within a tolerance, as `keepsWithin` has it of `changes`. First is asked what
+   * needs no shadows: how far light turns, and whether it is too weak with nothing in its way.
+   */
+  keeps(after: Plan, tolerance: Tolerance): boolean {
+    const isOut = this.ownLampIds().some((lampId) => {
+      if (!this.hasMoved(after, lampId)) return false;
+      const [best, was, is] = this.litBetween(after, lampId);
+      if (!best || !was || !is) return false;
+      if (!(turnOf(best, was, is) <= tolerance.angleDegrees)) return true;
+      const most = luxAt(this.unshaded(after, lampId), lampId, best.at, best.id);
+      return !(most > 0) || stopsOf(best.lux, most) > tolerance.levelStops;
+    });
+    return !isOut && keepsWithin(this.changes(after), tolerance);
+  }
+
+  /** A lamp of a changed plan with nothing in its light. */
+  private unshaded(after: Plan, lampId: string): LightScene {
+    const carrier = carrierOf(after, lampId);
+    const gear = after.gear.filter(({ id }) => id === lampId || id === carrier);
+    return sceneAmong({ ...after, gear }, this.seconds, NOTHING_THERE);
+  }
+
+  /** The lamps that are on, each once. */
+  private ownLampIds(): readonly string[] {
+    return [...new Set(this.scene.lamps.map(({ form }) => form.itemId))];
+  }
+
+  /** Whom a lamp lights most, and where it is as the plan is and in a changed one. */
+  private litBetween(
+    after: Plan,
+    lampId: string,
+  ): readonly [best: Lit | null, was: Vec3 | null, is: Vec3 | null] {
+    return [this.mostLit(lampId), this.placeOf(this.plan, lampId), this.placeOf(after, lampId)];
+  }
+
   /** The same of all heads, whatever was moved: something may come into the light of another. */
   changesOfAll(after: Plan): readonly LampChange[] {
     const heads = new Set(this.plan.gear.flatMap(({ id, kind }) => (kind === 'head' ? [id] : [])));
@@ -138,13 +183,12 @@ export class LampWatch {
   }
 
   private changesOf(after: Plan, isAsked: (lampId: string) => boolean): readonly LampChange[] {
-    const lampIds = [...new Set(this.scene.lamps.map(({ form }) => form.itemId))].filter(isAsked);
+    const lampIds = this.ownLampIds().filter(isAsked);
     if (lampIds.length === 0) return [];
     const then = withMovedGear(this.scene, after);
     return lampIds.map((lampId): LampChange => {
       const label = this.plan.gear.find(({ id }) => id === lampId)?.label ?? lampId;
-      const best = this.mostLit(lampId);
-      const [was, is] = [this.placeOf(this.plan, lampId), this.placeOf(after, lampId)];
+      const [best, was, is] = this.litBetween(after, lampId);
       if (!best || !was || !is) return { lampId, label, onWhom: null, lossStops: 0, degrees: 0 };
       const lux = luxAt(then, lampId, best.at, best.id);
       return {
@@ -152,7 +196,7 @@ export class LampWatch {
         label,
         onWhom: best.name,
         lossStops: lux > 0 ? stopsOf(best.lux, lux) : Number.POSITIVE_INFINITY,
-        degrees: degreesBetween(subtract(was, best.at), subtract(is, best.at)),
+        degrees: turnOf(best, was, is),
       };
     });
   }

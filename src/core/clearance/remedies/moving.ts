@@ -5,7 +5,6 @@ import type { Spot } from '../../plan/schema/numbers';
 import { atan2, hypot } from '../../units/steadyMath';
 import { type Case, type Finding, proveThings, worstWatch } from './case';
 import { changedIds } from './judge';
-import { keepsWithin } from './lampOnSubject';
 import { nearestMove } from './nearestSpot';
 import { type Aim, keepersChanged, needsOf } from './needs';
 import { standingRoom } from './standingRoom';
@@ -43,9 +42,7 @@ function shortestMove(of: Case, aim: Aim, areLampsExact = false): Spot | null {
   const holds = (by: Spot): boolean => {
     if (!canStand([from[0] + by[0], from[1] + by[1]])) return false;
     if (!needs.holdsMoved(by)) return false;
-    return areLampsExact
-      ? keepsWithin(lamps.changes(movedBy(by)), tolerance)
-      : lamps.mayKeepMoved(gone, by, tolerance);
+    return areLampsExact ? lamps.keeps(movedBy(by), tolerance) : lamps.mayKeepMoved(gone, by, tolerance);
   };
   const { right } = worstWatch(of).camera.pose;
   const across = (atan2(right[0], -right[2]) * 180) / Math.PI;
@@ -67,7 +64,7 @@ function* moveFor(of: Case, aim: Aim, shorterThan: number): Generator<number, Re
   yield 0.5;
   if (!by || !from) return null;
   const moved = moveItem(known.plan, { id: item.record.id, to: [from[0] + by[0], from[1] + by[1]] });
-  if (!keepsWithin(of.lamps.changes(moved), of.tolerance)) by = shortestMove(of, aim, true);
+  if (!of.lamps.keeps(moved, of.tolerance)) by = shortestMove(of, aim, true);
   if (!by) return null;
   const metres = hypot(by[0], by[1]);
   if (metres > shorterThan) return null;

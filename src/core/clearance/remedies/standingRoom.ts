@@ -8,7 +8,7 @@ import type { Plan } from '../../plan/schema/plan';
 import { footOf, STANDING_METRES, surfaceUnder } from '../../plan/surfaces';
 import { SHOULDER_METRES } from '../../plan/walkWays/hits';
 import { HEADROOM_METRES, obstaclesOn } from '../../plan/walkWays/obstacles';
-import { fromOutline, fromPiece } from '../../plan/walkWays/planar';
+import { boundsOf, fromOutline, fromPiece, mayMeet } from '../../plan/walkWays/planar';
 import { hypot } from '../../units/steadyMath';
 
 /** Round its foot nobody else's stands nearer than this: legs may reach between legs, metres. Source: common practice, no source */
@@ -55,10 +55,17 @@ function waysOf(plan: Plan): readonly Way[] {
     known = new WeakMap();
     WAYS.set(plan.setups, known);
   }
-  const found = known.get(plan.cast) ?? [...walkedWays(plan), ...cameraWays(plan)];
+  const found = known.get(plan.cast) ?? eachOnce([...walkedWays(plan), ...cameraWays(plan)]);
   known.set(plan.cast, found);
   return found;
 }
+
+/** Ways without those that lie where another does: most setups play what the plan plays. */
+const eachOnce = (ways: readonly Way[]): readonly Way[] => [
+  ...new Map(
+    ways.map((way) => [[...way.from, ...way.to, way.metres, way.isCamera].join(' '), way] as const),
+  ).values(),
+];
 
 function walkedWays(plan: Plan): readonly Way[] {
   return [plan, ...plan.setups.map((setup) => played(plan, setup))].flatMap((acted) =>
@@ -118,7 +125,10 @@ export function standingRoom(
   const own = plan.gear.find((gear) => gear.id === id);
   const obstacles = obstaclesOn(plan, [level.metres, level.metres])
     .filter(({ pieceId, kind }) => kind === 'solid' && pieceId !== id)
-    .map(({ outline }) => ({ outline, metres: Math.min(reach, fromOutline(outline, from, from)) }));
+    .map(({ outline }) => {
+      const metres = Math.min(reach, fromOutline(outline, from, from));
+      return { outline, metres, bounds: boundsOf(outline, metres) };
+    });
   const feet = plan.gear.flatMap((gear) => {
     const other = goesAlong.has(gear.id) || gear.kind === 'track' ? null : footOf(plan, gear.id);
     if (!other || Math.abs(other.metres - level.metres) > STANDING_METRES) return [];
@@ -131,14 +141,23 @@ export function standingRoom(
       : Math.abs(way.metres - level.metres) <= HEADROOM_METRES;
     if (!isHere) return [];
     const wanted = way.isCamera ? CAMERA_METRES : reach + SHOULDER_METRES;
-    return [{ ...way, wanted: Math.min(wanted, fromPiece(way.from, way.to, from)) }];
+    const metres = Math.min(wanted, fromPiece(way.from, way.to, from));
+    return [{ ...way, wanted: metres, bounds: boundsOf([way.from, way.to], metres) }];
   });
   return (spot) => {
-    const there = surfaceUnder(plan, spot);
-    if (there.id === null || Math.abs(there.metres - level.metres) > STANDING_METRES) return false;
     if (feet.some(({ spot: at, metres }) => hypot(at[0] - spot[0], at[1] - spot[1]) < metres - 1e-6))
       return false;
-    if (ways.some((way) => fromPiece(way.from, way.to, spot) < way.wanted - 1e-6)) return false;
-    return obstacles.every(({ outline, metres }) => fromOutline(outline, spot, spot) >= metres - 1e-6);
+    const isInTheWay = ways.some(
+      ({ from: a, to: b, wanted, bounds }) =>
+        mayMeet(spot, spot, bounds, 0) && fromPiece(a, b, spot) < wanted - 1e-6,
+    );
+    if (isInTheWay) return false;
+    const isAgainst = obstacles.some(
+      ({ outline, metres, bounds }) =>
+        mayMeet(spot, spot, bounds, 0) && !(fromOutline(outline, spot, spot) >= metres - 1e-6),
+    );
+    if (isAgainst) return false;
+    const there = surfaceUnder(plan, spot);
+    return there.id !== null && Math.abs(there.metres - level.metres) <= STANDING_METRES;
   };
 }

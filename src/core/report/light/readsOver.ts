@@ -1,4 +1,4 @@
-import { type ItemReads, readsInTheDark } from '../../light/readsInTheDark';
+import { type ItemReads, isLostAt, readsInTheDark } from '../../light/readsInTheDark';
 import { isEverLit, isLamp } from '../../plan/cues';
 import { itemOf } from '../../plan/items';
 import type { Plan } from '../../plan/schema/plan';
@@ -59,4 +59,15 @@ export function* readsOver(
     yield 0.8 + ((k + 1) / again.length) * 0.2;
   }
   return asked.flatMap(({ id }) => found.get(id) ?? []);
+}
+
+/**
+ * Whether what shows of an item in a setup may be lost in the dark: what `readsOver` says of it alone, asked of no more
+ * than settles it, in the pixels round it.
+ */
+export function mayBeLost(plan: Plan, setup: Setup, item: ItemReport): boolean {
+  if (!isLit(plan) || !isAsked(plan, item)) return false;
+  if (isLostAt(plan, setup, item.worstAtSeconds, item.id) !== true) return false;
+  const instants = [...new Set(item.spans.flatMap(instantsOf))];
+  return instants.every((seconds) => isLostAt(plan, setup, seconds, item.id) !== false);
 }

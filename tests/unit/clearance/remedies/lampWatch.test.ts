@@ -1,7 +1,8 @@
 import { expect, it } from 'vitest';
-import { LampWatch } from '../../../../src/core/clearance/remedies/lampOnSubject';
+import { keepsWithin, LampWatch } from '../../../../src/core/clearance/remedies/lampOnSubject';
 import { moveItem } from '../../../../src/core/plan/edits/moveItem';
 import type { Gear } from '../../../../src/core/plan/schema/gear';
+import { keyedFace, keyOn } from '../../../plans/keyedFace';
 import { standAt, stillRoof } from './remedied';
 
 const TIGHT = { levelStops: 0.2, angleDegrees: 3 };
@@ -24,4 +25,31 @@ it.each([
   const watch = new LampWatch(plan, plan.setups[0], 0.5);
   expect(watch.mayKeep(moveItem(plan, { id: 'stand', to: [4.5, -4] }), TIGHT)).toBe(isKept);
   expect(watch.mayKeepMoved(['lamp'], [4, 0], TIGHT)).toBe(isKept);
+});
+
+it('a lamp keeps wherever what it loses and how far it turns are within the tolerance', () => {
+  const wall: Gear = {
+    id: 'flag',
+    label: 'Flag',
+    kind: 'distro',
+    at: [1.2, 1, -1.5],
+    headingDegrees: 20,
+    size: [0.5, 1.2, 0.05],
+  };
+  const lit = keyedFace({
+    headingDegrees: 0,
+    gear: [...keyOn('lamp', [0, -3], [0, 0], 1), wall],
+    cameras: [{ id: 'one', label: 'One', at: [0, 4], headingDegrees: 0 }],
+  });
+  const watch = new LampWatch(lit, lit.setups[0], 0);
+  const counted = { true: 0, false: 0 };
+  for (let x = -2; x <= 2; x += 0.5)
+    for (let z = -5; z <= -1; z += 0.5)
+      for (const tolerance of [TIGHT, { levelStops: 1, angleDegrees: 20 }]) {
+        const moved = moveItem(lit, { id: 'lamp-stand', to: [x, z] });
+        const isKept = keepsWithin(watch.changes(moved), tolerance);
+        expect(watch.keeps(moved, tolerance), `${x}, ${z}`).toBe(isKept);
+        counted[`${isKept}`] += 1;
+      }
+  expect(Math.min(counted.true, counted.false)).toBeGreaterThan(3);
 });
