@@ -22,6 +22,8 @@ const NO_ROLES = ['', 'generic', 'none', 'presentation', 'GenericContainer'];
 
 /** Runs in the page: what has the focus, whether it can be seen there, and whether it shows that it has it. */
 function seenFocus(): Seen | null {
+  /** So many of its own parts are looked at. */
+  const MOST_INSIDE = 40;
   const here = document.activeElement;
   if (!here || here === document.body) return null;
   const marked = window as unknown as { stops?: Map<Element, number> };
@@ -70,12 +72,8 @@ function seenFocus(): Seen | null {
     if (element.hasAttribute('data-target'))
       return document.querySelector('.focus-ring, .chosen-ring') !== null;
     if (drawnOf(element) || drawnOf(element, '::after') || drawnOf(element, '::before')) return true;
-    const around = [
-      element,
-      element.parentElement,
-      element.parentElement?.parentElement,
-      ...element.children,
-    ];
+    const inside = [...element.querySelectorAll('*')].slice(0, MOST_INSIDE);
+    const around = [element, element.parentElement, element.parentElement?.parentElement, ...inside];
     const drawn = around.flatMap((each) => (each ? [each] : []));
     const look = (each: Element): string => {
       const style = getComputedStyle(each);

@@ -1,25 +1,29 @@
 import { placeInFrame } from '../../core/report/sentences';
 import type { ItemReport, SetupReport } from '../../core/report/types';
+import { concernOf } from './concerns';
 
 /** So many things are told one by one; a picture has more than anybody listens to. */
 const MOST_TOLD = 6;
 
-/** The cast first, from frame left to right; then the things, the largest first. */
+/** The cast first, from frame left to right; then the things, what should keep out before the rest, the largest first. */
 function inOrder(items: readonly ItemReport[]): readonly ItemReport[] {
   const cast = items.filter(({ kind }) => kind === 'performer');
   const things = items.filter(({ kind }) => kind !== 'performer');
   return [
     ...cast.toSorted((a, b) => (a.extent?.[0] ?? 0) - (b.extent?.[0] ?? 0)),
-    ...things.toSorted((a, b) => b.share - a.share),
+    ...things.toSorted((a, b) => weight(b) - weight(a)),
   ];
 }
+
+/** A share is 1 at most: what should keep out comes before all else. */
+const weight = (item: ItemReport): number => item.share + (concernOf(item) === null ? 0 : 1);
 
 const listed = (words: readonly string[], more: number): string =>
   [...words, ...(more > 0 ? [`${more} more`] : [])].join(', ');
 
 /**
- * What a frame holds, in words for whoever cannot see it: who is where, the largest things, and what is seen in a mirror
- * alone. `In frame: Vera in the left third, Nuno in the middle third, Pigeon loft at frame right, 5 more.`
+ * What a frame holds, in words for whoever cannot see it: who is where, what should keep out, the largest things, and what
+ * is seen in a mirror alone. `In frame: Vera in the left third, Nuno in the middle third, Pigeon loft at frame right, 5 more.`
  */
 export function inFrameWords({ items }: SetupReport): string {
   const shown = inOrder(items.filter(({ verdict }) => verdict === 'showing'));

@@ -33,9 +33,10 @@ describe('what an edit changed is said', () => {
 });
 
 describe('what a frame holds is told', () => {
-  test('the cast first, from left to right, then the largest things, then what a mirror has', () => {
+  test('the cast first, from left to right, then what should keep out, then the largest things, then what a mirror has', () => {
     const words = inFrameWords(
       setupReport(
+        itemReport({ id: 'Wall', wish: 'either', verdict: 'showing', share: 0.6 }),
         shows('Box', 0.01),
         itemReport({
           id: 'Loft',
@@ -51,7 +52,7 @@ describe('what a frame holds is told', () => {
       ),
     );
     expect(words).toBe(
-      'In frame: Vera in the left third, Nuno in the middle third, Loft at frame right, Box in frame. Seen in a mirror: Head 4.',
+      'In frame: Vera in the left third, Nuno in the middle third, Loft at frame right, Box in frame, Wall in frame. Seen in a mirror: Head 4.',
     );
   });
 
