@@ -3,11 +3,12 @@ import { REAL_MODELS } from '../plans/realModels';
 import { smallRoof } from '../unit/smallRoof';
 import { drop, dropPlan } from './dropping';
 import { openPage, screenshot } from './harness';
+import { onlyWorkers } from './onlyWorkers';
 import { brightness, framePicture, untilStill } from './picture';
 import { withoutDemo } from './withoutDemo';
 
 test('a model with a picture on it is drawn in the frame', async () => {
-  const page = await openPage({ width: 1000, height: 640, before: withoutDemo });
+  const page = await openPage({ width: 1000, height: 640, before: [withoutDemo, onlyWorkers('model')] });
   const roof = smallRoof();
   await dropPlan(page, roof);
   await untilStill(page);

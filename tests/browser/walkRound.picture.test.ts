@@ -11,6 +11,7 @@ import { dropPlan } from './dropping';
 import { openPage, type PageOptions, screenshot } from './harness';
 import { brightness, framePicture, untilStill } from './picture';
 import { withoutDemo } from './withoutDemo';
+import { withoutReports } from './withoutReports';
 
 type Place = readonly [number, number, number];
 interface Spot {
@@ -22,7 +23,12 @@ const plan = smallRoof();
 const STAND = 'stand-out';
 
 async function openRoof(opened: Plan, options: PageOptions = {}): Promise<Page> {
-  const page = await openPage({ width: 1000, height: 640, before: withoutDemo, ...options });
+  const page = await openPage({
+    width: 1000,
+    height: 640,
+    before: [withoutDemo, withoutReports],
+    ...options,
+  });
   await show(page, opened);
   await page.getByText('walk round', { exact: true }).click();
   await page.getByRole('button', { name: 'Look from above' }).click();
