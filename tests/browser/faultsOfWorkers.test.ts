@@ -92,7 +92,7 @@ test(
     // Killed while it is waited for.
     hang(page);
     await edit();
-    await page.getByRole('progressbar', { name: 'Reading the night' }).waitFor();
+    await page.locator('.reading').waitFor();
     await kill(page, 'out of memory');
     await said.filter({ hasText: 'The report could not be made: out of memory' }).waitFor();
     await screenshot(page, 'report-killed');
