@@ -1,0 +1,43 @@
+import { expect, test } from 'vitest';
+import { hardNamed } from '../plans/longNames';
+import { DEMO, readPlan } from '../plans/readPlan';
+import { DESK_VIEWS, showView } from './deskViews';
+import { dropPlan } from './dropping';
+import { openPage, screenshot } from './harness';
+import { clippedWords, sidewaysScrolls } from './measured';
+import { withoutDemo } from './withoutDemo';
+import { withoutPicture } from './withoutPicture';
+
+const plan = hardNamed(readPlan(DEMO));
+
+test('the longest names, in one word and from right to left, stay in their room on every sheet, on the roof and in the frame', async () => {
+  const page = await openPage({ width: 1440, height: 900, before: [withoutPicture, withoutDemo] });
+  await dropPlan(page, plan);
+  await page.locator('.strip .card svg[role="img"]').first().waitFor({ timeout: 240_000 });
+  for (const view of DESK_VIEWS) {
+    const name = view.filter(Boolean).join(', ');
+    await showView(page, view);
+    expect(await clippedWords(page), name).toEqual([]);
+    expect(await sidewaysScrolls(page, '.coverage-scroll, .timeline'), name).toEqual([]);
+  }
+  await showView(page, ['frames', 'findings']);
+  // Lettering on the roof and in the frame lies within the drawing, and no name takes half of it.
+  for (const [drawing, share] of [
+    ['.sheet-drawing', 0.5],
+    ['.picture > svg', 0.6],
+  ] as const) {
+    const outside = await page
+      .locator(drawing)
+      .first()
+      .evaluate((svg, most) => {
+        const pane = svg.getBoundingClientRect();
+        return [...svg.querySelectorAll('text')].flatMap((each) => {
+          const { left, right, width } = each.getBoundingClientRect();
+          const isOut = left < pane.left - 2 || right > pane.right + 2 || width > most * pane.width;
+          return isOut && width > 0 ? [`${each.textContent}: ${left} to ${right}`] : [];
+        });
+      }, share);
+    expect(outside, drawing).toEqual([]);
+  }
+  await screenshot(page, 'desk-hard-names');
+}, 600_000);
