@@ -3,6 +3,7 @@ import { PNG } from 'pngjs';
 import { expect, test } from 'vitest';
 import { openPage, screenshot } from './harness';
 import { brightness, style, untilStill } from './picture';
+import { withoutReports } from './withoutReports';
 
 /** Without a graphics card a page may take its time. */
 const PATIENT = { timeout: 240_000 };
@@ -30,7 +31,7 @@ const apart = (a: readonly number[], b: readonly number[]): number =>
 test(
   'four panes each show their own setup, as it is seen alone, and nothing is drawn once they rest',
   async () => {
-    const page = await openPage({ width: 1000, height: 640 });
+    const page = await openPage({ width: 1000, height: 640, before: withoutReports });
     await style(page, '.picture svg, .pane-choose, .toast, .hint { opacity: 0 !important }');
     await page.getByRole('button', { name: 'four up' }).click();
     await untilStill(page);

@@ -12,6 +12,7 @@ import { dropPlan } from './dropping';
 import { openPage, screenshot } from './harness';
 import { brightMiddle, brightness, framePicture, meanBrightness, untilStill } from './picture';
 import { withoutDemo } from './withoutDemo';
+import { withoutReports } from './withoutReports';
 
 async function openPlan(page: Page, plan: Plan): Promise<void> {
   await dropPlan(page, plan);
@@ -28,7 +29,7 @@ function lanternPlace(plan: Plan, seconds: number): { readonly x: number; readon
 }
 
 test('the demo is a lit night: neither black nor washed out, its bulbs bright, and nothing is drawn while nothing changes', async () => {
-  const page = await openPage({ width: 1440, height: 900 });
+  const page = await openPage({ width: 1440, height: 900, before: withoutReports });
   const frames = await untilStill(page);
   expect(frames).toBeGreaterThan(0);
   await screenshot(page, 'scene-demo');
@@ -55,7 +56,7 @@ test('the demo is a lit night: neither black nor washed out, its bulbs bright, a
 });
 
 test('what core/optics projects is where the picture shows it, over a move, through a rolled camera, with distortion too', async () => {
-  const page = await openPage({ width: 1000, height: 640, before: withoutDemo });
+  const page = await openPage({ width: 1000, height: 640, before: [withoutDemo, withoutReports] });
   for (const distortion of [null, { k1: -0.18, k2: 0.03, k3: 0, p1: 0.004, p2: -0.003 }]) {
     const plan = lanternPlan(distortion);
     await openPlan(page, plan);
@@ -77,7 +78,7 @@ test('what core/optics projects is where the picture shows it, over a move, thro
 });
 
 test('the walk-round is drawn beside the frame and turns by the arrow keys; a card that drops the picture says so, and it comes back', async () => {
-  const page = await openPage({ width: 1000, height: 640, before: withoutDemo });
+  const page = await openPage({ width: 1000, height: 640, before: [withoutDemo, withoutReports] });
   await openPlan(page, smallRoof());
   await page.getByText('walk round', { exact: true }).click();
   const walk = page.getByRole('region', { name: 'Walk round the roof' });
