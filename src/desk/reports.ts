@@ -175,6 +175,9 @@ export function startReports(): void {
 
   planStore.subscribe((state, before) => {
     if (state.plan === before.plan) return;
+    // An edit keeps what was found until it is found anew; another plan has nothing of it.
+    if (state.documentNumber !== before.documentNumber)
+      reportStore.setState({ night: null, forPlan: null, partial: new Map(), partialFor: null, live: null });
     askInstant();
     askNight();
   });

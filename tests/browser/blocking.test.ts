@@ -113,6 +113,7 @@ test('by mouse: marks, holds, beats, spans and cues are dragged, each one step, 
   // By its key: what is being read may push the panel along between a press and its release.
   await panel(page).getByRole('button', { name: 'Add a cue at the playhead' }).press('Enter');
   await thing(page, 'cue sign 0').waitFor();
+  await thing(page, 'cue sign 0').scrollIntoViewIfNeeded();
   await dragTo(page, 'cue sign 0', 18.2);
   await eventually(async () => cuesOf(await keptPlan(page), 'sign')).toEqual([
     { atSeconds: 0, beat: 'face', dim: 0, fadeSeconds: 2 },

@@ -75,8 +75,6 @@ test('the second backlight, dragged until its sentence says clear, is clear on t
     .waitFor({ state: 'detached', timeout: NIGHT_MS });
   expect(await answer.textContent()).toContain('clear in all setups');
   await screenshot(page, 'job-cleared');
-  const said = Number(/(\d+\.\d)/.exec((await answer.textContent()) ?? '')?.[1]);
-
   const report = commandLineReport(await savedText(page));
   const margins: number[] = [];
   for (const setup of report.setups) {
@@ -87,6 +85,8 @@ test('the second backlight, dragged until its sentence says clear, is clear on t
     }
   }
   expect(margins.length).toBeGreaterThan(3);
-  expect(said).toBeCloseTo(Math.min(...margins), 0);
-  expect(Math.abs(said - Math.min(...margins))).toBeLessThanOrEqual(0.0501);
+  // What is said follows the reading of all setups, to a tenth of a metre.
+  const off = async (): Promise<number> =>
+    Math.abs(Number(/(\d+\.\d)/.exec((await answer.textContent()) ?? '')?.[1]) - Math.min(...margins));
+  await expect.poll(off, { timeout: NIGHT_MS }).toBeLessThanOrEqual(0.0501);
 }, 300_000);

@@ -5,6 +5,7 @@ import { seriousViolations } from './axe';
 import { openPage, screenshot } from './harness';
 import { openPlan, withPlainFiles } from './plainFiles';
 import { withoutPicture } from './withoutPicture';
+import { withoutReports } from './withoutReports';
 
 const DESK = { width: 1440, height: 900 };
 const view = (page: Page, name: string): Promise<void> =>
@@ -71,4 +72,14 @@ test('a dolly goes alongside two who walk a metre and a half apart: the 65 holds
   await screenshot(page, 'lens-test');
   await distance.getByRole('button', { name: 'Move it there' }).click();
   await expect.poll(() => onCamera(page)).toBe('65\u00a0mm');
+});
+
+test('where no worker starts, the lens test and the distance test each say so', async () => {
+  const page = await openPage({ ...DESK, before: [withoutPicture, withoutReports] });
+  await view(page, 'lens test');
+  await page.getByText('The lens test could not be made: left out of this test').waitFor();
+  await page
+    .getByRole('region', { name: 'Distance test' })
+    .getByText('What shows from there could not be read: left out of this test')
+    .waitFor();
 });

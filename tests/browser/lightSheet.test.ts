@@ -119,7 +119,7 @@ test(
     await sheet(page)
       .getByText(/^Key: Head 1\./)
       .waitFor();
-    expect(await keptDim(page, '1')).toBe(0.05);
+    await expect.poll(() => keptDim(page, '1'), PATIENT).toBe(0.05);
 
     // Who reads feet reads footcandles.
     await page.getByRole('button', { name: 'ft-in', exact: true }).click();

@@ -62,6 +62,7 @@ test('a plan of 2,000 items, 200 setups and 30 performers opens, is edited by ke
 
   // The findings of the setup that is looked at come first, while the others are counted.
   await reading(page).waitFor();
+  expect(await page.locator('.reading[role="alert"]').count()).toBe(0);
   await page.locator('.strip [aria-current="true"] .say .v').waitFor();
   await eventually(async () => Number(await reading(page).getAttribute('value'))).toBeGreaterThan(0);
   await stopButton(page).click();

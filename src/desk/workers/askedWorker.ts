@@ -12,8 +12,8 @@ export class WorkerEnded extends Error {
 
 /** How often a worker that is waited for is asked whether it hears, milliseconds. */
 const LOOK_MS = 1000;
-/** So many looks without a word are told. By eye, no source: twice what the longest single step of a large plan takes. */
-const SILENT_LOOKS = 20;
+/** So many looks without a word are told. By eye, no source: a step of the largest plans takes half of it on a busy machine. */
+const SILENT_LOOKS = 60;
 
 /** How a worker that does not hear any more is noticed. */
 export interface Listening<Api> {
@@ -104,6 +104,8 @@ export class AskedWorker<Api> {
     };
     worker.addEventListener('error', fail);
     worker.addEventListener('messageerror', fail);
+    // Whatever it says, it is there.
+    worker.addEventListener('message', () => this.#speak());
     const api = wrap<Api>(worker);
     this.#end = { worker, api, line: this.lineTo(api) };
     return this.#end;

@@ -27,6 +27,19 @@ const LETTERED_APART = 0.14;
 /** Performers' lines, told apart without a colour. */
 const DASHES = ['none', '6 3', '1.5 3', '9 3 1.5 3'];
 
+/** So many names have room beside the bar. */
+const MOST_NAMED = Math.floor((BAR_HEIGHT - 14) / LETTERING) + 1;
+
+/** The lines that are named: of many, those that end nearest to a height, in their own order. */
+function nearestTo<Line extends { readonly y: number }>(
+  height: number,
+  lines: readonly Line[],
+): readonly Line[] {
+  if (lines.length <= MOST_NAMED) return lines;
+  const near = lines.toSorted((a, b) => Math.abs(a.y - height) - Math.abs(b.y - height)).slice(0, MOST_NAMED);
+  return lines.filter((line) => near.includes(line));
+}
+
 /** The reading at an instant of the clock, drawn only while somebody asks for it. */
 function Reading({ setup, seconds }: { readonly setup: Setup; readonly seconds: number | null }) {
   const plan = useLivePlan();
@@ -61,8 +74,9 @@ export function FocusBar(props: { readonly setup: Setup; readonly from: number; 
   const marks = letteredRacks(racks, [from, to], LETTERED_APART);
   const xOf = (seconds: number): number =>
     ((Math.min(to, Math.max(from, seconds)) - from) / (to - from)) * BAR_WIDTH;
+  const named = nearestTo(last.focusMetres === null ? BAR_HEIGHT / 2 : scale.yOf(last.focusMetres), lines);
   const heights = spread(
-    lines.map(({ y }) => y),
+    named.map(({ y }) => y),
     LETTERING,
     5,
     BAR_HEIGHT - 9,
@@ -142,7 +156,7 @@ export function FocusBar(props: { readonly setup: Setup; readonly from: number; 
         </span>
       ) : null}
       <span className="focus-names" aria-hidden="true">
-        {lines.map(({ id, label, index }, k) => (
+        {named.map(({ id, label, index }, k) => (
           <i key={id} style={{ top: `${(heights[k] / BAR_HEIGHT) * 100}%` }}>
             <svg viewBox="0 0 22 4" aria-hidden="true">
               <path d="M0 2H22" strokeDasharray={DASHES[index % DASHES.length]} />

@@ -20,7 +20,7 @@ export function Reading() {
   const trouble = useReports((state) => state.trouble);
   const silent = useReports((state) => state.silent);
   if (trouble !== null) return <Trouble sentence={trouble} />;
-  if (silent) return <Trouble sentence="The report has not answered for 20 seconds. The plan is safe." />;
+  if (silent) return <Trouble sentence="The report has not answered for a minute. The plan is safe." />;
   if (!reading)
     return stopped ? (
       <p className="reading q">The reading was stopped. The next change reads again.</p>

@@ -10,6 +10,7 @@ import { useLive, useSession } from '../../../desk/hooks';
 import { tryMoved } from '../../../desk/lensTest';
 import { proposalStore } from '../../../desk/lensTestProposal';
 import { liveStore } from '../../../desk/liveStore';
+import { reasonOf } from '../../../desk/reasonOf';
 import { SelectField } from '../../parts/Field';
 import { LengthField } from '../../parts/LengthField';
 import { useReportOverSpan } from '../../report/useSetupReports';
@@ -19,18 +20,46 @@ import { findingsWords, reframingWords } from './words';
 /** Farther than this the background is the sky, metres. */
 const FARTHEST_BEHIND = 5000;
 
+/** What a setup would see, or why that could not be read. */
+interface Seen {
+  readonly setup: Setup;
+  readonly report: SetupReport | null;
+  readonly trouble: string | null;
+}
+
 /** What the setup would see from the other place over its move; null until it is known. */
-function useMovedReport(plan: Plan, setup: Setup | null): SetupReport | null {
-  const [known, setKnown] = useState<{ readonly setup: Setup; readonly report: SetupReport } | null>(null);
+function useMovedReport(plan: Plan, setup: Setup | null): Seen | null {
+  const [known, setKnown] = useState<Seen | null>(null);
   useEffect(() => {
     if (!setup) return;
     const waiting = new AbortController();
-    void tryMoved(plan, setup, waiting.signal).then((trial) => {
-      if (trial && !waiting.signal.aborted) setKnown({ setup, report: trial.report });
-    });
+    const tell = (seen: Omit<Seen, 'setup'>): void => {
+      if (!waiting.signal.aborted) setKnown({ setup, ...seen });
+    };
+    tryMoved(plan, setup, waiting.signal).then(
+      (trial) => {
+        if (trial) tell({ report: trial.report, trouble: null });
+      },
+      (error: unknown) => tell({ report: null, trouble: reasonOf(error) }),
+    );
     return () => waiting.abort();
   }, [plan, setup]);
-  return known && known.setup === setup ? known.report : null;
+  return known && known.setup === setup ? known : null;
+}
+
+/** What more or less shows from there, as far as it is known. */
+function FromThere({ before, after }: { readonly before: SetupReport | null; readonly after: Seen | null }) {
+  if (after && after.trouble !== null)
+    return (
+      <p className="err" role="alert">
+        What shows from there could not be read: {after.trouble}
+      </p>
+    );
+  return (
+    <p className="q" aria-live="polite">
+      {before && after?.report ? findingsWords(before, after.report) : 'What shows from there is being read.'}
+    </p>
+  );
 }
 
 /** The same framing on another lens: where the camera stands for it, and what that does. */
@@ -146,9 +175,7 @@ export function DistanceTest(props: {
             {reframingWords(found, who.label, towardsWhat(plan, way.from, way.to), lengths)}
           </p>
           {found.why === null ? (
-            <p className="q" aria-live="polite">
-              {before && after ? findingsWords(before, after) : 'What shows from there is being read.'}
-            </p>
+            <FromThere before={before} after={after} />
           ) : (
             <p className="err" role="alert">
               {found.why}
