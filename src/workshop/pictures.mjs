@@ -12,6 +12,7 @@ import { install } from './install.mjs';
  * @property {'night' | 'day'} theme
  * @property {readonly [number, number]} size of the window, CSS pixels
  * @property {boolean} [phone] touch, and two pixels for each of the page's
+ * @property {boolean} [crew] of the crew sheet that the demo's link opens, not of the desk
  * @property {(page: Page) => Promise<void>} [before] what is done on the page first
  */
 
@@ -43,7 +44,60 @@ const SHOTS = [
     before: (page) => page.getByText('walk round', { exact: true }).click(),
   },
   { name: 'phone-night', theme: 'night', size: [390, 844], phone: true },
+  { name: 'blocking', theme: 'day', size: [1440, 900], before: (page) => sheet(page, 'Blocking') },
+  { name: 'light', theme: 'day', size: [1440, 900], before: (page) => sheet(page, 'Light') },
+  { name: 'night', theme: 'day', size: [1440, 900], before: (page) => sheet(page, 'Night') },
+  {
+    name: 'remedies',
+    theme: 'day',
+    size: [1440, 900],
+    before: async (page) => {
+      await page.getByLabel('Reading the night').waitFor({ state: 'detached' });
+      await page.locator('.strip .card').nth(1).click();
+      await page.locator('.findings button[aria-expanded]', { hasText: 'Sandbag 2' }).click();
+      await page.locator('.remedy-list > li').first().waitFor();
+    },
+  },
+  {
+    name: 'clear-ground',
+    theme: 'day',
+    size: [1440, 900],
+    before: async (page) => {
+      await page.getByRole('button', { name: 'clear ground', exact: true }).click();
+      await page.getByText('no sign: it shows', { exact: true }).waitFor();
+    },
+  },
+  {
+    name: 'crew-setups',
+    theme: 'night',
+    size: [390, 844],
+    crew: true,
+    before: (page) => page.locator('.crew-card .crew-picture img').first().waitFor(),
+  },
+  {
+    name: 'crew-stand',
+    theme: 'night',
+    size: [390, 844],
+    crew: true,
+    before: async (page) => {
+      await page.getByRole('button', { name: 'Overhead' }).click();
+      await page.getByRole('button', { name: 'List', exact: true }).click();
+      await page
+        .getByRole('list', { name: 'On the roof' })
+        .getByRole('button', { name: /^Lamp stand 1/ })
+        .click();
+      await page.locator('.crew-chosen').click();
+      await page.getByRole('article', { name: 'Lamp stand 1' }).waitFor();
+    },
+  },
 ];
+
+/**
+ * Turns to a sheet of the desk.
+ * @param {Page} page
+ * @param {string} name
+ */
+const sheet = (page, name) => page.getByRole('tab', { name: new RegExp(name) }).click();
 
 install();
 const executablePath = findOrInstallChromium();
@@ -58,7 +112,11 @@ const address = server.resolvedUrls?.local[0];
 if (!address) throw new Error('the preview server told no address');
 const browser = await chromium.launch({ executablePath, args: FLAGS });
 mkdirSync(PICTURES, { recursive: true });
-for (const shot of SHOTS) console.log(await take(shot, address));
+/** Pieces of names choose pictures; without any, all are taken. */
+const asked = process.argv.slice(2);
+const chosen = SHOTS.filter(({ name }) => asked.length === 0 || asked.some((piece) => name.includes(piece)));
+const link = chosen.some(({ crew }) => crew) ? await linkOfDemo(address) : '';
+for (const shot of chosen) console.log(await take(shot, shot.crew ? link : address));
 await browser.close();
 await server.close();
 
@@ -68,7 +126,11 @@ await server.close();
  * @param {string} home
  * @returns {Promise<string>} the picture's path
  */
-async function take({ name, theme, size: [width, height], phone = false, before }, home) {
+async function take(
+  { name, theme, size: [width, height], phone: isPhone = false, crew = false, before },
+  home,
+) {
+  const phone = isPhone || crew;
   const context = await browser.newContext({
     viewport: { width, height },
     colorScheme: theme === 'day' ? 'light' : 'dark',
@@ -83,15 +145,39 @@ async function take({ name, theme, size: [width, height], phone = false, before 
   const page = await context.newPage();
   await page.goto(home, { waitUntil: 'commit' });
   await page.locator('html[data-ready="true"]').waitFor({ state: 'attached' });
-  await page.getByLabel('Time in the move').fill(TELLING_SECONDS);
+  if (!crew) {
+    const hints = page.getByRole('button', { name: 'No more', exact: true });
+    if (!phone && (await hints.isVisible())) await hints.click();
+    await page.getByLabel('Time in the move').fill(TELLING_SECONDS);
+  }
   await before?.(page);
-  await page.locator('.strip .say', { hasText: 'being read' }).first().waitFor({ state: 'detached' });
-  await page.getByLabel('Reading the night').waitFor({ state: 'detached' });
-  await untilStill(page);
+  if (!crew) {
+    await page.locator('.strip .say', { hasText: 'being read' }).first().waitFor({ state: 'detached' });
+    await page.getByLabel('Reading the night').waitFor({ state: 'detached' });
+    await untilStill(page);
+  }
   const path = join(PICTURES, `${name}.png`);
   await page.screenshot({ path });
   await context.close();
   return path;
+}
+
+/**
+ * The link that the desk makes of the demo.
+ * @param {string} home
+ * @returns {Promise<string>} the whole address
+ */
+async function linkOfDemo(home) {
+  const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
+  context.setDefaultTimeout(PATIENCE_MS);
+  const page = await context.newPage();
+  await page.goto(home, { waitUntil: 'commit' });
+  await page.locator('html[data-ready="true"]').waitFor({ state: 'attached' });
+  await sheet(page, 'Crew');
+  await page.getByRole('button', { name: 'Make the link' }).click();
+  const made = await page.getByLabel('The link', { exact: true }).inputValue();
+  await context.close();
+  return made;
 }
 
 /**
