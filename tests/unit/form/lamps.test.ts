@@ -107,6 +107,26 @@ describe('modifiers', () => {
     }
   });
 
+  test('a grid and a snoot narrow the beam, and barn doors leave it', () => {
+    const bare = lampsAt(planOf([STAND, HEAD]), 0)[0];
+    const wide = { ...spot, beamDegrees: 90, fieldDegrees: 120 };
+    const plan = planOf([STAND, HEAD]);
+    const wideWith = (modifier?: 'grid' | 'snoot') => {
+      const gear = [STAND, { ...HEAD, ...(modifier && { modifier }) }];
+      return lampsAt({ ...plan, gear, kit: { ...plan.kit, heads: [wide] } }, 0)[0];
+    };
+    expect(wideWith().beamDegrees).toBe(90);
+    for (const modifier of ['grid', 'snoot'] as const) {
+      expect(wideWith(modifier).beamDegrees).toBeLessThan(wideWith().beamDegrees);
+      expect(wideWith(modifier).fieldDegrees).toBeLessThan(wideWith().fieldDegrees);
+    }
+    expect(lampWith('barn doors')).toMatchObject({
+      beamDegrees: bare.beamDegrees,
+      fieldDegrees: bare.fieldDegrees,
+      peakCandela: bare.peakCandela,
+    });
+  });
+
   test('spread a softbox as a diffuse area and a lantern all round', () => {
     expect(lampWith('softbox').peakCandela).toBeCloseTo((fluxLumens(spot) * 0.5) / Math.PI, 6);
     expect(lampWith('lantern').beamDegrees).toBe(360);

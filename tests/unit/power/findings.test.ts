@@ -174,7 +174,7 @@ test('a box takes no more through its inlet than that is good for, and legs that
   expect(said(on, 'balance')[0]).toMatch(/^said: The legs of Genny carry 17\.0 A and 0 A/);
 });
 
-test('wet ground under plugs and cables, and somebody who walks over one', () => {
+test('wet ground under plugs and cables', () => {
   const wet = {
     ground: {
       surface: 'concrete',
@@ -216,4 +216,20 @@ test('with everything fed and nothing over, one sentence holds; cautions are alw
   expect(said(on, 'whole')[0]).toMatch(/^holds: The one load that is plugged in has power/);
   expect(said(on, 'caution').join(' ')).toContain('a licensed electrician decide');
   expect(said([], 'caution')).toEqual([]);
+});
+
+test('lamps that are switched on together are warned of on a generator that feeds more than two', () => {
+  const on = (count: number) =>
+    said(
+      [
+        generator('Genny'),
+        ...Array.from({ length: count }, (_, k) => [
+          lamp(`Head-${k}`),
+          cable(`Cord-${k}`, 'Genny', `Head-${k}`),
+        ]).flat(),
+      ],
+      'generator',
+    ).filter((sentence) => sentence.includes('Switch them on one after another.'));
+  expect(on(2)).toEqual([]);
+  expect(on(3)).toHaveLength(1);
 });
