@@ -97,19 +97,24 @@ const PLAYING_REST_MS = 200;
  */
 async function readInstant(worker: ReportWorker, asked: Instant, isLatest: () => boolean): Promise<void> {
   const { plan, seconds, all } = asked;
+  const { documentNumber } = planStore.getState();
+  // A late answer serves a drag, but not another plan, whose setups may have the same ids.
+  const keep = (fresh: SetupReport): void => {
+    if (planStore.getState().documentNumber === documentNumber) keepInstant(plan, fresh);
+  };
   const [chosen, ...others] = chosenFirst(plan);
   if (chosen === undefined) {
     reportStore.setState({ live: [] });
     return;
   }
   const own = await worker.read(plan, chosen, seconds);
-  if (own) keepInstant(plan, own);
+  if (own) keep(own);
   if (liveStore.getState().playing) await new Promise((resolve) => setTimeout(resolve, PLAYING_REST_MS));
   if (!all) return;
   for (let count = 0; count < others.length; count += 1) {
     const next = await worker.read(plan, others[served % others.length] ?? chosen, seconds);
     served += 1;
-    if (next) keepInstant(plan, next);
+    if (next) keep(next);
     if (!isLatest()) return;
   }
 }

@@ -32,8 +32,8 @@ export const tableFault = (
   sentence: `Line ${line}${column === null ? '' : `, ${column}`}: found ${found}, expected ${expected}.`,
 });
 
-/** More than a kit of the allowed size takes: letters of a table, and its rows, the one with the names among them. */
-export const TABLE_LIMITS = { letters: 8 * 1024 * 1024, rows: 2000 } as const;
+/** As much as a kit of the allowed size takes: letters of a table, and its rows, a hundred bodies with forty gate modes each and the row of names. */
+export const TABLE_LIMITS = { letters: 8 * 1024 * 1024, rows: 100 * 40 + 1 } as const;
 
 const SEPARATORS = [',', ';', '\t'] as const;
 /** What a spreadsheet would run, and what guards it; the guard is doubled before what begins with it. */

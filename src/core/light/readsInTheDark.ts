@@ -328,18 +328,14 @@ export function readsInTheDark(
 }
 
 /**
- * Whether no part of an item reads there that shows: what `readsInTheDark` says of it, asked part by part, the largest
- * first, until one reads, and looked at nowhere but round the item. Null where none shows.
+ * Whether no part of an item reads there that shows: what `readsInTheDark` says of it, asked part by part in the
+ * same order, until one reads, and looked at nowhere but round the item. Null where none shows.
  */
 export function isLostAt(plan: Plan, setup: Setup, seconds: number, itemId: string): boolean | null {
   return inScenery(plan, setup, seconds, darkOf(plan), [itemId], 'at the items', (scenery, items) => {
     const { seen } = scenery;
     const pixels = pixelsByPart(seen, items);
-    const sizeOf = (parts: readonly StagePart[]): number =>
-      parts.reduce((sum, { index }) => sum + seen.direct.partPixels[index], 0);
-    const named = [...items]
-      .flatMap((item) => [...shownParts(seen, item).values()])
-      .sort((a, b) => sizeOf(b) - sizeOf(a));
+    const named = [...items].flatMap((item) => [...shownParts(seen, item).values()]);
     let shows = false;
     for (const parts of named) {
       const brightness = brightnessOf(scenery, parts, pixels);

@@ -157,7 +157,8 @@ export function RenderDriver() {
       const isBusy = driver.paintings !== before || performance.now() < thumbsAt.current;
       if (isBusy) wakeLater(invalidate, thumbsAt.current);
       else if (wantsThumbs && driver.printNextThumb(moment, thumbElements)) invalidate();
-      else if (drawNextStill((still) => driver.printStill(still, quality, shows))) invalidate();
+      else if (drawNextStill((still) => driver.printStill(still, QUALITIES[pictureQuality], shows)))
+        invalidate();
     }
     // What tests and a worried battery can read: both stand still while nothing changes.
     frames.current += 1;

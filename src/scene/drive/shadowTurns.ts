@@ -57,7 +57,7 @@ export class ShadowTurns {
     const waiting = [...all.slice(from), ...all.slice(0, from)].filter(
       (each) => this.stale.has(each) && !this.mustNow(each),
     );
-    const chosen = waiting.slice(0, Math.max(0, most - now.length));
+    const chosen = waiting.slice(0, Math.max(1, most - now.length));
     this.last = chosen.at(-1) ?? this.last;
     return [...now, ...chosen];
   }

@@ -35,7 +35,7 @@ export interface Moment {
   readonly pixelRatio: number;
   /** While a move plays, the number of the frame: mirrors and shadows take turns, and are late. Null at rest. */
   readonly turn: number | null;
-  /** Whether frames come late though pictures are drawn coarser: then shadows take turns one by one. */
+  /** Whether pictures are drawn coarser since frames came late: then shadows take turns one by one. */
   readonly isStrained: boolean;
 }
 

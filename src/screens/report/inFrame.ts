@@ -23,7 +23,7 @@ const listed = (words: readonly string[], more: number): string =>
 
 /**
  * What a frame holds, in words for whoever cannot see it: who is where, what should keep out, the largest things, and what
- * is seen in a mirror alone. `In frame: Vera in the left third, Nuno in the middle third, Pigeon loft at frame right, 5 more.`
+ * is seen in a reflection alone. `In frame: Vera in the left third, Nuno in the middle third, Pigeon loft at frame right, 5 more.`
  */
 export function inFrameWords({ items }: SetupReport): string {
   const shown = inOrder(items.filter(({ verdict }) => verdict === 'showing'));
@@ -40,6 +40,6 @@ export function inFrameWords({ items }: SetupReport): string {
       : `In frame: ${listed(told, shown.length - told.length)}.`,
     ...(mirrored.length === 0
       ? []
-      : [`Seen in a mirror: ${listed(reflected, mirrored.length - reflected.length)}.`]),
+      : [`Only in a reflection: ${listed(reflected, mirrored.length - reflected.length)}.`]),
   ].join(' ');
 }

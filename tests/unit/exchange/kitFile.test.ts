@@ -23,15 +23,31 @@ test('a broken row is named by its line and column, and the others are read', ()
 
 test('more rows than a kit may have are not read one by one', () => {
   const rows = (count: number): string => `a,40,1,1.4,22,0.4,46\n`.repeat(count);
-  expect(readLensesCsv(`${HEAD}\n${rows(1999)}`).entries).toHaveLength(1999);
+  expect(readLensesCsv(`${HEAD}\n${rows(4000)}`).entries).toHaveLength(4000);
   const { entries, faults } = readLensesCsv(`${HEAD}\n${rows(500_000)}`);
   expect(entries).toEqual([]);
   expect(faults.map(({ sentence }) => sentence)).toEqual([
     'Line 1: found 10500078 letters, expected a table of at most 8388608.',
   ]);
-  expect(readLensesCsv(`${HEAD}\n${rows(2000)}`).faults.map(({ sentence }) => sentence)).toEqual([
-    'Line 2001: found one row more, expected a table of at most 2000 rows.',
+  expect(readLensesCsv(`${HEAD}\n${rows(4001)}`).faults.map(({ sentence }) => sentence)).toEqual([
+    'Line 4002: found one row more, expected a table of at most 4001 rows.',
   ]);
+});
+
+test('the largest kit of bodies comes back from its table', () => {
+  const [body] = BODIES;
+  const modes = Array.from({ length: 40 }, (_, k) => ({
+    ...body.modes[0],
+    id: `mode-${k}`,
+    label: `Mode ${k}`,
+  }));
+  const largest = Array.from({ length: 100 }, (_, k) => ({
+    ...body,
+    id: `body-${k}`,
+    label: `Body ${k}`,
+    modes,
+  }));
+  expect(readBodiesCsv(bodiesCsv(largest))).toEqual({ entries: largest, faults: [] });
 });
 
 test('semicolons with decimal commas, as some spreadsheets write them, are read', () => {

@@ -6,7 +6,7 @@ import type { Anchor } from './anchor';
 
 /** A common tape ends here; beyond, each metre counts double. Source: common practice, no source */
 const TAPE_METRES = 15;
-/** What no tape may cost, metres: one of 60 m. Source: common practice, no source */
+/** What no tape may cost, metres: one of 60 m from a corner that stays. Source: common practice, no source */
 const MOST_COST = 105;
 /** What the first tapes that are tried may cost, metres; then twice as much, and so on. */
 const FIRST_COST = 8;
@@ -42,7 +42,7 @@ export class NearAnchors {
       const next: { readonly anchor: Anchor; readonly place: number; readonly cost: number }[] = [];
       this.squares.every(at, at, most, ({ anchor, place }) => {
         const cost = costOf(anchor, at);
-        if (cost > least && cost <= most) next.push({ anchor, place, cost });
+        if (cost > least && cost <= Math.min(most, MOST_COST)) next.push({ anchor, place, cost });
         return true;
       });
       next.sort((a, b) => a.cost - b.cost || a.place - b.place);

@@ -50,7 +50,6 @@ const WORDS: Readonly<Record<string, string>> = {
   holdSeconds: 'holds for',
   before: 'before the lamp',
   shows: 'let show',
-  metres: 'margin',
   frameWidths: 'margin in frame widths',
   topMetres: 'top',
   baseMetres: 'foot',
@@ -60,6 +59,14 @@ const WORDS: Readonly<Record<string, string>> = {
   rect: 'left, top, right, bottom',
   aim: 'aimed at',
   delivery: 'aspect ratio',
+};
+
+/** Fields that are called otherwise in what they lie in. */
+const WORDS_IN: Readonly<Record<string, string>> = {
+  'safety.metres': 'margin',
+  'reading.metres': 'metered from',
+  'sway.metres': 'farthest off',
+  'sway.degrees': 'farthest turned',
 };
 
 /** What a field is called: its name in small letters, without the unit. */
@@ -214,7 +221,8 @@ export function changesOf(
     if (!isPlace) {
       const [own, other] = [(mine ?? {}) as Fields, (theirs ?? {}) as Fields];
       return [...new Set([...Object.keys(own), ...Object.keys(other)])].flatMap((name) => {
-        const word = field === 'place' && name === 'at' ? under : joined(under, fieldWords(name));
+        const called = WORDS_IN[`${field}.${name}`] ?? fieldWords(name);
+        const word = field === 'place' && name === 'at' ? under : joined(under, called);
         const isNest =
           isFields(own[name]) ||
           isFields(other[name]) ||

@@ -52,7 +52,7 @@ describe('what a frame holds is told', () => {
       ),
     );
     expect(words).toBe(
-      'In frame: Vera in the left third, Nuno in the middle third, Loft at frame right, Box in frame, Wall in frame. Seen in a mirror: Head 4.',
+      'In frame: Vera in the left third, Nuno in the middle third, Loft at frame right, Box in frame, Wall in frame. Only in a reflection: Head 4.',
     );
   });
 
