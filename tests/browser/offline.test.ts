@@ -104,10 +104,24 @@ test('a link opened once on a phone opens with no network, and the desk beside i
     touch: true,
   });
   await page.getByText('Kept for offline').waitFor();
+  /** What the first setup's own screen says, once the roof has been looked at too. */
+  const readings = async (): Promise<readonly string[]> => {
+    await page.locator('.crew-card h2 button').first().click();
+    await page.locator('.crew-facts dd').first().waitFor();
+    const facts = await page.locator('.crew-facts dd').allTextContents();
+    await page.goBack();
+    await press(page, 'Overhead');
+    await page.locator('.crew-drawing').waitFor();
+    await press(page, 'Setups');
+    return facts;
+  };
+  const online = await readings();
+  expect(online.length).toBeGreaterThan(5);
   await server.stop();
   await loadAgain(page);
   await page.getByText('Night of the link').first().waitFor();
   await page.getByText('Kept for offline').waitFor();
+  expect(await readings()).toEqual(online);
 
   await server.start();
   await loadAgain(page);
