@@ -33,7 +33,7 @@ export const tableFault = (
 });
 
 /** As much as a kit of the allowed size takes: letters of a table, and its rows, a hundred bodies with forty gate modes each and the row of names. */
-export const TABLE_LIMITS = { letters: 8 * 1024 * 1024, rows: 100 * 40 + 1 } as const;
+export const KIT_TABLE_LIMITS = { letters: 8 * 1024 * 1024, rows: 100 * 40 + 1 } as const;
 
 const SEPARATORS = [',', ';', '\t'] as const;
 /** What a spreadsheet would run, and what guards it; the guard is doubled before what begins with it. */
@@ -56,7 +56,7 @@ const separatorOf = (text: string): string => {
  * The first row names the columns: each of `needed` has to be there, and none but `known`.
  *
  * @returns rows with their lines, and what cannot be read; a row with a fault of its own is left out, and nothing is read
- * of a table beyond {@link TABLE_LIMITS}
+ * of a table beyond {@link KIT_TABLE_LIMITS}
  */
 export function readTable(file: string, known: readonly string[], needed: readonly string[]): Table {
   const text = file.charCodeAt(0) === 0xfeff ? file.slice(1) : file;
@@ -64,8 +64,8 @@ export function readTable(file: string, known: readonly string[], needed: readon
     rows: [],
     faults: [tableFault(line, null, what, expected)],
   });
-  if (text.length > TABLE_LIMITS.letters)
-    return refused(1, `${text.length} letters`, `a table of at most ${TABLE_LIMITS.letters}`);
+  if (text.length > KIT_TABLE_LIMITS.letters)
+    return refused(1, `${text.length} letters`, `a table of at most ${KIT_TABLE_LIMITS.letters}`);
   if (text.trim() === '') return refused(1, 'nothing', 'a first row with the names of the columns');
   const found: {
     readonly line: number;
@@ -77,7 +77,7 @@ export function readTable(file: string, known: readonly string[], needed: readon
   Papa.parse<string[]>(text, {
     delimiter: separatorOf(text),
     step: ({ data, errors, meta }, parser) => {
-      if (found.length > TABLE_LIMITS.rows) {
+      if (found.length > KIT_TABLE_LIMITS.rows) {
         parser.abort();
         return;
       }
@@ -87,11 +87,11 @@ export function readTable(file: string, known: readonly string[], needed: readon
       from = meta.cursor;
     },
   });
-  if (found.length > TABLE_LIMITS.rows)
+  if (found.length > KIT_TABLE_LIMITS.rows)
     return refused(
-      found[TABLE_LIMITS.rows].line,
+      found[KIT_TABLE_LIMITS.rows].line,
       'one row more',
-      `a table of at most ${TABLE_LIMITS.rows} rows`,
+      `a table of at most ${KIT_TABLE_LIMITS.rows} rows`,
     );
   const [header, ...body] = found;
   if (!header) return refused(1, 'nothing', 'the names of the columns');
