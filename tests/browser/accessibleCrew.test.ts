@@ -25,34 +25,48 @@ const press =
       .first()
       .click();
 
+/** Each screen may come in a script of its own: it is there once what it shows is. */
+const opens =
+  (name: string | RegExp, there: string) =>
+  async (page: Page): Promise<void> => {
+    await press(name)(page);
+    await page.locator(there).first().waitFor();
+  };
+const leaves = async (page: Page, layer: string): Promise<void> => {
+  await press('Close')(page);
+  await page.locator(layer).waitFor({ state: 'detached' });
+};
+const MORE = '.crew-layer[aria-label="This sheet"]';
+const SEARCH = '.crew-layer[aria-label="Search"]';
+
 /** Every screen of the crew sheet, each from the one before. */
 const SCREENS: readonly Step[] = [
   ['setups', (page) => page.locator('.crew-card').first().waitFor()],
-  ['search', press('Search')],
-  ['more', (page) => press('Close')(page).then(() => press('More')(page))],
+  ['search', opens('Search', SEARCH)],
+  ['more', (page) => leaves(page, SEARCH).then(() => opens('More', MORE)(page))],
   [
     'setup',
     async (page) => {
-      await press('Close')(page);
+      await leaves(page, MORE);
       await page.locator('.crew-card h2 button').first().click();
       await page.locator('[aria-label="Watch for"][aria-busy="false"]').waitFor();
     },
   ],
-  ['frame', press(/^Fill the window/)],
+  ['frame', opens(/^Fill the window/, '.crew-full button')],
   [
     'item',
     async (page) => {
-      await press('Close')(page);
+      await leaves(page, '.crew-full');
       await page.locator('.crew-rigs .link').first().click();
-      await page.locator('.crew-over h2, .crew-over h1').last().waitFor();
+      await page.locator('.crew-item h2, .crew-item h1').first().waitFor();
     },
   ],
-  ['overhead', (page) => page.goBack().then(() => press('Overhead')(page))],
-  ['power', press('Power')],
-  ['times', press('Times')],
-  ['packing', press('Lists')],
-  ['by setup', press('by setup')],
-  ['cautions', press('cautions')],
+  ['overhead', (page) => page.goBack().then(() => opens('Overhead', '.crew-roof-map')(page))],
+  ['power', opens('Power', '.crew-power')],
+  ['times', opens('Times', '.crew-times')],
+  ['packing', opens('Lists', '.crew-lists')],
+  ['by setup', opens('by setup', '.crew-lists [aria-pressed="true"]:text-is("by setup")')],
+  ['cautions', opens('cautions', '.crew-lists [aria-pressed="true"]:text-is("cautions")')],
 ];
 
 test('on the narrowest phone every screen is read in one direction, by Tab and with a thumb, by day', async () => {
