@@ -8,7 +8,8 @@ export interface PlanFault {
   readonly sentence: string;
 }
 
-const LONGEST_QUOTE = 40;
+/** So many letters of what was found are quoted: all of a name, and all of a file's by its fingerprint. */
+export const LONGEST_QUOTE = 80;
 /** What would break the line, or turn round what stands beside it. */
 const UNSEEN = /[\p{Cc}\p{Bidi_Control}\u2028\u2029]/gu;
 

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { LONGEST_QUOTE } from '../../core/plan/faults';
 import { ModelFault } from './modelFault';
 
 /** A place in one of the description's lists, or a number of bytes or corners. */
@@ -148,9 +149,8 @@ export function readDescription(found: unknown): Description {
   );
 }
 
-const MOST_LETTERS = 80;
 /** Words out of a file, fit to be said in a sentence: no control characters, and not long. */
 export function shortened(words: string): string {
   const plain = words.replace(/[\p{Cc}\p{Cf}\u2028\u2029]/gu, ' ').trim();
-  return plain.length > MOST_LETTERS ? `${plain.slice(0, MOST_LETTERS)}…` : plain;
+  return plain.length > LONGEST_QUOTE ? `${plain.slice(0, LONGEST_QUOTE)}…` : plain;
 }

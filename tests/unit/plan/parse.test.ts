@@ -49,8 +49,8 @@ describe('a field', () => {
     [
       'whose name breaks the line and goes on and on',
       '"id": "middle"',
-      `"id": "middle", "col\u2028\u202eour${'r'.repeat(60)}": 1`,
-      `pieces[1].col\\u2028\\u202eour${'r'.repeat(32)}… of "In the middle": found a field that a plan does not have, expected it to be left out.`,
+      `"id": "middle", "col\u2028\u202eour${'r'.repeat(90)}": 1`,
+      `pieces[1].col\\u2028\\u202eour${'r'.repeat(72)}… of "In the middle": found a field that a plan does not have, expected it to be left out.`,
     ],
     [
       'named constructor',

@@ -50,7 +50,7 @@ describe('names', () => {
     ['C:\\x', 'expected a plain name'],
     ['files/a\u0000b', 'expected a plain name'],
     ['notes.txt', 'its plan does not name'],
-    [`files/${'0'.repeat(64)}.glb`, 'its plan does not name'],
+    [`files/${'0'.repeat(64)}.glb`, `called "files/${'0'.repeat(64)}.glb", which its plan does not name`],
   ])('%j is refused', async (name, why) => {
     expect(await refusal(zipped({ [name]: strToU8('x') }))).toContain(why);
   });
