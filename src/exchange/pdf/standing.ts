@@ -111,7 +111,7 @@ const cameraOf = (plan: Plan, setup: Setup, lengths: LengthSystem): Standing => 
   };
 };
 
-/** Whatever of a plan is set by tapes: gear, marks, what is carried in of the set, cameras; what no two corners reach is left out. */
+/** Whatever of a plan is set by tapes: gear, marks, what is carried in of the set, cameras; what no two corners reach with the longest tape is left out. */
 export function standingOf(plan: Plan, lengths: LengthSystem): readonly Standing[] {
   const aims = aimsOf(plan);
   const carriers = new Map<string, Gear[]>();

@@ -6,9 +6,14 @@ import type { Anchor } from './anchor';
 
 /** A common tape ends here; beyond, each metre counts double. Source: common practice, no source */
 const TAPE_METRES = 15;
-/** What no tape may cost, metres: one of 60 m from a corner that stays. Source: common practice, no source */
-const MOST_COST = 105;
-/** What the first tapes that are tried may cost, metres; then twice as much, and so on. */
+/** No tape is longer, metres. Source: common practice, no source */
+export const LONGEST_TAPE_METRES = 60;
+/** What no tape may cost, metres: the longest from a corner that stays. */
+const MOST_COST = LONGEST_TAPE_METRES + (LONGEST_TAPE_METRES - TAPE_METRES);
+/**
+ * What the first tapes that are tried may cost, metres; then twice as much, and so on: corners round a person are mostly
+ * within it. Another would only take longer or shorter for the same tapes.
+ */
 const FIRST_COST = 8;
 
 /** What a tape from an anchor to a place costs, in metres: never less than it is long. */

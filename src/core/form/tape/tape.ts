@@ -66,7 +66,7 @@ function measuredFloor(plan: Plan, levelMetres: number): MeasuredFloor {
 
 /**
  * The places of an item or a setup that can be set by two tapes from fixed corners, in their order; see `tapedPlaces`.
- * A place that fewer than two corners reach is left out.
+ * A place that fewer than two corners reach, with a tape of `LONGEST_TAPE_METRES`, is left out.
  */
 export function tapedSets(plan: Plan, id: string): readonly TapedSet[] {
   return tapedPlaces(plan, id).flatMap(({ key, to, at, levelMetres }): TapedSet[] => {
@@ -101,7 +101,7 @@ const sideWithPlace = ({ words, towards: [x, z] }: Side): TapedSet['side'] => ({
 /**
  * The measured distances that set an item or a setup, two for each of its places in their order: one place for a stand,
  * two for a track, one for each mark of a performer. Empty where it is not set by a tape, or fewer than two corners
- * reach it.
+ * reach it with one of `LONGEST_TAPE_METRES`.
  */
 export const tapesOf = (plan: Plan, id: string): readonly TapeDistance[] =>
   tapedSets(plan, id).flatMap(({ tapes }) => tapes);

@@ -11,7 +11,7 @@ import { Icon, type IconName, iconOfItem } from '../../parts/Icon';
 import { Arrow } from '../parts/Arrow';
 import { SetTick } from '../parts/SetTick';
 import { Frames } from './Frames';
-import { cameraFacts, type Fact, floorWords, gearFacts } from './facts';
+import { cameraFacts, type Fact, floorWords, gearFacts, noTape } from './facts';
 import { MarkPlaces } from './MarkPlaces';
 import { powerWords } from './powerWords';
 import { TapedPlace } from './TapedPlace';
@@ -102,7 +102,7 @@ function Body({ id, label }: { readonly id: string; readonly label: string }) {
         {item?.section === 'cast' ? (
           <MarkPlaces plan={plan} performer={item.record} sets={sets} lengths={lengths} />
         ) : sets.length === 0 ? (
-          <p className="crew-second">No two fixed corners of the roof can be reached from it by tape.</p>
+          <p className="crew-second">{noTape(lengths)}</p>
         ) : (
           sets.map((set) => (
             <TapedPlace key={set.key} plan={plan} set={set} label={label} lengths={lengths} />

@@ -5,7 +5,7 @@ import type { Plan } from '../../../core/plan/schema/plan';
 import { formatLength, type LengthSystem } from '../../../core/units/lengths';
 import { headingAt } from '../../../desk/blocking/tapeShape';
 import { markNames } from '../../overhead/words';
-import { compassWords } from './facts';
+import { compassWords, noTape } from './facts';
 import { TapedPlace } from './TapedPlace';
 
 /** Marks nearer to one before than this are laid as that one, metres. */
@@ -44,7 +44,7 @@ export function MarkPlaces(props: {
             ) : set ? (
               <TapedPlace plan={plan} set={set} label={name} lengths={lengths} />
             ) : (
-              <p className="crew-second">No two fixed corners of the roof can be reached from it by tape.</p>
+              <p className="crew-second">{noTape(lengths)}</p>
             )}
           </li>
         );

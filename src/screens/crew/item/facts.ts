@@ -1,6 +1,7 @@
 import { headPlace } from '../../../core/form/gear/headPlace';
 import { headClassOf, standClassOf } from '../../../core/form/gear/references';
 import { windOf } from '../../../core/form/tape/compassWords';
+import { LONGEST_TAPE_METRES } from '../../../core/form/tape/nearAnchors';
 import { spanOf, stateAt } from '../../../core/optics/camera';
 import { metresBetween } from '../../../core/plan/runs';
 import type { Gear } from '../../../core/plan/schema/gear';
@@ -23,6 +24,10 @@ const AT_METRES = 1;
 /** A heading by the compass of the place: `123°, south-east`. */
 export const compassWords = (plan: Plan, headingDegrees: number): string =>
   `${formatHeading(headingDegrees - plan.place.northDegrees)}, ${windOf(headingDegrees, plan.place.northDegrees)}`;
+
+/** Why a place has no tapes: `No two fixed corners of the roof can be reached from it by a tape of 60 m.` */
+export const noTape = (system: LengthSystem): string =>
+  `No two fixed corners of the roof can be reached from it by a tape of ${formatLength(LONGEST_TAPE_METRES, system, { decimals: 0 })}.`;
 
 /** The floor that a foot is on: `the deck`, `the riser, 0.80 m up`. */
 export function floorWords(
