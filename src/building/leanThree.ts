@@ -82,13 +82,17 @@ const STAND_INS: Readonly<Record<string, string>> = {
 };
 
 /** What a source would have to use to be drawn by something that is left out, each as a word of three's. */
-export const LEFT_OUT =
+const LEFT_OUT =
   /\b(Mesh(Lambert|Phong|Toon|Matcap|Normal|Physical)Material|(Points|Shadow|Sprite|LineDashed)Material|InstancedMesh|BatchedMesh|RectAreaLight|LightProbe|SunLight|CubeTexture|CubeCamera|PMREMGenerator|VideoTexture|morph(Targets|Attributes)|clippingPlanes|envMap|environment\b|normalMap|bumpMap|aoMap|lightMap|alphaMap|emissiveMap|roughnessMap|metalnessMap|displacementMap|alphaHash|dithering|logarithmicDepthBuffer|reversedDepthBuffer|outputBufferType|(PCF|VSM)\w*ShadowMap|(?!No)\w+ToneMapping)\b/g;
+
+/** The words in a source that imports three by which it would draw with something that is left out; none in others. */
+export const drawsByLeftOut = (code: string): readonly string[] =>
+  code.includes("from 'three'") ? [...code.matchAll(LEFT_OUT)].map(([word]) => word) : [];
 
 /**
  * Builds three from its own sources without what the page never draws: shaders, branches of shaders, and parts of the
  * renderer. What is left does the same to the last bit.
- * @throws an error while building when three has no such part any more
+ * @throws an error while building when three has no such part any more, or a source of the page draws by one of them
  */
 export function leanThree(): Plugin {
   const missed = new Set([...NO_SHADERS, ...Object.keys(STAND_INS)]);
@@ -110,6 +114,11 @@ export function leanThree(): Plugin {
         : "export default '';";
     },
     transform(code, id) {
+      const [word] = /[\\/]node_modules[\\/]/.test(id) ? [] : drawsByLeftOut(code);
+      if (word !== undefined)
+        throw new Error(
+          `${id} draws by ${word}, which the page leaves out of three: see src/building/leanThree.ts`,
+        );
       if (!partOf(id).endsWith('.glsl.js')) return null;
       const folded = code.replace(/`([^`]*)`/g, (_, shader: string) => `\`${foldShader(shader, NEVER)}\``);
       return { code: folded, map: null };

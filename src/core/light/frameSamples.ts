@@ -78,8 +78,12 @@ export function thinSamples(seen: Look, part: StagePart): readonly Sample[] {
   return found;
 }
 
-/** How far beyond an item's outline its surroundings are taken, as a share of the frame's height; and how far one looks for it. */
+/**
+ * How far beyond an item's outline its surroundings are taken, as a share of the frame's height: off what the edge mixes,
+ * and near enough to be seen beside it. By eye, no source.
+ */
 const BEYOND_SHARE = 0.012;
+/** How far from a sample its item's outline is looked for, as a share of the frame's height: what is larger has others nearer to it. By eye, no source. */
 const FARTHEST_SHARE = 0.3;
 const WAYS = [
   [1, 0],

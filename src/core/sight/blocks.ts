@@ -170,7 +170,7 @@ interface Box {
   /** In the order of `cornersOf`. */
   readonly corners: readonly Vec3[];
   eighths: readonly Box[] | null;
-  /** By the number of an eye, what hid it last: it is likely to hide it from the next camera too. */
+  /** By the number of an eye, what hid the box from it last, none where nothing did: asked first, as it likely hides it from the next place of that eye too. */
   readonly hidBy: (Standing | undefined)[];
 }
 

@@ -1,9 +1,9 @@
 import type { Spot } from '../schema/numbers';
 import type { Bounds } from './planar';
 
-/** Side of a square that has a list of its own, metres: about what stands around a person. */
+/** Side of a square that has a list of its own, metres: about what stands around a person. Another would only take longer or shorter for the same answers. */
 const SIDE_METRES = 2;
-/** What lies in more squares than this, as a deck or a parapet, is asked each time. */
+/** What lies in more squares than this, as a deck or a parapet, is asked each time. Another would only take longer or shorter for the same answers. */
 const MOST_SQUARES = 64;
 /** Rows are told apart by this many columns, more than any roof has. */
 const ROW = 1_048_576;

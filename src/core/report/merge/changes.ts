@@ -5,7 +5,7 @@ import type { Plan } from '../../plan/schema/plan';
 import { formatDegrees } from '../../units/angles';
 import { formatLength, type LengthSystem } from '../../units/lengths';
 import { hypot } from '../../units/steadyMath';
-import { isOneThing, nameIn, type ValueOf, valueWords } from './values';
+import { isOneThing, isWithinFrame, nameIn, type ValueOf, valueWords } from './values';
 
 /** One thing that two plans have differently: what it is, and how each has it. */
 export interface Change {
@@ -123,9 +123,13 @@ const joined = (under: string, word: string): string => (under === '' ? word : `
 function leaf(path: string, what: string, mine: unknown, theirs: unknown, of: Compared): Change {
   const field = path.slice(path.lastIndexOf('.') + 1);
   const [own, other] = [numbers(mine), numbers(theirs)];
-  const isOfFrame = path.endsWith('operator.at');
   const isPlace =
-    PLACES.has(field) && !isOfFrame && own && other && own.length === other.length && own.length >= 2;
+    PLACES.has(field) &&
+    !isWithinFrame(path) &&
+    own &&
+    other &&
+    own.length === other.length &&
+    own.length >= 2;
   const values = [valueWords(path, mine, of.mine), valueWords(path, theirs, of.theirs)];
   if (isPlace) return { what, mine: values[0], theirs: moveWords(own, other, of) };
   if (values[0] !== values[1]) return { what, mine: values[0], theirs: values[1] };

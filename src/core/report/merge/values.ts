@@ -130,11 +130,14 @@ const numbersOf = (value: readonly unknown[]): readonly number[] =>
 const plainly = (numbers: readonly number[]): string => numbers.join(', ');
 const asShares = (numbers: readonly number[]): string => numbers.map((each) => formatShare(each)).join(', ');
 
+/** Where in the frame somebody is held: a place by its name, and two shares. */
+const WITHIN_FRAME = 'operator.at';
+
 /** Lists of numbers that are no lengths, by the end of their path. */
 const NO_LENGTHS: readonly (readonly [string, (numbers: readonly number[]) => string])[] = [
   ['gateMm', (numbers) => `${numbers.map((each) => formatNumber(each, 2)).join(' × ')}${NBSP}mm`],
   ['pixels', (numbers) => numbers.join(' × ')],
-  ['operator.at', asShares],
+  [WITHIN_FRAME, asShares],
   ['rect', asShares],
   ['normal', ([heading, tilt]) => `${formatHeading(heading, 1)}, tilted ${formatDegrees(tilt)}`],
   ['legs', plainly],
@@ -142,6 +145,9 @@ const NO_LENGTHS: readonly (readonly [string, (numbers: readonly number[]) => st
 ];
 
 const endsWith = (path: string, end: string): boolean => path === end || path.endsWith(`.${end}`);
+
+/** Whether a path leads to a place in the frame, not on the roof. */
+export const isWithinFrame = (path: string): boolean => endsWith(path, WITHIN_FRAME);
 
 function listWords(path: string, value: readonly unknown[], of: ValueOf): string {
   const field = path.slice(path.lastIndexOf('.') + 1);
@@ -204,5 +210,4 @@ export const isOneThing = (value: unknown): boolean =>
   (Object.keys(value).join() === 'metres' ||
     ['who', 'follow', 'on', 'racks', 'point', 'sha256', 'candela'].some((field) => field in value)) &&
   !('id' in value) &&
-  !('atSeconds' in value) &&
-  !('frameWidths' in value);
+  !('atSeconds' in value);
