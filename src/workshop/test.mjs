@@ -1,17 +1,26 @@
-import { existsSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { findOrInstallChromium } from './chromium.mjs';
 import { CACHE } from './house.mjs';
 import { install } from './install.mjs';
 import { runTool } from './run.mjs';
+import { judgeUnsteady, UNSTEADY_FILE } from './unsteady.mjs';
 
 /**
- * @typedef {{ passed: number, failed: number, skipped: number }} Counts
+ * @typedef {{ passed: number, failed: number, skipped: number, unsteady: number }} Counts
  * @typedef {{ title: string, run: (filters: string[]) => boolean }} Stage
  */
 
 /** @type {Counts} */
-const counts = { passed: 0, failed: 0, skipped: 0 };
+const counts = { passed: 0, failed: 0, skipped: 0, unsteady: 0 };
+
+/**
+ * What is said at the end of tests that passed at their second try.
+ * @type {string[]}
+ */
+const remarks = [];
+
+const NONE = { numPassedTests: 0, numFailedTests: 0, numPendingTests: 0, numTodoTests: 0 };
 
 /** Biome colours its output even into a file. */
 const plainIfPiped = process.stdout.isTTY ? [] : ['--colors=off'];
@@ -67,6 +76,8 @@ function runStages(args) {
   console.log(
     `  in all  ${seconds(started).padStart(8)}${counts.skipped > 0 ? `, ${counts.skipped} tests skipped` : ''}`,
   );
+  for (const remark of remarks) console.log(`  ${remark}`);
+  if (counts.unsteady > 0) console.log(`  ${counts.unsteady} unsteady, passed at the second try`);
   if (failedStage) console.log(`  stopped at: ${failedStage}`);
   console.log(`${counts.passed} passed, ${counts.failed} failed`);
   return failedStage === '';
@@ -79,27 +90,46 @@ function runStages(args) {
  * @returns {boolean}
  */
 function vitest(projects, filters) {
+  mkdirSync(CACHE, { recursive: true });
   const results = join(CACHE, `test-${projects.join('-')}-${process.pid}.json`);
-  const passed = runTool('vitest/vitest.mjs', [
-    'run',
-    '--config',
-    'tests/vitest.config.ts',
-    ...projects.flatMap((project) => ['--project', project]),
-    '--reporter=default',
-    '--reporter=json',
-    `--outputFile.json=${results}`,
-    ...filters,
-  ]);
-  if (existsSync(results)) {
-    const { numPassedTests, numFailedTests, numPendingTests, numTodoTests } = JSON.parse(
-      readFileSync(results, 'utf8'),
-    );
-    counts.passed += numPassedTests;
-    counts.failed += numFailedTests;
-    counts.skipped += numPendingTests + numTodoTests;
-    rmSync(results);
-  }
-  return passed;
+  const unsteady = join(CACHE, `unsteady-${projects.join('-')}-${process.pid}.json`);
+  const passed = runTool(
+    'vitest/vitest.mjs',
+    [
+      'run',
+      '--config',
+      'tests/vitest.config.ts',
+      ...projects.flatMap((project) => ['--project', project]),
+      '--reporter=default',
+      '--reporter=json',
+      '--reporter=./src/workshop/unsteady.mjs',
+      `--outputFile.json=${results}`,
+      ...filters,
+    ],
+    { env: { [UNSTEADY_FILE]: unsteady } },
+  );
+  const { numPassedTests, numFailedTests, numPendingTests, numTodoTests } = taken(results) ?? NONE;
+  counts.passed += numPassedTests;
+  counts.failed += numFailedTests;
+  counts.skipped += numPendingTests + numTodoTests;
+  /** @type {import('./unsteady.mjs').Unsteady[]} */
+  const found = taken(unsteady) ?? [];
+  const { lines, tooMany } = judgeUnsteady(found);
+  counts.unsteady += found.length;
+  remarks.push(...lines);
+  return passed && !tooMany;
+}
+
+/**
+ * What a reporter has written, which is taken off the disk.
+ * @param {string} file
+ * @returns {any} undefined where nothing was written
+ */
+function taken(file) {
+  if (!existsSync(file)) return undefined;
+  const written = JSON.parse(readFileSync(file, 'utf8'));
+  rmSync(file);
+  return written;
 }
 
 /** @param {number} since as performance.now() gave it */

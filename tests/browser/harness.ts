@@ -32,9 +32,12 @@ export interface PageOptions {
   readonly withoutPolicy?: boolean;
 }
 
-/** What went wrong in the pages of the running test. */
-let faults: string[] = [];
-let contexts: BrowserContext[] = [];
+/** The pages of one try of a test, and what went wrong in them: nothing of it reaches the next try. */
+interface Try {
+  readonly faults: string[];
+  readonly contexts: BrowserContext[];
+}
+let running: Try = { faults: [], contexts: [] };
 /** The browsers of this file's tests: the one that can draw pictures, and the one that cannot. */
 const launching = new Map<readonly string[], Promise<Browser>>();
 
@@ -47,6 +50,7 @@ export async function openPage(options: PageOptions = {}): Promise<Page> {
   const { home = inject('pageAddress'), keepsOffline = false, withoutPolicy = false } = options;
   const scripts = [before ?? []].flat();
   const isDrawn = !scripts.includes(withoutPicture);
+  const { faults, contexts } = running;
   const context = await (await browserWith(isDrawn ? FLAGS : WITHOUT_CARD)).newContext({
     viewport: { width, height },
     colorScheme: theme === 'day' ? 'light' : 'dark',
@@ -93,7 +97,8 @@ export async function waitUntilReady(page: Page): Promise<void> {
   try {
     await page.locator('html[data-ready="true"]').waitFor({ state: 'attached' });
   } catch (error) {
-    throw new Error(`the page never got ready; its errors: ${faults.join('\n') || 'none'}`, { cause: error });
+    const errors = running.faults.join('\n') || 'none';
+    throw new Error(`the page never got ready; its errors: ${errors}`, { cause: error });
   }
 }
 
@@ -105,11 +110,17 @@ export async function screenshot(page: Page, name: string): Promise<void> {
   await page.screenshot({ path: join(folder, `${name}.png`) });
 }
 
-/** The browser that runs with some flags, launched when the first page asks for it. */
+/** The browser that runs with some flags, launched when the first page asks for it, and again where it is gone. */
 function browserWith(flags: readonly string[]): Promise<Browser> {
-  const running = launching.get(flags) ?? launch(flags);
-  launching.set(flags, running);
-  return running;
+  const known = launching.get(flags);
+  if (known) return known;
+  const launched = launch(flags);
+  launching.set(flags, launched);
+  const forget = (): void => {
+    if (launching.get(flags) === launched) launching.delete(flags);
+  };
+  launched.then((browser) => browser.once('disconnected', forget), forget);
+  return launched;
 }
 
 function launch(flags: readonly string[]): Promise<Browser> {
@@ -118,14 +129,12 @@ function launch(flags: readonly string[]): Promise<Browser> {
   return chromium.launch({ executablePath, args: [...flags] });
 }
 
-/** Closes the pages of a test, and fails it where one of them was not clean. */
+/** Closes the pages of a try of a test, and fails it where one of them was not clean. */
 export async function endPages(): Promise<void> {
-  const found = faults;
-  const open = contexts;
-  await Promise.all(open.map((context) => context.close()));
-  faults = [];
-  contexts = [];
-  if (found.length > 0) throw new Error(`the page was not clean:\n${found.join('\n')}`);
+  const { faults, contexts } = running;
+  running = { faults: [], contexts: [] };
+  await Promise.all(contexts.map((context) => context.close()));
+  if (faults.length > 0) throw new Error(`the page was not clean:\n${faults.join('\n')}`);
 }
 
 /** Closes the browsers of a file's tests. */
