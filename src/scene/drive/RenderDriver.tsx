@@ -89,7 +89,8 @@ export function RenderDriver() {
     // What moves is drawn as fine as keeps the display's rate, and in full once it rests; the light picture has its own.
     const fineness = pictureQuality === 'full' ? rhythm.frame(beganAt, isMoving) : 1;
     const isStrained = fineness < 1;
-    const quality = isStrained ? STRAINED : QUALITIES[pictureQuality];
+    const full = QUALITIES[pictureQuality];
+    const quality = isStrained ? STRAINED : full;
     if (isStrained && !playing) wakeLater(invalidate, performance.now() + REST_PATIENCE);
     const pixelRatio = Math.min(quality.mostPixelRatio, window.devicePixelRatio) * fineness;
     const turn = playing ? frames.current : null;
@@ -156,9 +157,9 @@ export function RenderDriver() {
     if ((wantsThumbs || stillsStore.getState().waiting.length > 0) && !playing) {
       const isBusy = driver.paintings !== before || performance.now() < thumbsAt.current;
       if (isBusy) wakeLater(invalidate, thumbsAt.current);
-      else if (wantsThumbs && driver.printNextThumb(moment, thumbElements)) invalidate();
-      else if (drawNextStill((still) => driver.printStill(still, QUALITIES[pictureQuality], shows)))
+      else if (wantsThumbs && driver.printNextThumb({ ...moment, quality: full }, thumbElements))
         invalidate();
+      else if (drawNextStill((still) => driver.printStill(still, full, shows))) invalidate();
     }
     // What tests and a worried battery can read: both stand still while nothing changes.
     frames.current += 1;

@@ -22,6 +22,7 @@ import { SetupPainter } from './setupPainter';
 import { secondsIn } from './setupView';
 import type { ShadowTurn } from './shadowTurns';
 import { strayLight } from './strayLight';
+import { thumbInputs } from './thumbInputs';
 import { copyShown, ThumbPrint, thumbSize } from './thumbs';
 import { World } from './world';
 
@@ -178,7 +179,7 @@ export class StageDriver {
     canvases: ReadonlyMap<string, HTMLCanvasElement>,
     paneOf: ((canvas: HTMLCanvasElement) => Pane | null) | null = null,
   ): boolean {
-    const { plan, quality, shows } = moment;
+    const { plan, quality } = moment;
     for (const setupId of this.printed.keys()) if (!canvases.has(setupId)) this.printed.delete(setupId);
     const first = plan.setups.findIndex(({ id }) => id === this.lastPrinted) + 1;
     for (const setup of [...plan.setups.slice(first), ...plan.setups.slice(0, first)]) {
@@ -188,7 +189,7 @@ export class StageDriver {
       if (paneOf && !pane) continue;
       const size = thumbSize(canvas, pane !== null);
       const seconds = secondsIn(plan, setup, moment.seconds);
-      const inputs = [plan, seconds, setup, quality, shows, canvas, size.width, size.height, ...drawnWith()];
+      const inputs = thumbInputs(moment, { setup, seconds, canvas, size });
       if (!differs(this.printed.get(setup.id) ?? [], inputs)) continue;
       this.printed.set(setup.id, inputs);
       this.lastPrinted = setup.id;
