@@ -1,7 +1,18 @@
+import type { Plan } from '../../core/plan/schema/plan';
 import type { Setup } from '../../core/plan/schema/setup';
+import type { PictureShows } from '../../desk/pictureShows';
 import { drawnWith } from './drawnWith';
-import type { Moment } from './stageDriver';
+import type { Quality } from './quality';
 import type { ThumbSize } from './thumbs';
+
+/** What thumbnails are drawn from at one moment. */
+interface ThumbMoment {
+  readonly plan: Plan;
+  readonly quality: Quality;
+  readonly shows: PictureShows;
+  /** The number of the frame while a move plays; null at rest. */
+  readonly turn: number | null;
+}
 
 interface Thumb {
   readonly setup: Setup;
@@ -16,7 +27,10 @@ interface Thumb {
  * All that a setup's thumbnail depends on: as long as none of it differs, it is not printed again. One that was printed
  * while a move played, with shadows that take turns, or less well since frames came late, differs from the same at rest.
  */
-export const thumbInputs = (moment: Moment, { setup, seconds, canvas, size }: Thumb): readonly unknown[] => [
+export const thumbInputs = (
+  moment: ThumbMoment,
+  { setup, seconds, canvas, size }: Thumb,
+): readonly unknown[] => [
   moment.plan,
   seconds,
   setup,
