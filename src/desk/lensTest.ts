@@ -4,12 +4,13 @@ import type { Setup } from '../core/plan/schema/setup';
 import type { LensTrial } from '../core/report/lensTest';
 import { type LensQuestion, LensTester } from './lensTester';
 import { ReportWorker } from './reportWorker';
+import { silenceOf } from './workers/silence';
 
 let tester: LensTester | null = null;
 
 /** The test has a worker of its own, started when it is first asked: the night and the instant are not held up. */
 function testing(): LensTester {
-  tester ??= new LensTester(new ReportWorker(), modelsAtHand);
+  tester ??= new LensTester(new ReportWorker(silenceOf('The lens test')), modelsAtHand);
   return tester;
 }
 

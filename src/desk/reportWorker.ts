@@ -8,7 +8,7 @@ import type { LensTrial } from '../core/report/lensTest';
 import type { SetupLight } from '../core/report/light/types';
 import type { Notice, SetupReport } from '../core/report/types';
 import type { ToldFault } from './blocking/toldFaults';
-import { AskedWorker } from './workers/askedWorker';
+import { AskedWorker, type Listening } from './workers/askedWorker';
 import { PlanLine } from './workers/planLine';
 import type { ContinuityAnswer, InstantLight, KeyWays, ReportApi } from './workers/reportApi';
 
@@ -16,12 +16,12 @@ import type { ContinuityAnswer, InstantLight, KeyWays, ReportApi } from './worke
 export class ReportWorker {
   readonly #asked: AskedWorker<ReportApi>;
 
-  /** @param onSilence told when it has not been heard of for long while somebody waits, and when it speaks again */
-  constructor(onSilence: ((isSilent: boolean) => void) | null = null) {
+  /** @param onSilence told when it has not been heard of for long while somebody waits, and when it speaks again, with another try */
+  constructor(onSilence: Listening<ReportApi>['tell']) {
     this.#asked = new AskedWorker<ReportApi>(
       () => new Worker(new URL('./workers/report.worker.ts', import.meta.url), { type: 'module' }),
       ({ hold, holdModel }) => new PlanLine({ hold, holdModel }),
-      onSilence && { isThere: (api) => api.isThere(), tell: onSilence },
+      { isThere: (api) => api.isThere(), tell: onSilence },
     );
     this.#asked.begin();
   }

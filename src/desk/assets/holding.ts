@@ -21,7 +21,7 @@ async function fetchModel({ sha256, name }: Asset): Promise<void> {
     setAssetState(sha256, { status: 'missing' });
     return;
   }
-  const answer = await readModelFile(await blob.arrayBuffer(), () => {}).answer;
+  const answer = await readModelFile(blob, () => {}).answer;
   if (answer?.ok && answer.sha256 === sha256) takeUp(sha256, answer.read);
   else {
     const why =

@@ -1,5 +1,8 @@
-import { proxy, transfer, wrap } from 'comlink';
+import { proxy, transfer } from 'comlink';
+import { sentenceOf } from '../reasonOf';
+import { AskedWorker, withoutLine } from '../workers/askedWorker';
 import type { ModelAnswer, ModelApi } from '../workers/modelApi';
+import { silenceOf } from '../workers/silence';
 
 /** A reading that goes on beside the page. */
 export interface ModelReading {
@@ -9,32 +12,35 @@ export interface ModelReading {
 }
 
 /**
- * Reads the bytes of a GLB file in a worker of its own, which ends with it: a damaged or huge file can take no more
- * than that worker down, and a stop is at once. The bytes are handed over.
+ * Reads a GLB file in a worker of its own, which ends with it: a damaged or huge file can take no more than that worker
+ * down, and a stop is at once.
  *
  * @param tell told the share that is done, 0..1
  */
-export function readModelFile(bytes: ArrayBuffer, tell: (share: number) => void): ModelReading {
-  const worker = new Worker(new URL('../workers/model.worker.ts', import.meta.url), { type: 'module' });
+export function readModelFile(file: Blob, tell: (share: number) => void): ModelReading {
+  const worker = new AskedWorker<ModelApi, Blob>(
+    () => new Worker(new URL('../workers/model.worker.ts', import.meta.url), { type: 'module' }),
+    withoutLine,
+    { isThere: (api) => api.isThere(), tell: silenceOf('The reading of the model') },
+  );
   let stop = (): void => {};
   const stopped = new Promise<null>((resolve) => {
     stop = () => resolve(null);
   });
-  const broken = new Promise<ModelAnswer>((resolve) => {
-    worker.addEventListener('error', () =>
-      resolve({
+  const answer = worker
+    .about(file, async (api): Promise<ModelAnswer> => {
+      const bytes = await file.arrayBuffer().catch(() => null);
+      if (!bytes) return { ok: false, sentence: 'The file cannot be opened any more. Choose it once more.' };
+      return api.read(transfer(bytes, [bytes]), proxy(tell));
+    })
+    .catch(
+      (error: unknown): ModelAnswer => ({
         ok: false,
-        sentence: 'The part of the page that reads models did not start. Load the page again.',
+        sentence: sentenceOf('The model could not be read', error),
       }),
     );
-  });
-  const answer = wrap<ModelApi>(worker)
-    .read(transfer(bytes, [bytes]), proxy(tell))
-    .catch(
-      (): ModelAnswer => ({ ok: false, sentence: 'The model could not be read: the browser gave up on it.' }),
-    );
   return {
-    answer: Promise.race([answer, broken, stopped]).finally(() => worker.terminate()),
+    answer: Promise.race([answer, stopped]).finally(() => worker.end()),
     stop,
   };
 }

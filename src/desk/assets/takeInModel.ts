@@ -35,10 +35,8 @@ export async function takeInModel(file: File): Promise<TakenIn | Refused> {
   assetStore.getState().importing?.stop();
   running += 1;
   const own = running;
-  const bytes = await file.arrayBuffer().catch(() => null);
-  if (!bytes) return { sentence: 'The file cannot be opened any more. Choose it once more.' };
   let isOver = false;
-  const reading = readModelFile(bytes, (share) => {
+  const reading = readModelFile(file, (share) => {
     // A worker's last words may come after it was stopped.
     if (own === running && !isOver) assetStore.setState({ importing: { name, share, stop: reading.stop } });
   });

@@ -1,6 +1,7 @@
 import type { DirtyAsked, MadeDirty } from '../../core/continuity/makeDirty';
 import type { Plan } from '../../core/plan/schema/plan';
 import { ReportWorker } from '../reportWorker';
+import { silenceOf } from '../workers/silence';
 
 let worker: ReportWorker | null = null;
 let line: Promise<unknown> = Promise.resolve();
@@ -22,7 +23,7 @@ export function askDirty(
         resolve(null);
         return;
       }
-      worker ??= new ReportWorker();
+      worker ??= new ReportWorker(silenceOf('The look for a camera'));
       const at = worker;
       signal.addEventListener('abort', () => at.giveUp(), { once: true });
       at.makeDirty(plan, setupId, asked, tell).then(resolve, reject);

@@ -3,11 +3,13 @@ import { cautionsOf } from '../../core/cautions/cautions';
 import { holdModel } from '../../core/form/models/modelShelf';
 import type { Plan } from '../../core/plan/schema/plan';
 import { unpackPlan } from '../planWire';
+import { HEARING } from '../workers/hearing';
 import type { CautionsApi } from './cautionsApi';
 
 let held: Plan | null = null;
 
 const api: CautionsApi = {
+  ...HEARING,
   holdModel,
   hold: (packed) => {
     held = unpackPlan(held, packed);

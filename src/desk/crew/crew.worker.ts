@@ -12,6 +12,7 @@ import { powerReport } from '../../core/report/power/powerReport';
 import { setupReport } from '../../core/report/setupReport';
 import type { SetupReport } from '../../core/report/types';
 import { inOneGo } from '../../core/units/steps';
+import { HEARING } from '../workers/hearing';
 import type { CrewApi } from './crewApi';
 import { setupSheet } from './setupSheet';
 
@@ -29,6 +30,7 @@ const reading = (setupId: string, read: (plan: Plan, setup: Setup) => SetupRepor
 };
 
 const api: CrewApi = {
+  ...HEARING,
   hold: (plan) => {
     held = plan;
   },

@@ -3,6 +3,7 @@ import type { Plan } from '../../core/plan/schema/plan';
 import type { PowerReport } from '../../core/report/power/types';
 import type { SetupReport } from '../../core/report/types';
 import type { NightAnswer } from '../night/nightApi';
+import type { Hearing } from '../workers/hearing';
 import type { SetupSheet } from './setupSheet';
 
 /** A caution with its sources in full, in words: the page has no bibliography along. */
@@ -11,7 +12,7 @@ export interface CautionInFull extends Caution {
 }
 
 /** What the crew sheet's worker answers. `hold` comes first; the questions are about the plan held. */
-export interface CrewApi {
+export interface CrewApi extends Hearing {
   readonly hold: (plan: Plan) => void;
   readonly night: () => NightAnswer;
   /** What a crew has to know of each setup, as the plan has them. */

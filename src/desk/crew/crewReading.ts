@@ -1,4 +1,4 @@
-import { type Remote, wrap } from 'comlink';
+import type { Remote } from 'comlink';
 import { createStore } from 'zustand/vanilla';
 import { setupsInOrder } from '../../core/plan/nightOrder';
 import type { Plan } from '../../core/plan/schema/plan';
@@ -6,6 +6,7 @@ import type { PowerReport } from '../../core/report/power/types';
 import type { SetupReport } from '../../core/report/types';
 import type { NightAnswer } from '../night/nightApi';
 import { reasonOf } from '../reasonOf';
+import { AskedWorker } from '../workers/askedWorker';
 import type { CautionInFull, CrewApi } from './crewApi';
 import { crewStore } from './crewStore';
 import type { SetupSheet } from './setupSheet';
@@ -24,6 +25,8 @@ export interface CrewReadingState {
   readonly cautions: readonly CautionInFull[] | null;
   /** Why some of it does not come, as a sentence; empty while nothing is wrong. */
   readonly trouble: string;
+  /** Tries for it once more; null while nothing is wrong. */
+  readonly again: (() => void) | null;
 }
 
 const NOTHING: CrewReadingState = {
@@ -34,15 +37,16 @@ const NOTHING: CrewReadingState = {
   power: null,
   cautions: null,
   trouble: '',
+  again: null,
 };
 
 export const crewReadingStore = createStore<CrewReadingState>()(() => NOTHING);
 
-let worker: Worker | null = null;
+let worker: AskedWorker<CrewApi> | null = null;
 
 /** Gives up the plan that is being read, and forgets what was read of it. */
 export function endCrewReading(): void {
-  worker?.terminate();
+  worker?.end();
   worker = null;
   crewReadingStore.setState(NOTHING, true);
 }
@@ -50,18 +54,41 @@ export function endCrewReading(): void {
 /** Reads a plan in a worker of its own, what is asked first first; a plan before it is given up. */
 export function startCrewReading(plan: Plan): void {
   endCrewReading();
-  const own = new Worker(new URL('./crew.worker.ts', import.meta.url), { type: 'module' });
+  const own = new AskedWorker<CrewApi>(
+    () => new Worker(new URL('./crew.worker.ts', import.meta.url), { type: 'module' }),
+    (api) => {
+      const held = api.hold(plan);
+      return {
+        about: async (_, ask) => {
+          await held;
+          return ask();
+        },
+      };
+    },
+    {
+      isThere: (api) => api.isThere(),
+      tell: (isSilent, again) => {
+        if (worker !== own) return;
+        crewReadingStore.setState(
+          isSilent
+            ? { trouble: 'The readings have not come for a minute.', again }
+            : { trouble: '', again: null },
+        );
+      },
+    },
+  );
   worker = own;
   const isOwn = (): boolean => worker === own;
-  const failed = (error: unknown): void => {
+  readAll((ask) => own.about(plan, ask), plan, isOwn).catch((error: unknown) => {
     if (isOwn())
       crewReadingStore.setState({
         trouble: `This browser could not work out the readings: ${reasonOf(error)}.`,
+        again: () => startCrewReading(plan),
       });
-  };
-  own.addEventListener('error', (event) => failed(new Error(event.message || 'the worker did not start')));
-  readAll(wrap<CrewApi>(own), plan, isOwn).catch(failed);
+  });
 }
+
+type Ask = <Value>(ask: (api: Remote<CrewApi>) => Promise<Value>) => Promise<Value>;
 
 /** Which of some setups is read next: the one that is looked at, else the next of the night. */
 function nextOf(left: ReadonlySet<string>): string {
@@ -71,7 +98,7 @@ function nextOf(left: ReadonlySet<string>): string {
 }
 
 /** Asks for what puts the cameras up, for the night, for every setup's first instant, power and cautions, then for whole moves. */
-async function readAll(api: Remote<CrewApi>, plan: Plan, isOwn: () => boolean): Promise<void> {
+async function readAll(ask: Ask, plan: Plan, isOwn: () => boolean): Promise<void> {
   const take = (found: Partial<CrewReadingState>): void => {
     if (isOwn()) crewReadingStore.setState(found);
   };
@@ -80,17 +107,16 @@ async function readAll(api: Remote<CrewApi>, plan: Plan, isOwn: () => boolean): 
     if (report) take({ setups: new Map(setups).set(report.id, report) });
   };
   const order = setupsInOrder(plan).map(({ id }) => id);
-  await api.hold(plan);
-  take({ sheets: new Map((await api.sheets()).map((sheet) => [sheet.setupId, sheet])) });
-  take({ night: await api.night() });
-  for (const id of order) takeSetup(await api.still(id));
-  take({ power: await api.power() });
-  take({ cautions: await api.cautions() });
+  take({ sheets: new Map((await ask((api) => api.sheets())).map((sheet) => [sheet.setupId, sheet])) });
+  take({ night: await ask((api) => api.night()) });
+  for (const id of order) takeSetup(await ask((api) => api.still(id)));
+  take({ power: await ask((api) => api.power()) });
+  take({ cautions: await ask((api) => api.cautions()) });
   const left = new Set(order);
   while (isOwn() && left.size > 0) {
     const id = nextOf(left);
     left.delete(id);
-    takeSetup(await api.whole(id));
+    takeSetup(await ask((api) => api.whole(id)));
     take({ whole: new Set(crewReadingStore.getState().whole).add(id) });
   }
 }

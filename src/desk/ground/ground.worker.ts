@@ -6,6 +6,7 @@ import { usefulGroundSteps } from '../../core/clearance/useful/usefulGround';
 import { holdModel } from '../../core/form/models/modelShelf';
 import type { Plan } from '../../core/plan/schema/plan';
 import { unpackPlan } from '../planWire';
+import { HEARING } from '../workers/hearing';
 import { stepping } from '../workers/stepping';
 import type { GroundApi } from './groundApi';
 
@@ -18,6 +19,7 @@ function planHeld(): Plan {
 }
 
 const api: GroundApi = {
+  ...HEARING,
   holdModel,
   hold: (packed) => {
     held = unpackPlan(held, packed);

@@ -4,12 +4,13 @@ import type { GroundAnswer, GroundQuestion } from '../../core/clearance/ground/t
 import type { UsefulAnswer, UsefulQuestion } from '../../core/clearance/useful/types';
 import type { HeldModel } from '../../core/form/models/heldModel';
 import type { PackedPlan } from '../planWire';
+import type { Hearing } from '../workers/hearing';
 
 /** What the worker of clear ground reckons square by square; of each only the newest is wanted. */
 export type GroundWork = 'clear' | 'limits' | 'useful';
 
 /** What the worker of clear ground answers. `hold` comes first; the questions are about the plan held. */
-export interface GroundApi {
+export interface GroundApi extends Hearing {
   /** Puts an imported model at hand, by the SHA-256 of its file. */
   readonly holdModel: (sha256: string, model: HeldModel) => void;
   readonly hold: (packed: PackedPlan) => void;

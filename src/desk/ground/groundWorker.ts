@@ -2,6 +2,7 @@ import type { Remote } from 'comlink';
 import type { Plan } from '../../core/plan/schema/plan';
 import { AskedWorker } from '../workers/askedWorker';
 import { PlanLine } from '../workers/planLine';
+import { silenceOf } from '../workers/silence';
 import type { GroundApi, GroundWork } from './groundApi';
 
 /** The worker of clear and useful ground. */
@@ -9,6 +10,7 @@ export class GroundWorker {
   readonly #asked = new AskedWorker<GroundApi>(
     () => new Worker(new URL('./ground.worker.ts', import.meta.url), { type: 'module' }),
     ({ hold, holdModel }) => new PlanLine({ hold, holdModel }),
+    { isThere: (api) => api.isThere(), tell: silenceOf('The clear ground') },
   );
 
   /** Asks about a plan. */

@@ -7,6 +7,7 @@ import { frameLevelSteps, spotAt } from '../../core/light/spotReading';
 import type { Plan } from '../../core/plan/schema/plan';
 import type { Setup } from '../../core/plan/schema/setup';
 import { unpackPlan } from '../planWire';
+import { HEARING } from '../workers/hearing';
 import { stepping } from '../workers/stepping';
 import type { LevelMapApi } from './levelMapApi';
 
@@ -31,6 +32,7 @@ function sceneOf(plan: Plan, setup: Setup | null, seconds: number): LightScene {
 }
 
 const api: LevelMapApi = {
+  ...HEARING,
   holdModel: (sha256, model) => {
     holdModel(sha256, model);
     scene = null;

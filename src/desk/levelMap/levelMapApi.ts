@@ -3,9 +3,10 @@ import type { GridQuestion, LevelGrid } from '../../core/light/levelGrid';
 import type { PlaceReading } from '../../core/light/placeReading';
 import type { FrameLevels, SpotReading } from '../../core/light/spotReading';
 import type { PackedPlan } from '../planWire';
+import type { Hearing } from '../workers/hearing';
 
 /** What the worker of the level maps answers. `hold` comes first; the questions are about the plan held. */
-export interface LevelMapApi {
+export interface LevelMapApi extends Hearing {
   /** Puts an imported model at hand, by the SHA-256 of its file. */
   readonly holdModel: (sha256: string, model: HeldModel) => void;
   readonly hold: (packed: PackedPlan) => void;

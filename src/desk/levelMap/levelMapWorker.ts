@@ -2,6 +2,7 @@ import type { Remote } from 'comlink';
 import type { Plan } from '../../core/plan/schema/plan';
 import { AskedWorker } from '../workers/askedWorker';
 import { PlanLine } from '../workers/planLine';
+import { silenceOf } from '../workers/silence';
 import type { LevelMapApi } from './levelMapApi';
 
 /** The worker of the level maps. */
@@ -9,6 +10,7 @@ export class LevelMapWorker {
   readonly #asked = new AskedWorker<LevelMapApi>(
     () => new Worker(new URL('./levelMap.worker.ts', import.meta.url), { type: 'module' }),
     ({ hold, holdModel }) => new PlanLine({ hold, holdModel }),
+    { isThere: (api) => api.isThere(), tell: silenceOf('The map of levels') },
   );
 
   /** Asks about a plan. */

@@ -12,6 +12,7 @@ import { reportStore } from '../reportStore';
 import { ReportWorker } from '../reportWorker';
 import { sessionStore } from '../sessionStore';
 import type { KeyWays, ReportApi } from '../workers/reportApi';
+import { silenceOf } from '../workers/silence';
 
 interface Instant {
   readonly plan: Plan;
@@ -46,8 +47,8 @@ function inOrder(plan: Plan): readonly string[] {
  * follows a hand does not wait for a setup.
  */
 class LightAsking {
-  readonly #spans = new ReportWorker();
-  readonly #instants = new ReportWorker();
+  readonly #spans = new ReportWorker(silenceOf('The light of the setups'));
+  readonly #instants = new ReportWorker(silenceOf('The light of the instant'));
   #line: Promise<unknown> = Promise.resolve();
   readonly #now = latestWins<Instant>(({ plan, setupId, seconds }) =>
     this.#inLine(() => this.#instants.lightNow(plan, setupId, seconds)).then((now) => {

@@ -16,7 +16,7 @@ const failed = (error: unknown): void =>
 let worker: NightWorker | null = null;
 /** Started by the first question: who never looks at the night has none. */
 function theWorker(): NightWorker {
-  worker ??= new NightWorker();
+  worker ??= new NightWorker('The night');
   return worker;
 }
 
@@ -95,7 +95,7 @@ let darkWorker: NightWorker | null = null;
 /** Works out from when each thing that shows is lost in the dark. */
 export async function findDark(): Promise<void> {
   darkWorker?.end();
-  const own = new NightWorker();
+  const own = new NightWorker('The look for the dark');
   darkWorker = own;
   const { plan } = planStore.getState();
   nightStore.setState({ darkening: 0, trouble: null });

@@ -9,6 +9,7 @@ import { suggestSteps } from '../../core/night/suggest/suggest';
 import { conflictSentence } from '../../core/night/words/demandWords';
 import type { Plan } from '../../core/plan/schema/plan';
 import { unpackPlan } from '../planWire';
+import { HEARING } from '../workers/hearing';
 import { stepping } from '../workers/stepping';
 import type { NightApi } from './nightApi';
 
@@ -22,6 +23,7 @@ function planHeld(): Plan {
 }
 
 const api: NightApi = {
+  ...HEARING,
   holdModel,
   hold: (packed) => {
     held = unpackPlan(held, packed);

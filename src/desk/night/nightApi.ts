@@ -4,6 +4,7 @@ import type { DuskLight } from '../../core/night/dusk/lightThroughDusk';
 import type { PackingLine } from '../../core/night/packing/types';
 import type { Night } from '../../core/night/types';
 import type { PackedPlan } from '../planWire';
+import type { Hearing } from '../workers/hearing';
 
 /** All of a night that is worked out at once. */
 export interface NightAnswer {
@@ -29,7 +30,7 @@ export interface SuggestAnswer {
 }
 
 /** What the night's worker answers. `hold` comes first; the questions are about the plan held. */
-export interface NightApi {
+export interface NightApi extends Hearing {
   /** Puts an imported model at hand, by the SHA-256 of its file. */
   readonly holdModel: (sha256: string, model: HeldModel) => void;
   readonly hold: (packed: PackedPlan) => void;

@@ -9,6 +9,7 @@ import { planToGlb } from '../../exchange/glb';
 import { nightCsv } from '../../exchange/night/nightCsv';
 import { planToUsdz } from '../../exchange/usd/usdz';
 import { unpackPlan } from '../planWire';
+import { HEARING } from '../workers/hearing';
 import type { OpenFilesApi, WorkedFile } from './openFilesApi';
 
 let held: Plan | null = null;
@@ -27,6 +28,7 @@ const WRITERS: Readonly<
 };
 
 const api: OpenFilesApi = {
+  ...HEARING,
   holdModel,
   hold: (packed) => {
     held = unpackPlan(held, packed);

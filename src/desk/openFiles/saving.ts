@@ -1,5 +1,4 @@
 import { fileSave } from 'browser-fs-access';
-import { wrap } from 'comlink';
 import { createStore } from 'zustand/vanilla';
 import type { Plan } from '../../core/plan/schema/plan';
 import { serialisePlan } from '../../core/plan/serialise';
@@ -10,7 +9,9 @@ import { liveStore } from '../liveStore';
 import { planStore } from '../planStore';
 import { reasonOf } from '../reasonOf';
 import { toastStore } from '../toastStore';
+import { AskedWorker } from '../workers/askedWorker';
 import { PlanLine } from '../workers/planLine';
+import { silenceOf } from '../workers/silence';
 import type { OpenFile } from './kinds';
 import type { OpenFilesApi, WorkedFile } from './openFilesApi';
 
@@ -27,20 +28,17 @@ interface Made {
 
 /** From a worker of its own, which ends with it: a roof takes its time. */
 async function worked(plan: Plan, what: WorkedFile, seconds: number, signal: AbortSignal): Promise<Made> {
-  const worker = new Worker(new URL('./openFiles.worker.ts', import.meta.url), { type: 'module' });
-  const ended = new Promise<never>((_, reject) => {
-    signal.addEventListener('abort', () => reject(new DOMException('it was stopped', 'AbortError')));
-    worker.addEventListener('error', (event) =>
-      reject(new Error(event.message || 'its worker did not start')),
-    );
-  });
-  const api = wrap<OpenFilesApi>(worker);
-  const line = new PlanLine({ hold: api.hold, holdModel: api.holdModel });
+  const worker = new AskedWorker<OpenFilesApi>(
+    () => new Worker(new URL('./openFiles.worker.ts', import.meta.url), { type: 'module' }),
+    ({ hold, holdModel }) => new PlanLine({ hold, holdModel }),
+    { isThere: (api) => api.isThere(), tell: silenceOf('The file') },
+  );
+  signal.addEventListener('abort', () => worker.startAnew());
   try {
-    const bytes = await Promise.race([line.about(plan, () => api.write(what, seconds)), ended]);
+    const bytes = await worker.about(plan, (api) => api.write(what, seconds));
     return { bytes, notes: [] };
   } finally {
-    worker.terminate();
+    worker.end();
   }
 }
 

@@ -7,6 +7,7 @@ import { packPdf } from '../../exchange/pdf/pack';
 import { packInputSteps } from '../../exchange/pdf/packInput';
 import type { PackInput } from '../../exchange/pdf/types';
 import { unpackPlan } from '../planWire';
+import { HEARING } from '../workers/hearing';
 import { FONT_SHELF } from './fontShelf';
 import type { PackApi } from './packApi';
 
@@ -17,6 +18,7 @@ let held: Plan | null = null;
 let read: PackInput | null = null;
 
 const api: PackApi = {
+  ...HEARING,
   holdModel,
   hold: (packed) => {
     held = unpackPlan(held, packed);

@@ -1,5 +1,5 @@
 import { fileSave } from 'browser-fs-access';
-import { proxy, type Remote, wrap } from 'comlink';
+import { proxy, type Remote } from 'comlink';
 import { createStore } from 'zustand/vanilla';
 import type { Plan } from '../../core/plan/schema/plan';
 import type { LengthSystem } from '../../core/units/lengths';
@@ -10,7 +10,9 @@ import { liveStore } from '../liveStore';
 import { reasonOf } from '../reasonOf';
 import { pageAddress } from '../share/making';
 import { toastStore } from '../toastStore';
+import { AskedWorker } from '../workers/askedWorker';
 import { PlanLine } from '../workers/planLine';
+import { silenceOf } from '../workers/silence';
 import type { PackApi } from './packApi';
 import { crewFilePictures, packStills } from './packStills';
 
@@ -79,20 +81,21 @@ export const stopPack = (): void => stopping?.abort();
 
 /** The file, from a worker of its own that ends with it: stopped, it is over at once, whatever it does. */
 function made(kind: Kind, plan: Plan, asked: PackAsked, signal: AbortSignal): Promise<Made> {
-  const worker = new Worker(new URL('./pack.worker.ts', import.meta.url), { type: 'module' });
-  const ended = new Promise<never>((_, reject) => {
+  const worker = new AskedWorker<PackApi>(
+    () => new Worker(new URL('./pack.worker.ts', import.meta.url), { type: 'module' }),
+    ({ hold, holdModel }) => new PlanLine({ hold, holdModel }),
+    { isThere: (api) => api.isThere(), tell: silenceOf(kind.description) },
+  );
+  const stopped = new Promise<never>((_, reject) => {
     const stop = (): void => reject(new DOMException('it was stopped', 'AbortError'));
     if (signal.aborted) stop();
     signal.addEventListener('abort', stop);
-    worker.addEventListener('error', (event) =>
-      reject(new Error(event.message || 'its worker did not start')),
-    );
   });
-  const api = wrap<PackApi>(worker);
-  const line = new PlanLine({ hold: api.hold, holdModel: api.holdModel });
   const tell = (share: number): void => packSavingStore.setState({ share });
-  const read = line.about(plan, () => api.read({ ...asked, address: pageAddress() }, proxy(tell)));
-  return Promise.race([kind.make(plan, signal, read, api), ended]).finally(() => worker.terminate());
+  const file = worker.about(plan, (api) =>
+    kind.make(plan, signal, api.read({ ...asked, address: pageAddress() }, proxy(tell)), api),
+  );
+  return Promise.race([file, stopped]).finally(() => worker.end());
 }
 
 /** Makes a file and saves it, with progress in packSavingStore; one at a time. */

@@ -5,6 +5,7 @@ import { planStore } from '../planStore';
 import { reasonOf } from '../reasonOf';
 import { AskedWorker } from '../workers/askedWorker';
 import { PlanLine } from '../workers/planLine';
+import { silenceOf } from '../workers/silence';
 import type { ConnectAnswer, PowerApi } from './powerApi';
 import { powerStore } from './powerStore';
 
@@ -13,10 +14,11 @@ function failed(error: unknown): void {
   powerStore.setState({ connecting: false, trouble: `The power could not be worked out: ${why}` });
 }
 
-const newWorker = (): AskedWorker<PowerApi> =>
+const newWorker = (what: string): AskedWorker<PowerApi> =>
   new AskedWorker<PowerApi>(
     () => new Worker(new URL('./power.worker.ts', import.meta.url), { type: 'module' }),
     ({ hold, holdModel }) => new PlanLine({ hold, holdModel }),
+    { isThere: (api) => api.isThere(), tell: silenceOf(what) },
   );
 
 let reading: AskedWorker<PowerApi> | null = null;
@@ -25,7 +27,7 @@ let connecting: AskedWorker<PowerApi> | null = null;
 
 const powers = latestWins<Plan>(async (plan, isLatest) => {
   try {
-    reading ??= newWorker();
+    reading ??= newWorker('The power');
     const answer = await reading.about(plan, (api) => api.power());
     const isCommitted = planStore.getState().plan === plan;
     if (isLatest())
@@ -61,7 +63,7 @@ export async function askConnection(): Promise<ConnectAnswer | null> {
   if (known?.plan === plan) return known;
   powerStore.setState({ connecting: true, connection: null, trouble: null });
   try {
-    connecting ??= newWorker();
+    connecting ??= newWorker('The look for cords');
     const answer = await connecting.about(plan, (api) => api.connect());
     powerStore.setState({ connecting: false, connection: { ...answer, plan } });
     return answer;

@@ -2,6 +2,7 @@ import { expose } from 'comlink';
 import { holdModel } from '../../core/form/models/modelShelf';
 import type { Plan } from '../../core/plan/schema/plan';
 import { unpackPlan } from '../planWire';
+import { HEARING } from '../workers/hearing';
 import { connectionOf, powerAnswer } from './answers';
 import type { PowerApi } from './powerApi';
 
@@ -13,6 +14,7 @@ function planHeld(): Plan {
 }
 
 const api: PowerApi = {
+  ...HEARING,
   holdModel,
   hold: (packed) => {
     held = unpackPlan(held, packed);

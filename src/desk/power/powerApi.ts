@@ -3,6 +3,7 @@ import type { NewCable } from '../../core/plan/edits/layCables';
 import type { MendedSentence } from '../../core/report/power/mending';
 import type { PowerReport } from '../../core/report/power/types';
 import type { PackedPlan } from '../planWire';
+import type { Hearing } from '../workers/hearing';
 
 /** A plan's power, its sentences with what mends them. */
 export interface PowerAnswer {
@@ -25,7 +26,7 @@ export interface ConnectAnswer {
 }
 
 /** What the power's worker answers. `hold` comes first; the questions are about the plan held. */
-export interface PowerApi {
+export interface PowerApi extends Hearing {
   /** Puts an imported model at hand, by the SHA-256 of its file. */
   readonly holdModel: (sha256: string, model: HeldModel) => void;
   readonly hold: (packed: PackedPlan) => void;

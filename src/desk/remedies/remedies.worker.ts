@@ -4,6 +4,7 @@ import { solveSteps } from '../../core/clearance/solve/solve';
 import { holdModel } from '../../core/form/models/modelShelf';
 import type { Plan } from '../../core/plan/schema/plan';
 import { unpackPlan } from '../planWire';
+import { HEARING } from '../workers/hearing';
 import { stepping } from '../workers/stepping';
 import type { RemediesApi } from './remediesApi';
 
@@ -16,6 +17,7 @@ function planHeld(): Plan {
 }
 
 const api: RemediesApi = {
+  ...HEARING,
   holdModel,
   hold: (packed) => {
     held = unpackPlan(held, packed);

@@ -3,9 +3,10 @@ import type { Remedy } from '../../core/clearance/remedies/types';
 import type { SolveAnswer, SolveProgress, SolveQuestion } from '../../core/clearance/solve/types';
 import type { HeldModel } from '../../core/form/models/heldModel';
 import type { PackedPlan } from '../planWire';
+import type { Hearing } from '../workers/hearing';
 
 /** What the worker of remedies answers. `hold` comes first; the questions are about the plan held. */
-export interface RemediesApi {
+export interface RemediesApi extends Hearing {
   /** Puts an imported model at hand, by the SHA-256 of its file. */
   readonly holdModel: (sha256: string, model: HeldModel) => void;
   readonly hold: (packed: PackedPlan) => void;

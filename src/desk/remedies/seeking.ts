@@ -10,11 +10,11 @@ const HANDS = 2;
 
 /** Looks for remedies for whoever opens a finding. */
 export const remedySeeker = new RemedySeeker(
-  new RemedyTeam(Array.from({ length: HANDS }, () => new RemediesWorker())),
+  new RemedyTeam(Array.from({ length: HANDS }, () => new RemediesWorker('The look for remedies'))),
 );
 
 /** Looks for what clears all setups, in a worker of its own: no finding that is opened has to wait for it. */
-export const nightSolver = new NightSolver(new RemediesWorker());
+export const nightSolver = new NightSolver(new RemediesWorker('The look for a clear night'));
 
 planStore.subscribe((now, before) => {
   if (now.plan !== before.plan && solveStore.getState().forPlan !== null) nightSolver.forget();

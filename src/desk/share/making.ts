@@ -1,7 +1,8 @@
-import { type Remote, wrap } from 'comlink';
 import type { Plan } from '../../core/plan/schema/plan';
 import { planStore } from '../planStore';
-import { reasonOf } from '../reasonOf';
+import { sentenceOf } from '../reasonOf';
+import { AskedWorker, withoutLine } from '../workers/askedWorker';
+import { silenceOf } from '../workers/silence';
 import { copyText } from './copying';
 import type { ShareApi } from './shareApi';
 import { type MadeLink, shareStore } from './shareStore';
@@ -11,18 +12,16 @@ export const pageAddress = (): string => location.href.replace(/[?#].*$/s, '');
 
 /** Makes a link of the committed plan, in a worker that ends with it: long plans take their time. */
 async function made(plan: Plan, planId: string): Promise<MadeLink> {
-  const worker = new Worker(new URL('./share.worker.ts', import.meta.url), { type: 'module' });
-  const failed = new Promise<never>((_, reject) =>
-    worker.addEventListener('error', (event) =>
-      reject(new Error(event.message || 'its worker did not start')),
-    ),
+  const worker = new AskedWorker<ShareApi>(
+    () => new Worker(new URL('./share.worker.ts', import.meta.url), { type: 'module' }),
+    withoutLine,
+    { isThere: (api) => api.isThere(), tell: silenceOf('The link') },
   );
   try {
-    const api: Remote<ShareApi> = wrap<ShareApi>(worker);
-    const answer = await Promise.race([api.link(plan, pageAddress()), failed]);
+    const answer = await worker.about(plan, (api) => api.link(plan, pageAddress()));
     return { ...answer, plan, planId };
   } finally {
-    worker.terminate();
+    worker.end();
   }
 }
 
@@ -38,7 +37,7 @@ export async function makeLink(): Promise<void> {
     shareStore.setState({ copied: await copying });
   } catch (error) {
     shareStore.setState({
-      trouble: { planId, sentence: `No link could be made: ${reasonOf(error).replace(/\.?$/, '.')}` },
+      trouble: { planId, sentence: sentenceOf('No link could be made', error) },
     });
   } finally {
     shareStore.setState({ making: false });

@@ -1,7 +1,8 @@
 import { expose } from 'comlink';
+import { HEARING } from '../workers/hearing';
 import { linkAnswer } from './linkAnswer';
 import type { ShareApi } from './shareApi';
 
-const api: ShareApi = { link: linkAnswer };
+const api: ShareApi = { ...HEARING, link: linkAnswer };
 
 expose(api);

@@ -1,4 +1,5 @@
 import type { Plan } from '../../core/plan/schema/plan';
+import type { Hearing } from '../workers/hearing';
 
 /** A code as one outline: dark squares of side 1 in a square of `size`, without the quiet zone around it. */
 export interface CodeOutline {
@@ -20,7 +21,7 @@ export interface LinkAnswer {
 }
 
 /** What the worker that makes links answers. */
-export interface ShareApi {
+export interface ShareApi extends Hearing {
   /** @param page the address that opens the page, without anything after # */
   readonly link: (plan: Plan, page: string) => LinkAnswer;
 }

@@ -5,6 +5,7 @@ import makeDecoder from 'draco3dgltf/draco_decoder_gltf_nodejs.js';
 import { ModelFault } from '../../exchange/gltf-in/modelFault';
 import { type ReadModel, readModel } from '../../exchange/gltf-in/readModel';
 import { sha256Of } from '../assets/sha256';
+import { HEARING } from './hearing';
 import type { ModelApi } from './modelApi';
 
 /** The decoder's program lies beside the page, like everything else that it runs. */
@@ -24,6 +25,7 @@ function memoryOf({ model }: ReadModel): ArrayBufferLike[] {
 }
 
 const api: ModelApi = {
+  ...HEARING,
   read: async (bytes, tell) => {
     try {
       const sha256 = await sha256Of(bytes);

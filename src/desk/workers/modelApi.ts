@@ -1,4 +1,5 @@
 import type { ReadModel } from '../../exchange/gltf-in/readModel';
+import type { Hearing } from './hearing';
 
 /** A model out of a file, or the sentence that says why there is none. */
 export type ModelAnswer =
@@ -6,7 +7,7 @@ export type ModelAnswer =
   | { readonly ok: false; readonly sentence: string };
 
 /** What the worker that reads models answers. One worker reads one file: whoever stops it ends it. */
-export interface ModelApi {
+export interface ModelApi extends Hearing {
   /** Reads the bytes of a GLB file; `tell` is told the share that is done, 0..1. */
   readonly read: (bytes: ArrayBuffer, tell: (share: number) => void) => Promise<ModelAnswer>;
 }

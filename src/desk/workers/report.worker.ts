@@ -14,6 +14,7 @@ import { noticesOf } from '../../core/report/notices';
 import { type Asked, setupReportSteps } from '../../core/report/setupReport';
 import { toldFaults } from '../blocking/toldFaults';
 import { unpackPlan } from '../planWire';
+import { HEARING } from './hearing';
 import { answerHighlight, answerKeyWays, answerLightNow, inLengths } from './lightAnswers';
 import type { ReportApi } from './reportApi';
 import { stepping } from './stepping';
@@ -78,7 +79,7 @@ const api: ReportApi = {
   },
   blockingFaults: () => (held ? toldFaults(held) : []),
   notices: () => (held ? noticesOf(held) : []),
-  isThere: () => undefined,
+  ...HEARING,
   giveUp,
 };
 

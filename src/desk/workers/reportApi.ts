@@ -16,6 +16,7 @@ import type { Notice, SetupReport } from '../../core/report/types';
 import type { LengthSystem } from '../../core/units/lengths';
 import type { ToldFault } from '../blocking/toldFaults';
 import type { PackedPlan } from '../planWire';
+import type { Hearing } from './hearing';
 
 export interface ContinuityAnswer {
   readonly setups: readonly SetupContinuity[];
@@ -41,7 +42,7 @@ export interface KeyWays {
 }
 
 /** What the report worker answers. `hold` comes first; the questions are about the plan held. */
-export interface ReportApi {
+export interface ReportApi extends Hearing {
   /** Puts an imported model at hand, by the SHA-256 of its file; it comes before a plan that is to be read with it. */
   readonly holdModel: (sha256: string, model: HeldModel) => void;
   /** Takes the plan over. */
@@ -103,8 +104,6 @@ export interface ReportApi {
   readonly darken: (seen: SetupReport) => Promise<SetupReport | null>;
   /** What should be known about the plan before trusting its findings. */
   readonly notices: () => readonly Notice[];
-  /** Answers between two steps of whatever is being read. */
-  readonly isThere: () => void;
   /** Gives up what is being read: something newer is wanted. */
   readonly giveUp: () => void;
 }

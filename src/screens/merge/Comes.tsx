@@ -2,9 +2,10 @@ import { useCallback, useEffect, useRef, useState } from 'react';
 import { useStore } from 'zustand';
 import type { Plan } from '../../core/plan/schema/plan';
 import type { SetupReport } from '../../core/report/types';
-import { reasonOf } from '../../desk/reasonOf';
+import { sentenceOf } from '../../desk/reasonOf';
 import { reportStore } from '../../desk/reportStore';
 import { ReportWorker } from '../../desk/reportWorker';
+import { silenceOf } from '../../desk/workers/silence';
 import { concernOf } from '../report/concerns';
 
 const findings = (setups: Iterable<SetupReport>): number =>
@@ -56,14 +57,14 @@ export function Comes({ before, after }: { readonly before: Plan; readonly after
     own.say('Reading the merged plan.');
     try {
       worker.current?.giveUp();
-      worker.current ??= new ReportWorker();
+      worker.current ??= new ReportWorker(silenceOf('The reading of the merged plan'));
       const setups = await readAll(worker.current, after, isLatest);
       if (!setups || !isLatest()) return;
       const would = countWords(findings(setups));
       const now = known ? `, ${findings(known.setups)} as yours is` : '';
       own.say(`${would} if you take it${now}.`);
     } catch (error) {
-      if (isLatest()) own.say(reasonOf(error));
+      if (isLatest()) own.say(sentenceOf('The merged plan could not be read', error));
     }
   };
   const words = read?.plan === after ? read.words : null;

@@ -1,8 +1,10 @@
 import { expose } from 'comlink';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import type { PackedPlan } from '../../../src/desk/planWire';
+import { toastStore } from '../../../src/desk/toastStore';
 import { AskedWorker, WorkerEnded } from '../../../src/desk/workers/askedWorker';
 import { PlanLine } from '../../../src/desk/workers/planLine';
+import { silenceOf } from '../../../src/desk/workers/silence';
 import { rooftop } from '../core/plan/edits/rooftop';
 
 interface Api {
@@ -58,6 +60,7 @@ const never = (): Promise<string> => new Promise(() => undefined);
 function asked(...answers: (() => Promise<string>)[]) {
   const started: FakeWorker[] = [];
   const silences: boolean[] = [];
+  let again = (): void => undefined;
   const worker = new AskedWorker<Api>(
     () => {
       const next = new FakeWorker(answers[started.length] ?? never);
@@ -65,9 +68,21 @@ function asked(...answers: (() => Promise<string>)[]) {
       return Object.assign(next, { onmessage: null, onmessageerror: null, onerror: null });
     },
     ({ hold, holdModel }) => new PlanLine({ hold, holdModel }),
-    { isThere: (api) => api.isThere(), tell: (isSilent) => silences.push(isSilent) },
+    {
+      isThere: (api) => api.isThere(),
+      tell: (isSilent, another) => {
+        silences.push(isSilent);
+        again = another;
+      },
+    },
   );
-  return { worker, started, silences, ask: () => worker.about(PLAN, (api) => api.answer()) };
+  return {
+    worker,
+    started,
+    silences,
+    again: () => again(),
+    ask: () => worker.about(PLAN, (api) => api.answer()),
+  };
 }
 
 beforeEach(() => void vi.stubGlobal('ErrorEvent', FakeErrorEvent));
@@ -118,4 +133,55 @@ test('silence is told once while somebody waits, taken back when it is heard aga
   expect(silences).toEqual([true, false]);
   await vi.advanceTimersByTimeAsync(120_000);
   expect(silences).toEqual([true, false]);
+});
+
+test('another try asks another worker all that is still waited for, and what the one before says counts no more', async () => {
+  vi.useFakeTimers();
+  let late: (words: string) => void = () => undefined;
+  const first = (): Promise<string> => new Promise((resolve) => (late = resolve));
+  const { worker, started, silences, again, ask } = asked(first, async () => 'read');
+  const answers = Promise.all([ask(), ask()]);
+  await vi.advanceTimersByTimeAsync(0);
+  if (started[0]) started[0].isDeaf = true;
+  await vi.advanceTimersByTimeAsync(60_000);
+  expect(silences).toEqual([true]);
+  again();
+  late('late');
+  expect(silences).toEqual([true, false]);
+  expect(started[0]?.isTerminated).toBe(true);
+  expect(await answers).toEqual(['read', 'read']);
+  expect(started[1]?.held).toHaveLength(1);
+  expect(vi.getTimerCount()).toBe(0);
+  worker.end();
+});
+
+test('one that never spoke did not start; one that did has stopped', async () => {
+  const { started, ask } = asked(never, never);
+  const first = expect(ask()).rejects.toThrow('the worker did not start');
+  if (started[0]) started[0].isDeaf = true;
+  started[0]?.dispatchEvent(new FakeErrorEvent('error'));
+  await first;
+  const second = expect(ask()).rejects.toThrow('the worker stopped');
+  await vi.waitFor(() => expect(started[1]?.held).toHaveLength(1));
+  started[1]?.dispatchEvent(new FakeErrorEvent('error'));
+  await second;
+});
+
+test('a hang is told at the page with another try, and taken back once there is an answer', () => {
+  const tries: string[] = [];
+  const [lenses, light] = [silenceOf('The lens test'), silenceOf('The light')];
+  lenses(true, () => tries.push('lenses'));
+  light(true, () => tries.push('light'));
+  const told = () => toastStore.getState().toasts;
+  expect(told().map(({ sentence }) => sentence)).toEqual([
+    'The lens test has not answered for a minute.',
+    'The light has not answered for a minute.',
+  ]);
+  expect(told()[0]).toMatchObject({ tone: 'warn', action: { word: 'Try again' } });
+  told()[0]?.action?.act();
+  expect(tries).toEqual(['lenses']);
+  lenses(false, () => undefined);
+  expect(told().map(({ sentence }) => sentence)).toEqual(['The light has not answered for a minute.']);
+  light(false, () => undefined);
+  expect(told()).toEqual([]);
 });

@@ -7,11 +7,21 @@ import { useCrewReading } from '../../../desk/crew/useCrew';
 export function StorageNotice() {
   const refused = useStore(storageStore, (state) => state.refused);
   const trouble = useCrewReading((state) => state.trouble);
+  const again = useCrewReading((state) => state.again);
   const [read, setRead] = useState(false);
   const isSaid = refused && !read;
   return (
     <div role="status" className="crew-notices">
-      {trouble === '' ? null : <p>{trouble}</p>}
+      {trouble === '' ? null : (
+        <p>
+          {trouble}
+          {again ? (
+            <button type="button" onClick={again}>
+              Try again
+            </button>
+          ) : null}
+        </p>
+      )}
       {isSaid ? (
         <p>
           This browser keeps nothing for the page. Ticks last until it is closed.
