@@ -38,7 +38,7 @@ const fromHere = (plan: Plan): string[] => plan.setups.map((setup) => JSON.strin
 
 describe('the same plan gives the same bytes', () => {
   test.each([
-    ['a small roof', smallRoof],
+    ['a small roof', () => smallRoof(0.5)],
     ['a camera and performers who move', () => movingPlan(1)],
     ['a whip pan', () => movingPlan(3)],
   ])('here and in a thread, whatever was asked before: %s', async (_, make) => {
@@ -71,7 +71,7 @@ describe('the same plan gives the same bytes', () => {
   });
 
   test('of one setup, alone or among the others', () => {
-    const plan = smallRoof();
+    const plan = smallRoof(0.5);
     const among = reportOf(plan).setups;
     for (const setup of among) {
       const [alone] = reportOf(plan, { setupIds: [setup.id] }).setups;

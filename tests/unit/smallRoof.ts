@@ -28,8 +28,12 @@ const setup = (id: string, label: string, lens: string, from: string, to: string
   move: { ease: 'eased', keys },
 });
 
-/** A small invented roof as plain JSON: a wet deck, a fence, one performer, a stand in frame, one out of it, three setups. */
-export function smallRoofDocument() {
+/**
+ * A small invented roof as plain JSON: a wet deck, a fence, one performer, a stand in frame, one out of it, three setups.
+ * Its action lasts two seconds; the less of it is asked for, the shorter the ways and the sooner it is read.
+ */
+export function smallRoofDocument(endSeconds = 2) {
+  const far = endSeconds / 2;
   return {
     standclear: 1,
     title: 'Small roof',
@@ -148,8 +152,8 @@ export function smallRoofDocument() {
     ],
     beats: [
       { id: 'start', label: 'Start', atSeconds: 0 },
-      { id: 'turn', label: 'Turn', atSeconds: 1 },
-      { id: 'end', label: 'End', atSeconds: 2 },
+      { id: 'turn', label: 'Turn', atSeconds: far },
+      { id: 'end', label: 'End', atSeconds: endSeconds },
     ],
     cast: [
       {
@@ -167,8 +171,22 @@ export function smallRoofDocument() {
           skinColour: '#b98a6d',
         },
         marks: [
-          { id: 'a1', beat: 'start', at: [0, -2], headingDegrees: 180, stance: 'stand', holdSeconds: 0.25 },
-          { id: 'a2', beat: 'end', at: [1.5, -1], headingDegrees: 180, stance: 'stand', holdSeconds: 0 },
+          {
+            id: 'a1',
+            beat: 'start',
+            at: [0, -2],
+            headingDegrees: 180,
+            stance: 'stand',
+            holdSeconds: far / 4,
+          },
+          {
+            id: 'a2',
+            beat: 'end',
+            at: [1.5 * far, far - 2],
+            headingDegrees: 180,
+            stance: 'stand',
+            holdSeconds: 0,
+          },
         ],
       },
     ],
@@ -214,15 +232,15 @@ export function smallRoofDocument() {
     setups: [
       setup('master', 'Master from the stairs', 'wide', 'start', 'end', [
         key(0, [-0.5, 1.5, 5], 0),
-        key(2, [0.5, 1.6, 4], 6, -1),
+        key(endSeconds, [far - 0.5, 1.5 + 0.1 * far, 5 - far], 6 * far, -far),
       ]),
       setup('single', 'Single on Ana', 'long', 'start', 'turn', [key(0, [0.2, 1.6, 4], 356)]),
-      setup('still', 'Insert of the bulb', 'long', 'end', 'end', [key(2, [3, 1.6, 2], 0, 3)]),
+      setup('still', 'Insert of the bulb', 'long', 'end', 'end', [key(endSeconds, [3, 1.6, 2], 0, 3)]),
     ],
   };
 }
 
 /** The same as a plan. */
-export function smallRoof(): Plan {
-  return planFrom(smallRoofDocument());
+export function smallRoof(endSeconds = 2): Plan {
+  return planFrom(smallRoofDocument(endSeconds));
 }

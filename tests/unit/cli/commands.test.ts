@@ -18,14 +18,16 @@ import { fakeTerminal } from './fakeTerminal';
 
 type Document = ReturnType<typeof smallRoofDocument>;
 
-const plan = smallRoof();
+/** What is printed of half a second is soon reckoned. */
+const END_SECONDS = 0.5;
+const plan = smallRoof(END_SECONDS);
 let folder = '';
 const roof = (): string => join(folder, 'roof.plan.json');
 
 /** The roof with some gear gone, or with wishes of its own, as a file. */
 function changed(name: string, change: (document: Document) => object): string {
   const file = join(folder, name);
-  writeFileSync(file, JSON.stringify(change(smallRoofDocument())));
+  writeFileSync(file, JSON.stringify(change(smallRoofDocument(END_SECONDS))));
   return file;
 }
 const without =
@@ -52,8 +54,8 @@ describe('report', () => {
     expect([status, errors]).toEqual([0, '']);
     const plain = printed.replaceAll('\u00a0', ' ');
     expect(plain).toContain('Small roof\n');
-    expect(plain).toContain('A  Master from the stairs  40 mm, 2x squeeze, 58.3° by 26.3°, 0.0 s to 2.0 s\n');
-    expect(plain).toMatch(/C {2}Insert of the bulb.*, at 2\.0 s\n/);
+    expect(plain).toContain('A  Master from the stairs  40 mm, 2x squeeze, 58.3° by 26.3°, 0.0 s to 0.5 s\n');
+    expect(plain).toMatch(/C {2}Insert of the bulb.*, at 0\.5 s\n/);
     expect(plain).toMatch(/× +showing +[\d.]+ % +Lamp stand 1 +column/);
     expect(plain).toMatch(/^ {2}also in frame: Fence [\d.]+ %, Deck [\d.]+ %, Porch bulb [\d.]+ %$/m);
     expect(plain).toMatch(/^ {2}the rest: 1 clear$/m);
@@ -198,7 +200,7 @@ describe('report', () => {
     expect(lines.at(-1)).toBe('');
     expect(
       lines.some((line) =>
-        line.startsWith('master,Master from the stairs,0,2,stand-in,Lamp stand 1,stand,keep out,showing,0.'),
+        line.startsWith('master,Master from the stairs,0,0.5,stand-in,Lamp stand 1,stand,keep out,showing,0.'),
       ),
     ).toBe(true);
   });
@@ -214,17 +216,17 @@ describe('report', () => {
       ];
     };
     expect(await ids('--setup', 'single', '--setup', 'master')).toEqual(['master,single', '']);
-    expect(await ids('--at', '1')).toEqual([
+    expect(await ids('--at', '0.25')).toEqual([
       'master,single',
-      'standclear: left out, since they do not cover 1 s: still.\n',
+      'standclear: left out, since they do not cover 0.25 s: still.\n',
     ]);
-    expect(await ids('--at', '2', '--setup', 'still')).toEqual(['still', '']);
+    expect(await ids('--at', '0.5', '--setup', 'still')).toEqual(['still', '']);
   });
 
   test('--at gives the report of one instant', async () => {
-    const { printed } = await answer(['report', roof(), '--json', '--at', '0,5 s', '--setup', 'master']);
+    const { printed } = await answer(['report', roof(), '--json', '--at', '0,2 s', '--setup', 'master']);
     expect(JSON.parse(printed)).toMatchObject(
-      JSON.parse(JSON.stringify(reportOf(plan, { setupIds: ['master'], at: 0.5 }))),
+      JSON.parse(JSON.stringify(reportOf(plan, { setupIds: ['master'], at: 0.2 }))),
     );
   });
 
@@ -359,10 +361,10 @@ describe('check', () => {
 describe('export', () => {
   test('writes the plan at the instant', async () => {
     const file = join(folder, 'roof.glb');
-    const { status, printed } = await answer(['export', roof(), '--glb', file, '--at', '1.5']);
+    const { status, printed } = await answer(['export', roof(), '--glb', file, '--at', '0.4']);
     expect(status).toBe(0);
-    expect(printed).toMatch(/^Wrote ".*roof\.glb": the plan at 1\.5 s, [\d.]+ MB\.\n$/);
-    expect(readFileSync(file).equals(planToGlb(plan, 1.5))).toBe(true);
+    expect(printed).toMatch(/^Wrote ".*roof\.glb": the plan at 0\.4 s, [\d.]+ MB\.\n$/);
+    expect(readFileSync(file).equals(planToGlb(plan, 0.4))).toBe(true);
   });
 
   test('starts at 0 s where no instant is given', async () => {

@@ -25,7 +25,7 @@ function standclear(...words: string[]) {
 
 beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), 'standclear-'));
-  writeFileSync(roof(), JSON.stringify(smallRoofDocument()));
+  writeFileSync(roof(), JSON.stringify(smallRoofDocument(0.5)));
 });
 afterAll(() => rmSync(folder, { recursive: true }));
 

@@ -14,9 +14,9 @@ function put(document: object, path: string, value: unknown): void {
   Reflect.set(holder, last, value);
 }
 
-/** The small roof as the text of a plan file, with some of it put otherwise; undefined takes a field away. */
-export function spoilt(changes: Changes): string {
-  const document = smallRoofDocument();
+/** The small roof of so many seconds as the text of a plan file, with some of it put otherwise; undefined takes a field away. */
+export function spoilt(changes: Changes, endSeconds?: number): string {
+  const document = smallRoofDocument(endSeconds);
   for (const [path, value] of Object.entries(changes)) put(document, path, value);
   return JSON.stringify(document);
 }
