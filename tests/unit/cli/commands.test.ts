@@ -200,7 +200,9 @@ describe('report', () => {
     expect(lines.at(-1)).toBe('');
     expect(
       lines.some((line) =>
-        line.startsWith('master,Master from the stairs,0,0.5,stand-in,Lamp stand 1,stand,keep out,showing,0.'),
+        line.startsWith(
+          'master,Master from the stairs,0,0.5,stand-in,Lamp stand 1,stand,keep out,showing,0.',
+        ),
       ),
     ).toBe(true);
   });
