@@ -7,6 +7,7 @@ import { MANIFEST } from './building/builtFiles.ts';
 import { contentPolicy } from './building/contentPolicy.ts';
 import { inParts } from './building/inParts.ts';
 import { keepOffline } from './building/keepOffline.ts';
+import { leanMethods } from './building/leanMethods.ts';
 import { leanThree } from './building/leanThree.ts';
 
 /** The guides and their pictures lie among the assets, and are no part of the page. */
@@ -29,7 +30,7 @@ export default defineConfig({
   // Relative addresses, so that the built page works from any folder of any web server.
   base: './',
   publicDir: '../assets',
-  plugins: [react(), leanThree(), inParts(), contentPolicy(), withoutGuides(), keepOffline()],
+  plugins: [react(), leanThree(), leanMethods(), inParts(), contentPolicy(), withoutGuides(), keepOffline()],
   worker: { format: 'es' },
   build: {
     outDir: '../dist',

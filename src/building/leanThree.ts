@@ -83,7 +83,7 @@ const STAND_INS: Readonly<Record<string, string>> = {
 
 /** What a source would have to use to be drawn by something that is left out, each as a word of three's. */
 const LEFT_OUT =
-  /\b(Mesh(Lambert|Phong|Toon|Matcap|Normal|Physical)Material|(Points|Shadow|Sprite|LineDashed)Material|InstancedMesh|BatchedMesh|RectAreaLight|LightProbe|SunLight|CubeTexture|CubeCamera|PMREMGenerator|VideoTexture|morph(Targets|Attributes)|clippingPlanes|envMap|environment\b|normalMap|bumpMap|aoMap|lightMap|alphaMap|emissiveMap|roughnessMap|metalnessMap|displacementMap|alphaHash|dithering|logarithmicDepthBuffer|reversedDepthBuffer|outputBufferType|(PCF|VSM)\w*ShadowMap|(?!No)\w+ToneMapping)\b/g;
+  /\b(Mesh(Lambert|Phong|Toon|Matcap|Normal|Physical)Material|(Points|Shadow|Sprite|LineDashed)Material|InstancedMesh|BatchedMesh|RectAreaLight|LightProbe|SunLight|CubeTexture|CubeCamera|PMREMGenerator|VideoTexture|morph(Targets|Attributes)|clippingPlanes|envMap|environment\b|normalMap|bumpMap|aoMap|lightMap|alphaMap|emissiveMap|roughnessMap|metalnessMap|displacementMap|alphaHash|dithering|logarithmicDepthBuffer|reversedDepthBuffer|outputBufferType|(PCF|VSM)\w*ShadowMap|(?!No)\w+ToneMapping|(to|from)JSON)\b/g;
 
 /** The words in a source that imports three by which it would draw with something that is left out; none in others. */
 export const drawsByLeftOut = (code: string): readonly string[] =>
