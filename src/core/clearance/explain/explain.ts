@@ -1,4 +1,4 @@
-import { add, dot, length, scale, subtract, unit, type Vec3 } from '../../form/build/vector';
+import { add, dot, scale, subtract, unit, type Vec3 } from '../../form/build/vector';
 import { cameraAt, spanOf } from '../../optics/camera';
 import { undistort } from '../../optics/distortion';
 import { cameraFromWorld, projectPoint } from '../../optics/project';
@@ -238,6 +238,3 @@ export function explain(
   const common = { ...asked, seconds, eye: of.camera.pose.position };
   return { ...common, ...(inFrameOf(of) ?? outside(of) ?? { kind: 'behind' }) };
 }
-
-/** How long the line of an explanation is from the lens to a place on it, metres. */
-export const metresTo = ({ eye }: Explanation, place: Vec3): number => length(subtract(place, eye));

@@ -5,7 +5,7 @@ import { formatDegrees } from '../../units/angles';
 import { formatLength, type LengthSystem } from '../../units/lengths';
 import { formatNumber, NBSP } from '../../units/numbers';
 import { formatSeconds } from '../../units/seconds';
-import { metresTo } from './explain';
+import { metresTo } from './metresTo';
 import type { Explanation, PlaceOnPart } from './types';
 
 /** Which edge a thing lies beyond, in the words of the frame. */

@@ -1,4 +1,4 @@
-import { metresTo } from '../../../core/clearance/explain/explain';
+import { metresTo } from '../../../core/clearance/explain/metresTo';
 import type { Explanation } from '../../../core/clearance/explain/types';
 import type { Vec3 } from '../../../core/form/build/vector';
 import { itemOf } from '../../../core/plan/items';

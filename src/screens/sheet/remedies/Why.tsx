@@ -6,7 +6,8 @@ import { formatSeconds } from '../../../core/units/seconds';
 import { FRAME_SECONDS, goToSeconds, letterOf } from '../../../desk/choose';
 import { useLive, useLivePlan, useSession } from '../../../desk/hooks';
 import { liveStore } from '../../../desk/liveStore';
-import { explainFinding, explainStore, explanationNow } from '../../../desk/remedies/explaining';
+import { explainFinding } from '../../../desk/remedies/explainFinding';
+import { explainStore, explanationNow } from '../../../desk/remedies/explaining';
 import { type FindingKey, isFinding } from '../../../desk/remedies/remediesStore';
 
 /** Draws the line of sight to a finding on the roof, with a sentence and the moment that it is about. */
