@@ -1,18 +1,13 @@
 import { useFrame, useThree } from '@react-three/fiber';
 import { useEffect, useRef } from 'react';
 import type { Plan } from '../../core/plan/schema/plan';
-import type { Setup } from '../../core/plan/schema/setup';
 import { drawNextStill, stillsStore } from '../../desk/contactStills';
 import { livePlan, liveStore } from '../../desk/liveStore';
-import { planStore } from '../../desk/planStore';
 import { sessionStore } from '../../desk/sessionStore';
 import { viewStore } from '../../desk/viewStore';
 import { walkStore } from '../../desk/walkStore';
 import type { Pane } from '../picture/painter';
-import { chosenRooms } from '../walk/chosenRounds';
-import { WalkHand } from '../walk/hand/walkHand';
-import { standOf } from '../walk/standpoints';
-import { WalkRound } from '../walk/walkRound';
+import type { WalkStage } from '../walk/walkStage';
 import { overlaps, paneOf } from './panes';
 import { QUALITIES, STRAINED } from './quality';
 import { Rhythm } from './rhythm';
@@ -29,8 +24,8 @@ interface Works {
   readonly rhythm: Rhythm;
   readonly turns: ThumbTurns;
   readonly driver: StageDriver;
-  readonly walk: WalkRound;
-  readonly hand: WalkHand;
+  /** Null until somebody walks round. */
+  walk: WalkStage | null;
 }
 
 /**
@@ -51,9 +46,18 @@ export function RenderDriver() {
 
   useEffect(() => {
     const driver = new StageDriver(gl, scene);
-    const walk = new WalkRound(invalidate);
-    const hand = new WalkHand(walk);
-    works.current = { driver, walk, hand, rhythm: new Rhythm(), turns: new ThumbTurns() };
+    const made: Works = { driver, walk: null, rhythm: new Rhythm(), turns: new ThumbTurns() };
+    works.current = made;
+    const bringWalk = async (): Promise<void> => {
+      if (!viewStore.getState().walkElement || made.walk) return;
+      const { WalkStage } = await import('../walk/walkStage');
+      if (works.current !== made || made.walk) return;
+      made.walk = new WalkStage(scene, invalidate);
+      invalidate();
+    };
+    // Its script is here before the pane is that it is drawn into.
+    const stopWaiting = viewStore.subscribe(() => void bringWalk());
+    void bringWalk();
     const stop = watchStage(gl.domElement, {
       changed: () => {
         thumbsAt.current = performance.now() + THUMB_PATIENCE;
@@ -70,19 +74,19 @@ export function RenderDriver() {
       stop();
       stopAsking();
       stopStills();
+      stopWaiting();
       works.current = null;
-      hand.bind(null);
-      walk.dispose();
+      made.walk?.dispose();
       driver.dispose();
     };
   }, [gl, scene, invalidate]);
 
   useFrame(() => {
     if (!works.current || gl.getContext().isContextLost()) return;
-    const { driver, walk, hand, rhythm, turns } = works.current;
+    const { driver, walk, rhythm, turns } = works.current;
     const beganAt = performance.now();
     const { frameElements, walkElement, thumbElements, pictureReady, setPictureReady } = viewStore.getState();
-    const { setupId, selectedIds, pictureQuality, pictureShows: shows, roofView } = sessionStore.getState();
+    const { setupId, pictureQuality, pictureShows: shows, roofView } = sessionStore.getState();
     const { seconds, playing, gesture } = liveStore.getState();
     const plan = livePlan();
     const isMoving = playing || moved.current.isTurning || (gesture !== null && plan !== moved.current.plan);
@@ -116,24 +120,18 @@ export function RenderDriver() {
       driver.showFrame(moment, each.setup, each.pane, mayBeLate);
     }
 
-    // The hand hears the pointers first, and leaves to the turning what it does not take.
-    hand.bind(walkElement);
-    walk.bind(walkElement);
+    walk?.bind(walkElement);
     const walkPane = walkElement && roofView === 'walk round' ? paneOf(walkElement, canvas) : null;
-    if (walkPane) {
-      walk.placeFor(plan, planStore.getState().documentNumber);
-      walk.setAspect(walkPane.width / walkPane.height);
-      standAsAsked(walk, plan, seconds, setup);
+    if (walk && walkPane) {
       const isDear = pictureQuality === 'light';
-      walk.setDamped(!isDear);
-      const isTurning = walk.settle();
+      const isTurning = walk.step({ plan, seconds, setup, pane: walkPane, isDamped: !isDear });
       moved.current = { plan, isTurning };
       // Where pictures are dear, one in motion is drawn coarse, and fine once it rests.
       if (isTurning && isDear) wakeLater(invalidate, performance.now() + REST_PATIENCE);
       else if (isTurning) invalidate();
       const ratio = isTurning && isDear ? pixelRatio / 2 : pixelRatio;
-      driver.showWalk({ ...moment, pixelRatio: ratio }, setup, walk, walkPane, selectedIds);
-      hand.draw();
+      driver.showWalk({ ...moment, pixelRatio: ratio }, setup, walk.seen(seconds, setup), walkPane);
+      walk.drawHand();
     } else {
       moved.current = { plan, isTurning: false };
       driver.forgetWalk();
@@ -169,20 +167,6 @@ export function RenderDriver() {
   }, 1);
 
   return null;
-}
-
-let answered = walkStore.getState().asked;
-
-/** Takes the eye where the page asked for, once. */
-function standAsAsked(walk: WalkRound, plan: Plan, seconds: number, setup: Setup | null): void {
-  const { asked } = walkStore.getState();
-  if (!asked || asked === answered) return;
-  answered = asked;
-  const { selectedIds } = sessionStore.getState();
-  const rooms = chosenRooms(plan, selectedIds, seconds);
-  const { stand: from, halves } = walk;
-  const stand = standOf(asked.standpoint, { plan, seconds, setup, rooms, from, halves });
-  if (stand) walk.standAt(stand);
 }
 
 let waking: { readonly timer: ReturnType<typeof setTimeout>; readonly at: number } | null = null;

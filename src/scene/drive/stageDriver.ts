@@ -1,4 +1,4 @@
-import type { Scene, WebGLRenderer } from 'three';
+import type { PerspectiveCamera, Scene, WebGLRenderer } from 'three';
 import type { Plan } from '../../core/plan/schema/plan';
 import type { Setup } from '../../core/plan/schema/setup';
 import type { Still } from '../../desk/contactStills';
@@ -6,14 +6,9 @@ import type { PictureShows } from '../../desk/pictureShows';
 import { LOOK_AROUND } from '../../desk/viewStore';
 import { StillPrinter } from '../contact/stillPrinter';
 import type { Development } from '../picture/develop';
-import { walkExposure } from '../picture/exposure';
+import { type Exposure, walkExposure } from '../picture/exposure';
 import { Painter, type Pane } from '../picture/painter';
 import { type TargetSizes, ViewTargets } from '../picture/targets';
-import { chosenAt } from '../walk/chosenRounds';
-import { hiddenIn } from '../walk/picking';
-import { WalkHelpers } from '../walk/walkHelpers';
-import type { WalkRound } from '../walk/walkRound';
-import { walkShows } from '../walk/walkShows';
 import { differs } from './differs';
 import { drawnWith } from './drawnWith';
 import { mirrorHeightUnder } from './mirrorHeight';
@@ -40,6 +35,18 @@ export interface Moment {
   readonly isStrained: boolean;
 }
 
+/** What the walk-round's picture is painted from. */
+export interface WalkScene {
+  readonly plan: Plan;
+  readonly camera: PerspectiveCamera;
+  /** All that its picture follows from, beside the moment: while these are the same it is not painted again. */
+  readonly inputs: readonly unknown[];
+  /** Ids of what is not shown. */
+  readonly hidden: () => ReadonlySet<string>;
+  /** Lays what is drawn beyond the set. */
+  readonly layHelpers: (exposure: Exposure) => void;
+}
+
 /** The walk-round's mirror is drawn in odd frames, those of setups in even ones. */
 const waitsForOdd = ({ turn }: Moment): boolean => turn !== null && turn % 2 === 0;
 const waitsForEven = ({ turn }: Moment): boolean => turn !== null && turn % 2 === 1;
@@ -60,7 +67,6 @@ export class StageDriver {
   private readonly world: World;
   private readonly painter: Painter;
   private readonly setups: SetupPainter;
-  private readonly helpers = new WalkHelpers();
   private readonly print = new ThumbPrint();
   private readonly stills: StillPrinter;
   private readonly painted = new Map<string, Painted>();
@@ -71,9 +77,8 @@ export class StageDriver {
 
   constructor(
     private readonly renderer: WebGLRenderer,
-    private readonly scene: Scene,
+    scene: Scene,
   ) {
-    scene.add(this.helpers.group);
     this.world = new World(renderer, scene);
     this.painter = new Painter(renderer, scene, this.world.materials, this.world.roof);
     this.setups = new SetupPainter(this.world, this.painter);
@@ -110,40 +115,22 @@ export class StageDriver {
     this.painter.show(pane, painted.development);
   }
 
-  /** The walk-round (see `walkShows`) without what is hidden, into a pane of the canvas, with rings around the selected items. */
-  showWalk(
-    moment: Moment,
-    setup: Setup | null,
-    walk: WalkRound,
-    pane: Pane,
-    selectedIds: readonly string[],
-  ): void {
+  /** The walk-round without what is hidden, into a pane of the canvas. */
+  showWalk(moment: Moment, setup: Setup | null, walk: WalkScene, pane: Pane): void {
     const { seconds, quality, pixelRatio } = moment;
-    const shows = walkShows();
-    const { plan, proposed, explained, cautioned } = shows;
-    const seen = [
-      plan,
-      proposed?.plan,
-      explained,
-      cautioned,
-      seconds,
-      setup,
-      quality,
-      walk.version,
-      selectedIds,
-    ];
-    const inputs = [...seen, moment.turn === null, ...drawnWith()];
+    const { plan, camera } = walk;
+    const inputs = [...walk.inputs, seconds, quality, moment.turn === null, ...drawnWith()];
     const painted = this.painting('walk', sizesOf(pane, pixelRatio, quality), inputs, (targets) => {
       this.world.pose(plan, null, seconds, quality, shadowTurnOf(moment));
       const exposure = walkExposure(setup);
-      this.helpers.set(shows, setup, seconds, chosenAt(plan, selectedIds, seconds), exposure);
-      walk.camera.updateMatrixWorld();
-      const { x, y, z } = walk.camera.position;
+      walk.layHelpers(exposure);
+      camera.updateMatrixWorld();
+      const { x, y, z } = camera.position;
       const mirrorHeight = mirrorHeightUnder(plan, [x, y, z]);
       const { strays, keep } = strayLight(null);
-      const painted = this.world.roof.without(hiddenIn(plan), () =>
+      const painted = this.world.roof.without(walk.hidden(), () =>
         this.painter.paint(targets, {
-          camera: walk.camera,
+          camera,
           mirrorHeight,
           mirrorMayBeLate: waitsForOdd(moment),
           focus: null,
@@ -239,8 +226,6 @@ export class StageDriver {
 
   dispose(): void {
     for (const { targets } of this.painted.values()) targets.dispose();
-    this.scene.remove(this.helpers.group);
-    this.helpers.dispose();
     this.print.dispose();
     this.stills.dispose();
     this.painter.dispose();

@@ -1,4 +1,4 @@
-import { type ComponentType, Suspense, use, useState } from 'react';
+import { type ComponentType, type ReactNode, Suspense, use, useState } from 'react';
 import { PaneBoundary } from './PaneBoundary';
 
 /** A component in a script of its own. */
@@ -41,28 +41,37 @@ function Shown<Props extends object>({
 }
 
 /** Holds what is waited for above the place that waits: else one that does not come would be asked for without end. */
-function Held<Props extends object>({ part, props }: { readonly part: Part<Props>; readonly props: Props }) {
+function Held<Props extends object>({
+  part,
+  props,
+  meanwhile,
+}: {
+  readonly part: Part<Props>;
+  readonly props: Props;
+  readonly meanwhile: ReactNode;
+}) {
   const [coming] = useState(() => part.come());
   return (
-    <Suspense>
+    <Suspense fallback={meanwhile}>
       <Shown coming={coming} props={props} />
     </Suspense>
   );
 }
 
 /**
- * A component that comes in a script of its own, when it is first shown or when there is time. While it comes nothing
- * stands in its place; once it is here it is drawn at once, where React's own way would leave a moment without it. Where
- * it does not come, its place says so, and a press asks again.
+ * A component that comes in a script of its own, when it is first shown or when there is time. While it comes,
+ * `meanwhile` stands in its place; once it is here it is drawn at once, where React's own way would leave a moment
+ * without it. Where it does not come, its place says so, and a press asks again.
  */
 export function lazily<Props extends object>(
   load: () => Promise<ComponentType<Props>>,
+  meanwhile: ReactNode = null,
 ): ComponentType<Props> {
   const part = new Part(load);
   parts.push(part);
   return (props) => (
     <PaneBoundary name="This part">
-      <Held part={part} props={props} />
+      <Held part={part} props={props} meanwhile={meanwhile} />
     </PaneBoundary>
   );
 }

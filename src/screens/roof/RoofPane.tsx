@@ -7,6 +7,7 @@ import { Hints } from '../hints/Hints';
 import { Overhead } from '../overhead/Overhead';
 import { OverWalk } from '../overhead/strokes/OverWalk';
 import { SnapWords } from '../overhead/strokes/SnapWords';
+import { lazily } from '../parts/lazily';
 import { PaneBoundary } from '../parts/PaneBoundary';
 import { Segmented } from '../parts/Segmented';
 import { GroundOnRoof } from './GroundOnRoof';
@@ -20,18 +21,26 @@ const registerWalk = (element: HTMLElement | null): void => viewStore.getState()
 /** The arrow keys turn the view once it has the focus. */
 const TAKING_KEYS = { tabIndex: 0 } as const;
 
-/** The place that the stage draws the walk-round into. */
+/** The place that the stage draws the walk-round into: here only once the script is that draws it. */
+const WalkPlace = lazily(
+  async () => {
+    await import('../../scene/walk/walkStage');
+    return () => (
+      <section className="walk-round" aria-label="Walk round the roof" {...TAKING_KEYS} ref={registerWalk} />
+    );
+  },
+  <section className="walk-round" aria-label="Walk round the roof" aria-busy="true">
+    <p>The roof to walk round is on its way.</p>
+  </section>,
+);
+
 function WalkRound() {
   const refused = useViews((state) => state.pictureRefused);
-  if (refused !== null) {
-    return (
-      <div className="walk-round">
-        <p>{refused}</p>
-      </div>
-    );
-  }
+  if (refused === null) return <WalkPlace />;
   return (
-    <section className="walk-round" aria-label="Walk round the roof" {...TAKING_KEYS} ref={registerWalk} />
+    <div className="walk-round">
+      <p>{refused}</p>
+    </div>
   );
 }
 
