@@ -2,8 +2,7 @@ import { useEffect } from 'react';
 import { useStore } from 'zustand';
 import { useSession } from '../desk/hooks';
 import { mergeStore } from '../desk/merge/mergeStore';
-import { AskForm } from './actions/AskForm';
-import { ContextMenu } from './actions/ContextMenu';
+import { ActionsOverPage } from './ActionsOverPage';
 import { FramePane } from './frame/FramePane';
 import { Header } from './header/Header';
 import { GlyphSprite } from './parts/GlyphSprite';
@@ -65,12 +64,7 @@ function Page() {
       <PaneBoundary name="What just happened">
         <Toasts />
       </PaneBoundary>
-      <PaneBoundary name="The question">
-        <AskForm />
-      </PaneBoundary>
-      <PaneBoundary name="The menu">
-        <ContextMenu />
-      </PaneBoundary>
+      <ActionsOverPage />
       <PaneBoundary name="The list of keys">
         <ShortcutSheet />
       </PaneBoundary>
