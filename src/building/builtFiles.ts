@@ -12,6 +12,7 @@ export const CREW_START = 'desk/crew/startCrew.ts';
 export const DESK = 'screens/App.tsx';
 export const DESK_START = 'desk/startDesk.ts';
 export const STAGE = 'scene/Stage.tsx';
+export const WALK = 'scene/walk/walkStage.ts';
 
 /**
  * What the build made of what.

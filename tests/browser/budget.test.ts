@@ -12,6 +12,7 @@ import {
   filesBelow,
   readManifest,
   STAGE,
+  WALK,
 } from '../../src/building/builtFiles';
 import { HOUSE } from '../../src/workshop/house.mjs';
 
@@ -47,26 +48,32 @@ const BUDGETS = [
   {
     what: 'the crew sheet, before its setups can be read',
     wanted: 130,
-    holds: 98.5,
+    holds: 99,
     paths: together([ENTRY, CREW_START, CREW]),
   },
   {
     what: 'the same with the worker that reads its link',
     wanted: 130,
-    holds: 127.8,
+    holds: 128.3,
     paths: [...together([ENTRY, CREW_START, CREW]), ...linkReader],
   },
   {
     what: 'the crew sheet with everything, its pictures too',
     wanted: 380,
-    holds: 380,
+    holds: 371,
     paths: [...together([ENTRY, CREW_START]), ...comingWith(manifest, CREW, true)],
   },
   {
     what: 'the desk as it opens, with its pictures',
     wanted: 550,
-    holds: 587,
+    holds: 543,
     paths: together([ENTRY, DESK_START, DESK, STAGE]),
+  },
+  {
+    what: 'the same with the roof to walk round, which comes after the first picture',
+    wanted: 570,
+    holds: 566,
+    paths: together([ENTRY, DESK_START, DESK, STAGE, WALK]),
   },
 ];
 
