@@ -66,7 +66,7 @@ export const COMMANDS = [
         summary: 'the same as a USD stage in text, with the moves of the cameras',
       },
       { name: 'usdz', value: 'OUT', summary: 'that stage as a package' },
-      { name: 'fdl', value: 'OUT', summary: "every setup's frame lines as a framing decision list" },
+      { name: 'fdl', value: 'OUT', summary: 'every setup’s frame lines as a framing decision list' },
       { name: 'zip', value: 'OUT', summary: 'the plan with its models and its picture in one file' },
       at('the instant on the clock of the action, 0 where left out'),
     ],

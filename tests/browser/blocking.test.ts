@@ -296,7 +296,7 @@ test('by keys: a beat is added at the playhead, named in its place, nudged, and 
     thing(page, 'mark vera v3').evaluate((each) => each === document.activeElement),
   ).toBe(true);
   expect(await thing(page, 'mark vera v3').getAttribute('aria-label')).toBe(
-    "Vera's mark V3 at beat 5, 18.0\u00a0s, faces 90°",
+    'Vera’s mark V3 at beat 5, 18.0\u00a0s, faces 90°',
   );
   await page.keyboard.press('ArrowLeft');
   await eventually(async () => markOf(await keptPlan(page), 'vera', 'v3')?.beat).toBe('closer');

@@ -98,7 +98,7 @@ test('a roof from nothing to a clear frame by keys alone', async () => {
 
   await take(page, 'man', 'man');
   await page.keyboard.press('ArrowUp');
-  await eventually(() => says(page).textContent()).toMatch(/from the deck's edge/);
+  await eventually(() => says(page).textContent()).toMatch(/from the deck’s edge/);
   await page.keyboard.press('Enter');
   await page.keyboard.press('Escape');
   await take(page, 'spot, 300', 'spot, 300 W');

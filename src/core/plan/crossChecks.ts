@@ -57,7 +57,7 @@ export function crossCheck(plan: Plan): PlanFault[] {
   for (const gear of plan.gear) {
     const where = `Gear ${quoteFound(gear.label)}`;
     if ('head' in gear)
-      faults.push(...unknown(`${where}, head`, gear.head, headIds, "a head class in the plan's kit"));
+      faults.push(...unknown(`${where}, head`, gear.head, headIds, 'a head class in the plan’s kit'));
     if ('cues' in gear)
       gear.cues?.forEach(({ beat }, index) => {
         if (beat !== undefined)
@@ -65,7 +65,7 @@ export function crossCheck(plan: Plan): PlanFault[] {
       });
     if ('stand' in gear)
       faults.push(
-        ...unknown(`${where}, stand`, gear.stand, standClassIds, "a stand class in the plan's kit"),
+        ...unknown(`${where}, stand`, gear.stand, standClassIds, 'a stand class in the plan’s kit'),
       );
     if ('place' in gear && 'on' in gear.place)
       faults.push(...unknown(`${where}, place.on`, gear.place.on, standIds, 'a stand'));

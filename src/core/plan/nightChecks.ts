@@ -27,8 +27,8 @@ export function nightFaults({ night, setups, cast }: Plan): PlanFault[] {
   return [
     ...faults,
     ...doubles('The order of the night', named(night.order ?? [])),
-    ...doubles("The night's setups", named((night.setups ?? []).map(({ setup }) => setup))),
-    ...doubles("The night's cast", named((night.cast ?? []).map(({ performer }) => performer))),
+    ...doubles('The night’s setups', named((night.setups ?? []).map(({ setup }) => setup))),
+    ...doubles('The night’s cast', named((night.cast ?? []).map(({ performer }) => performer))),
     ...doubles('Rules for spares', named((night.packing?.spares ?? []).map(({ of }) => of))),
   ];
 }

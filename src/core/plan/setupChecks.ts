@@ -22,13 +22,13 @@ function glassFaults(where: string, setup: Setup, { kit }: Plan): PlanFault[] {
   const body = kit.bodies.find(({ id }) => id === setup.body);
   const mode = body?.modes.some(({ id }) => id === setup.mode) ?? true;
   return [
-    ...unknown(`${where}, body`, setup.body, body !== undefined, "a body in the plan's kit"),
+    ...unknown(`${where}, body`, setup.body, body !== undefined, 'a body in the plan’s kit'),
     ...unknown(`${where}, mode`, setup.mode, mode, `a gate mode of ${quoteFound(body?.label ?? '')}`),
     ...unknown(
       `${where}, lens`,
       setup.lens,
       kit.lenses.some(({ id }) => id === setup.lens),
-      "a lens in the plan's kit",
+      'a lens in the plan’s kit',
     ),
   ];
 }

@@ -142,6 +142,6 @@ export function packedBytesOf(zip: Uint8Array, { name, at, packedBytes }: PackEn
     ? at + FILE_HEADER_BYTES + view.getUint16(at + 26, true) + view.getUint16(at + 28, true)
     : Number.POSITIVE_INFINITY;
   if (begins + packedBytes > zip.length)
-    throw new PackFault(`${JSON.stringify(name)} is not where the pack's directory says.`);
+    throw new PackFault(`${JSON.stringify(name)} is not where the pack’s directory says.`);
   return zip.subarray(begins, begins + packedBytes);
 }

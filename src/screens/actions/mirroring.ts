@@ -29,7 +29,7 @@ export function mirrorChoices(context: ActionContext, copy: boolean): readonly A
   ];
   if (side !== null && Math.abs(((side % 90) + 90) % 90) > 0.01) {
     axes.push(
-      { id: 'along-roof', word: "At the line of the roof's long side", bearingDegrees: side },
+      { id: 'along-roof', word: 'At the line of the roof’s long side', bearingDegrees: side },
       { id: 'across-roof', word: 'Square to that', bearingDegrees: side + 90 },
     );
   }

@@ -27,7 +27,7 @@ export function ImageCircle(props: {
   const ellipse = `M${x - rx} ${y}A${rx} ${ry} 0 1 1 ${x + rx} ${y}A${rx} ${ry} 0 1 1 ${x - rx} ${y}Z`;
   return (
     <g className="image-circle">
-      <title>{`${darkWord(circle)}; the lens's distortion is left out`}</title>
+      <title>{`${darkWord(circle)}; the lens’s distortion is left out`}</title>
       <path className="dark" fillRule="evenodd" d={`M0 0H${width}V${height}H0Z${ellipse}`} />
       <path className="edge" d={ellipse} />
       <text x={box.left + box.width - 6} y={box.top + box.height - 7} textAnchor="end">

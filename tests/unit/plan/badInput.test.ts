@@ -148,7 +148,7 @@ const REFERENCES: readonly Row[] = [
   [
     'a lens that is not in the kit',
     spoilt({ 'setups.0.lens': 'gone' }),
-    `Setup "Master from the stairs", lens: found "gone", expected the id of a lens in the plan's kit.`,
+    `Setup "Master from the stairs", lens: found "gone", expected the id of a lens in the plan’s kit.`,
   ],
   [
     'a head on a stand that is not there',

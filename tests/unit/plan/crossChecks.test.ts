@@ -46,12 +46,12 @@ test.each<[string, Partial<Setup>, string]>([
   [
     'lens',
     { lens: 'gone' },
-    `Setup "Level", lens: found "gone", expected the id of a lens in the plan's kit.`,
+    `Setup "Level", lens: found "gone", expected the id of a lens in the plan’s kit.`,
   ],
   [
     'body',
     { body: 'gone' },
-    `Setup "Level", body: found "gone", expected the id of a body in the plan's kit.`,
+    `Setup "Level", body: found "gone", expected the id of a body in the plan’s kit.`,
   ],
   [
     'gate mode',
@@ -104,9 +104,9 @@ test('gear that refers to what is not there', () => {
     },
   ];
   expect(sentencesOf({ ...paper, gear })).toEqual([
-    `Gear "Lamp", head: found "gone", expected the id of a head class in the plan's kit.`,
+    `Gear "Lamp", head: found "gone", expected the id of a head class in the plan’s kit.`,
     'Gear "Lamp", place.on: found "deck", expected the id of a stand.',
-    `Gear "Stand", stand: found "gone", expected the id of a stand class in the plan's kit.`,
+    `Gear "Stand", stand: found "gone", expected the id of a stand class in the plan’s kit.`,
   ]);
 });
 

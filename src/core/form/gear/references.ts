@@ -15,13 +15,13 @@ function found<T>(entry: T | undefined, where: string, id: string, expected: str
 /** The class of a stand in the plan's kit. Throws where the plan has none of that id. */
 export function standClassOf(stand: Stand, plan: Plan): StandClass {
   const entry = plan.kit.stands.find(({ id }) => id === stand.stand);
-  return found(entry, `Gear “${stand.label}”, stand`, stand.stand, "a stand class in the plan's kit");
+  return found(entry, `Gear “${stand.label}”, stand`, stand.stand, 'a stand class in the plan’s kit');
 }
 
 /** The class of a lamp in the plan's kit. Throws where the plan has none of that id. */
 export function headClassOf(lamp: { readonly label: string; readonly head: string }, plan: Plan): HeadClass {
   const entry = plan.kit.heads.find(({ id }) => id === lamp.head);
-  return found(entry, `Gear “${lamp.label}”, head`, lamp.head, "a head class in the plan's kit");
+  return found(entry, `Gear “${lamp.label}”, head`, lamp.head, 'a head class in the plan’s kit');
 }
 
 /** The stand that carries a piece of gear; null where it has a place of its own. Throws where there is no such stand. */

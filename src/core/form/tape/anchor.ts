@@ -6,7 +6,7 @@ export type Hold = 'corner' | 'post' | 'deck';
 
 /** A place that stays where it is, from which a tape is drawn. */
 export interface Anchor {
-  /** In words that no other anchor of the plan has: `the stair house's south-east corner`. */
+  /** In words that no other anchor of the plan has: `the stair house’s south-east corner`. */
   readonly label: string;
   readonly at: Spot;
   /** Heights of the floors on which it can be reached, metres. */

@@ -10,8 +10,8 @@ const COUNTED = ', number ';
 /** What having to count corners is worth in metres of tape. Source: common practice, no source */
 const COUNTED_METRES = 4;
 
-/** `the stair house` as `the stair house's`, `the feed boxes` as `the feed boxes'`. */
-const whose = (owner: string): string => (owner.endsWith('s') ? `${owner}'` : `${owner}'s`);
+/** `the stair house` as `the stair house’s`, `the feed boxes` as `the feed boxes’`. */
+const whose = (owner: string): string => (owner.endsWith('s') ? `${owner}’` : `${owner}’s`);
 
 function plainWords({ owner, wind, what, face, hold }: RawAnchor): string {
   const words = what === '' ? owner : `${whose(owner)} ${wind} ${what}${face ? `, on its ${face} face` : ''}`;

@@ -12,7 +12,7 @@ export { anchorsOf };
 
 /** A distance that is measured along a floor from a fixed corner. */
 export interface TapeDistance {
-  /** The corner, within a sentence: `the stair house's south-east corner`. */
+  /** The corner, within a sentence: `the stair house’s south-east corner`. */
   readonly fromLabel: string;
   readonly from: { readonly x: number; readonly z: number };
   readonly metres: number;

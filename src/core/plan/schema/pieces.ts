@@ -53,7 +53,7 @@ const mesh = v.strictObject({
 const fileUnits = within(-1e9, 1e9, 'units');
 const filePoint = v.strictTuple(
   [fileUnits, fileUnits, fileUnits],
-  "a point [x, y, z] in the file's own units",
+  'a point [x, y, z] in the file’s own units',
 );
 
 const deck = v.strictObject({

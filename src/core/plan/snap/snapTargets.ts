@@ -87,7 +87,7 @@ export function gapsLike(
     rims
       .map((rim) => gapTo(at, rim))
       .filter((metres) => metres > 0 && metres <= WIDEST_GAP_METRES)
-      .map((metres) => ({ metres, word: `as far from the deck's edge as ${name}` })),
+      .map((metres) => ({ metres, word: `as far from the deck’s edge as ${name}` })),
   );
 }
 
@@ -119,8 +119,8 @@ function ofPiece(piece: Piece): Caught {
       return joined([
         along(piece.id, piece.outline, true, {
           name,
-          word: "on the deck's edge",
-          corner: "the deck's",
+          word: 'on the deck’s edge',
+          corner: 'the deck’s',
           rim: true,
         }),
         ...(piece.holes ?? []).map(({ id, outline }) =>
@@ -225,7 +225,7 @@ function along(id: string, path: readonly At[], closed: boolean, words: Words): 
   const edges = legs.map(
     ([from, to], index): SnapEdge => ({ from, to, name, word, key: `${id} ${index}`, rim }),
   );
-  const of = corner ?? `${name}'s`;
+  const of = corner ?? `${name}’s`;
   const corners = path.map((at, index): SnapPoint => {
     const isEnd = !closed && (index === 0 || index === path.length - 1);
     return {

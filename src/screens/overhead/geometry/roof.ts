@@ -72,13 +72,13 @@ export function drawnBounds(plan: Plan): Bounds {
 export interface NearestEdge {
   readonly at: Spot;
   readonly metres: number;
-  readonly of: 'the parapet' | "the deck's edge";
+  readonly of: 'the parapet' | 'the deck’s edge';
 }
 
 /** The nearest inner face of a parapet, or without parapets the nearest edge of a deck; null when there is neither. */
 export function nearestEdge(plan: Plan, from: Spot): NearestEdge | null {
   const parapets = parapetsOf(plan);
-  const of = parapets.length > 0 ? 'the parapet' : "the deck's edge";
+  const of = parapets.length > 0 ? 'the parapet' : 'the deck’s edge';
   const segments =
     parapets.length > 0
       ? parapets.flatMap((parapet) =>

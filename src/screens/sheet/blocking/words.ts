@@ -64,7 +64,7 @@ const atBeat = (plan: Plan, beatId: string): string =>
 
 function spokenMark(plan: Plan, performer: Performer, mark: Mark, name: string): string {
   const looks = looksText(plan, mark.looks);
-  return `${performer.label}'s mark ${name} ${atBeat(plan, mark.beat)}, ${facesText(plan, mark)}${looks ? `, ${looks}` : ''}`;
+  return `${performer.label}’s mark ${name} ${atBeat(plan, mark.beat)}, ${facesText(plan, mark)}${looks ? `, ${looks}` : ''}`;
 }
 
 /** What a cue dims to, and how long that takes: `to 40 %, over 2.0 s`, `out at once`; null where it dims nothing. */

@@ -90,7 +90,7 @@ export function MoveKeyFields({ plan, setup, cameraKey, keyIndex, seconds, fault
             label="focal length"
             value={cameraKey.focalMm ?? stateAt(plan, setup, seconds).focalMm}
             legal={{
-              what: "This zoom's focal lengths",
+              what: 'This zoom’s focal lengths',
               limits: [lens.focalMm, lens.longestMm],
               unit: 'mm',
               decimals: 1,

@@ -17,6 +17,6 @@ export function blurWords(
 ): string {
   if (metres === null || blurMm === null) return 'not before the lens';
   const at = formatLength(metres, lengths);
-  const blur = `blur ${blurMm.toFixed(3)}${NBSP}mm, ${formatShare(blurMm / gateHeightMm)} of the gate's height`;
+  const blur = `blur ${blurMm.toFixed(3)}${NBSP}mm, ${formatShare(blurMm / gateHeightMm)} of the gate’s height`;
   return sharp ? `${at}, sharp, ${blur}` : `${at}, soft, ${blur}`;
 }

@@ -38,7 +38,7 @@ export function EntryActs<Entry extends { readonly id: string; readonly label: s
       ) : null}
       {where !== 'plan' && differs ? (
         <button type="button" onClick={() => doings.put(entry)}>
-          Change the plan's to this
+          Change the plan’s to this
         </button>
       ) : null}
       {where === 'plan' && (kept === null || !sameEntry(kept, entry)) ? (

@@ -194,6 +194,6 @@ describe('an arm', () => {
 test('a class that the plan does not have is said by name', () => {
   const stray = { ...STAND, stand: 'nowhere' };
   expect(() => gearParts(stray, planOf([stray]))).toThrow(
-    "Gear “Lamp stand 1”, stand: found “nowhere”, expected the id of a stand class in the plan's kit",
+    'Gear “Lamp stand 1”, stand: found “nowhere”, expected the id of a stand class in the plan’s kit',
   );
 });

@@ -30,8 +30,8 @@ describe('two tapes', () => {
     const [set] = tapedSets(tapedRoof({ gear: [standAt('s', [-6.5, -1.5])] }), 's');
     expect(set.to).toBe('the column');
     expect(set.tapes.map(({ fromLabel }) => fromLabel)).toEqual([
-      "the parapet's north-west corner",
-      "the parapet's south-west corner",
+      'the parapet’s north-west corner',
+      'the parapet’s south-west corner',
     ]);
     expect(set.tapes[0].metres).toBeCloseTo(5, 9);
     expect(set.tapes[1].metres).toBeCloseTo(Math.sqrt(58), 9);
@@ -40,7 +40,7 @@ describe('two tapes', () => {
     expect(set.withinMetres).toBeCloseTo(0.01 / Math.cos((119.93 * Math.PI) / 360), 5);
     expect(set.mirror).toBe('off the deck');
     expect(plainly(tapedSentence(set, 'm'))).toBe(
-      "5.00 m from the parapet's north-west corner, 7.62 m from the parapet's south-west corner.",
+      '5.00 m from the parapet’s north-west corner, 7.62 m from the parapet’s south-west corner.',
     );
     expect(plainly(tapedSentence(set, 'ft-in'))).toContain('16′ 4¾″ from');
   });
@@ -48,8 +48,8 @@ describe('two tapes', () => {
   test('name corners by the true north of the place', () => {
     const plan = tapedRoof({ northDegrees: 90, gear: [standAt('s', [-6.5, -1.5])] });
     expect(tapesOf(plan, 's').map(({ fromLabel }) => fromLabel)).toEqual([
-      "the parapet's south-west corner",
-      "the parapet's south-east corner",
+      'the parapet’s south-west corner',
+      'the parapet’s south-east corner',
     ]);
     expect(windOf(0, 0)).toBe('north');
     expect(windOf(-46, 0)).toBe('north-west');
@@ -63,10 +63,10 @@ describe('two tapes', () => {
       pieces: [stairHouseAt('house', [-8.2, -3.5], { width: 1.4, depth: 1 })],
       gear: [standAt('s', [-6.5, -1.5])],
     });
-    expect(tapesOf(open, 's')[0].fromLabel).toBe("the parapet's north-west corner");
+    expect(tapesOf(open, 's')[0].fromLabel).toBe('the parapet’s north-west corner');
     const used = tapesOf(walled, 's').map(({ fromLabel }) => fromLabel);
-    expect(used).not.toContain("the parapet's north-west corner");
-    expect(used.some((label) => label.startsWith("the stair house's"))).toBe(true);
+    expect(used).not.toContain('the parapet’s north-west corner');
+    expect(used.some((label) => label.startsWith('the stair house’s'))).toBe(true);
   });
 
   test('tell the side where both meet again on the roof', () => {
@@ -95,8 +95,8 @@ describe('two tapes', () => {
       ],
       gear: [standAt('high', [2.2, 1.2], 0.8), standAt('low', [4.5, 1])],
     });
-    expect(tapesOf(plan, 'high').every(({ fromLabel }) => fromLabel.startsWith("the riser's"))).toBe(true);
-    expect(tapesOf(plan, 'low').every(({ fromLabel }) => fromLabel.startsWith("the parapet's"))).toBe(true);
+    expect(tapesOf(plan, 'high').every(({ fromLabel }) => fromLabel.startsWith('the riser’s'))).toBe(true);
+    expect(tapesOf(plan, 'low').every(({ fromLabel }) => fromLabel.startsWith('the parapet’s'))).toBe(true);
   });
 
   test('are two for each end of a track and for each mark, and none for what a stand carries', () => {
@@ -134,10 +134,10 @@ describe('two tapes', () => {
 describe('the corners', () => {
   test('of a parapet round a deck are its inner ones, and the deck has none of its own beside them', () => {
     expect(labels(tapedRoof({}))).toEqual([
-      "the parapet's north-west corner",
-      "the parapet's north-east corner",
-      "the parapet's south-east corner",
-      "the parapet's south-west corner",
+      'the parapet’s north-west corner',
+      'the parapet’s north-east corner',
+      'the parapet’s south-east corner',
+      'the parapet’s south-west corner',
     ]);
     expect(anchorsOf(tapedRoof({}))[0].at).toEqual([-9.5, -5.5]);
   });
@@ -154,7 +154,7 @@ describe('the corners', () => {
     });
     const all = labels(plan);
     expect(new Set(all).size).toBe(all.length);
-    expect(all).toContain("the stair house's north-west corner, the one nearest to the bulb post");
+    expect(all).toContain('the stair house’s north-west corner, the one nearest to the bulb post');
     expect(all.filter((label) => label.startsWith('the middle of the post'))).toEqual([
       'the middle of the post, number 1 from the north',
       'the middle of the post, number 2 from the north',

@@ -85,8 +85,8 @@ test('in line with two things at once, where their lines cross', () => {
 });
 
 test('the same gap to the deck’s edge as another thing', () => {
-  const rim: SnapEdge = { ...wall, name: 'the deck', word: "on the deck's edge", key: 'deck 0', rim: true };
-  const gaps = [{ metres: 1.2, word: "as far from the deck's edge as lamp stand 2" }];
+  const rim: SnapEdge = { ...wall, name: 'the deck', word: 'on the deck’s edge', key: 'deck 0', rim: true };
+  const gaps = [{ metres: 1.2, word: 'as far from the deck’s edge as lamp stand 2' }];
   expect(ask({ at: [3, 1.3], edges: [rim], gaps })).toEqual({ at: [3, 1.2], words: [gaps[0].word] });
 });
 

@@ -189,7 +189,7 @@ test('everything has a spoken name', () => {
   const spoken = (thing: Parameters<typeof spokenOf>[1]): string =>
     spokenOf(demo, thing, 'm').replaceAll('\u00a0', ' ');
   expect(spoken({ type: 'mark', performerId: 'vera', markId: 'v3' })).toBe(
-    "Vera's mark V3 at beat 5, 18.0 s, faces 90°",
+    'Vera’s mark V3 at beat 5, 18.0 s, faces 90°',
   );
   expect(spoken({ type: 'hold', performerId: 'vera', markId: 'v1' })).toBe(
     'Vera leaves mark V1 at 3.5 s, after 3.5 s',
