@@ -56,6 +56,8 @@ const NOT_CALLED: ReadonlySet<string> = new Set([
   ],
 ]);
 
+const LEFT_OUT: ReadonlySet<string> = new Set([...WRITING, ...NOT_CALLED]);
+
 /** A stretch of a source, from its first character to behind its last. */
 interface Stretch {
   readonly name: string;
@@ -69,18 +71,16 @@ interface Stretch {
  * @throws an error while building when three has no such method any more, or a script of the page names one
  */
 export function leanMethods(): Plugin {
-  const names = new Set([...WRITING, ...NOT_CALLED]);
-  const missed = new Set(names);
+  const missed = new Set(LEFT_OUT);
   return {
     name: 'lean-methods',
     apply: 'build',
     enforce: 'pre',
     transform(code, id) {
       if (!CLASSES.test(id)) return null;
-      const out = methodsOf(this.parse(code)).filter(({ name }) => names.has(name));
-      if (out.length === 0) return null;
-      for (const { name } of out) missed.delete(name);
-      return { code: without(code, out), map: null };
+      const lean = withoutUncalled(code, this.parse(code));
+      for (const name of lean.names) missed.delete(name);
+      return lean.names.length > 0 ? { code: lean.code, map: null } : null;
     },
     buildEnd(error) {
       if (!error && missed.size > 0)
@@ -111,17 +111,26 @@ function methodsOf({ body }: ESTree.Program): Stretch[] {
   });
 }
 
-function without(code: string, stretches: readonly Stretch[]): string {
+/**
+ * A module of three's without the methods that nothing calls.
+ * @param program the module as it was parsed
+ * @returns what is left of it, and the names of what is not
+ */
+export function withoutUncalled(
+  code: string,
+  program: ESTree.Program,
+): { readonly code: string; readonly names: readonly string[] } {
+  const out = methodsOf(program).filter(({ name }) => LEFT_OUT.has(name));
   let from = 0;
-  const kept = stretches.map(({ start, end }) => {
-    const before = code.slice(from, start);
+  let kept = '';
+  for (const { start, end } of out) {
+    kept += code.slice(from, start);
     from = end;
-    return before;
-  });
-  return [...kept, code.slice(from)].join('');
+  }
+  return { code: kept + code.slice(from), names: out.map(({ name }) => name) };
 }
 
 /** The first of the methods left out that a script names, be it of a class of its own; undefined where it names none. */
-function namedIn(code: string): string | undefined {
+export function namedIn(code: string): string | undefined {
   return code.match(/[A-Za-z_$][\w$]*/g)?.find((word) => NOT_CALLED.has(word));
 }
