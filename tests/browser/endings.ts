@@ -1,5 +1,4 @@
-import { afterAll, afterEach } from 'vitest';
-import { endBrowsers, endPages } from './harness';
+import { afterEach } from 'vitest';
+import { endPages } from './harness';
 
 afterEach(endPages);
-afterAll(endBrowsers);

@@ -38,7 +38,7 @@ interface Try {
   readonly contexts: BrowserContext[];
 }
 let running: Try = { faults: [], contexts: [] };
-/** The browsers of this file's tests: the one that can draw pictures, and the one that cannot. */
+/** The browser that can draw pictures, and the one that cannot: for all files of a worker, which takes them along as it ends. */
 const launching = new Map<readonly string[], Promise<Browser>>();
 
 /**
@@ -135,10 +135,4 @@ export async function endPages(): Promise<void> {
   running = { faults: [], contexts: [] };
   await Promise.all(contexts.map((context) => context.close()));
   if (faults.length > 0) throw new Error(`the page was not clean:\n${faults.join('\n')}`);
-}
-
-/** Closes the browsers of a file's tests. */
-export async function endBrowsers(): Promise<void> {
-  await Promise.all([...launching.values()].map(async (browser) => (await browser).close()));
-  launching.clear();
 }
