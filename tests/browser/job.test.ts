@@ -6,8 +6,11 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import type { Report } from '../../src/core/report/types';
 import { HOUSE } from '../../src/workshop/house.mjs';
-import { DEMO, readPlan } from '../plans/readPlan';
+import { quickDemo } from '../plans/quickDemo';
+import { dropPlan } from './dropping';
 import { openPage, screenshot } from './harness';
+import { withoutDemo } from './withoutDemo';
+import { withoutPicture } from './withoutPicture';
 
 /** Reading a whole night takes its time on two busy cores. */
 const NIGHT_MS = 110_000;
@@ -41,9 +44,11 @@ function commandLineReport(text: string): Report {
 }
 
 test('the second backlight, dragged until its sentence says clear, is clear on the command line too', async () => {
-  const stand = readPlan(DEMO).gear.find((gear) => gear.id === 'stand-2');
+  const plan = quickDemo();
+  const stand = plan.gear.find((gear) => gear.id === 'stand-2');
   if (stand?.kind !== 'stand') throw new Error('the demo has no second lamp stand');
-  const page = await openPage({ width: 1280, height: 720 });
+  const page = await openPage({ width: 1280, height: 720, before: [withoutPicture, withoutDemo] });
+  await dropPlan(page, plan);
   const scale = await page.locator('.titleblock dd').last().textContent();
   const metre = 96 / 0.0254 / Number(/1\s*:\s*(\d+)/.exec(scale ?? '')?.[1]);
   const drawn = page.getByRole('button', { name: /^Lamp stand 2, stand/ });
