@@ -12,7 +12,7 @@ import { formatLength } from '../../src/core/units/lengths';
 import { inOneGo } from '../../src/core/units/steps';
 import { linkOfPlan, planOfLink } from '../../src/exchange/link/link';
 import { findingsOf } from '../../src/screens/report/concerns';
-import { DEMO, readPlan } from '../plans/readPlan';
+import { quickDemo } from '../plans/quickDemo';
 import { seriousViolations } from './axe';
 import { openPage, waitUntilReady } from './harness';
 import { hostileLink } from './hostileLink';
@@ -20,7 +20,7 @@ import { shelfContents, titlesKept } from './shelfContents';
 import { withoutPicture } from './withoutPicture';
 import { withoutReports } from './withoutReports';
 
-const plan = readPlan(DEMO);
+const plan = quickDemo();
 const { fragment } = linkOfPlan(plan);
 const order = setupsInOrder(plan);
 const third = order[2];

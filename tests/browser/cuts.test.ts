@@ -6,6 +6,7 @@ import { seriousViolations } from './axe';
 import { dropPlan } from './dropping';
 import { openPage, screenshot } from './harness';
 import { keptPlan } from './keptPlan';
+import { withoutDemo } from './withoutDemo';
 import { withoutPicture } from './withoutPicture';
 
 /** Beside others a page may take its time. */
@@ -122,7 +123,7 @@ test(
 test(
   'a key that has flipped: its stand goes round the face with all that it carries, in one step that can be taken back',
   async () => {
-    const page = await openPage({ width: 1440, height: 900, before: withoutPicture });
+    const page = await openPage({ width: 1440, height: 900, before: [withoutPicture, withoutDemo] });
     const plan = flipped();
     await dropPlan(page, plan);
     await card(page, 'B').click();
