@@ -196,6 +196,15 @@ test('by keyboard alone: choose, choose beside, nudge, turn by a handle, type a 
   expect(placeOf(await kept(page), 'Bounce stand')[0]).toBeCloseTo(placeOf(demo, 'Bounce stand')[0] + 1, 6);
   await steps(page, 1, (plan) => placeOf(plan, 'Bounce stand'), placeOf(demo, 'Bounce stand'));
 
+  // The camera that has the focus goes by itself, whatever is chosen.
+  const [camera] = demo.setups;
+  const stands = (plan: Plan): readonly number[] => plan.setups[0].move.keys[0].position;
+  await page.locator(`[data-target="camera:${camera.id}"]`).focus();
+  await page.keyboard.press('Shift+ArrowDown');
+  await eventually(async () => stands(await kept(page))[2]).toBeCloseTo(stands(demo)[2] + 1, 6);
+  expect(placeOf(await kept(page), 'Bounce stand')).toEqual(placeOf(demo, 'Bounce stand'));
+  await steps(page, 1, stands, stands(demo));
+
   // From the thing to its handles, along them, and a value typed at one.
   await page.keyboard.press('Escape');
   await thing(page, 'Flag stand').focus();

@@ -4,6 +4,7 @@ import { setSingleKeys, singleKeysStore } from '../../desk/singleKeys';
 import './shortcuts.css';
 import { ACTIONS, contextNow } from '../actions/registry';
 import { ACTION_GROUPS, type ActionGroup, wordOf } from '../actions/types';
+import { DRAG_KEYS } from './dragKeys';
 import { NUDGE_KEYS } from './nudge';
 
 interface KeyLine {
@@ -67,6 +68,30 @@ function SingleKeys() {
   );
 }
 
+/** How what a hand drags is moved by keys. */
+function Drags() {
+  return (
+    <section className="drags">
+      <h3>What a hand drags, by keys</h3>
+      <p>Tab comes to all of it. Arrows move what has the focus, with Shift farther, with Alt less.</p>
+      <dl>
+        {DRAG_KEYS.map(({ what, keys, word }) => (
+          <div key={what}>
+            <dt>
+              {keys.map((key) => (
+                <kbd key={key}>{key}</kbd>
+              ))}
+            </dt>
+            <dd>
+              <b>{what}</b>: {word}
+            </dd>
+          </div>
+        ))}
+      </dl>
+    </section>
+  );
+}
+
 /** The keys, on a sheet of their own. */
 export function ShortcutSheet() {
   return (
@@ -94,6 +119,7 @@ export function ShortcutSheet() {
               </section>
             );
           })}
+          <Drags />
         </div>
         <div className="foot">
           <SingleKeys />
