@@ -9,6 +9,8 @@ export interface Toast {
   readonly about: string | null;
   /** Whether it waits until somebody puts it away. */
   readonly stays: boolean;
+  /** Whether it is read out; false where something else on the page says the same aloud. */
+  readonly isHeard: boolean;
   readonly action: { readonly word: string; readonly act: () => void } | null;
 }
 
@@ -16,7 +18,7 @@ interface ToastState {
   readonly toasts: readonly Toast[];
   readonly say: (
     sentence: string,
-    options?: Partial<Pick<Toast, 'tone' | 'action' | 'about' | 'stays'>>,
+    options?: Partial<Pick<Toast, 'tone' | 'action' | 'about' | 'stays' | 'isHeard'>>,
   ) => void;
   readonly dismiss: (id: number) => void;
 }
@@ -34,6 +36,7 @@ export const toastStore = createStore<ToastState>()((set) => ({
       tone: 'plain',
       about: null,
       stays: false,
+      isHeard: true,
       action: null,
       ...options,
     };

@@ -1,10 +1,13 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { smallRoof } from '../unit/smallRoof';
 import { seriousViolations } from './axe';
 import { DESK_VIEWS, showView } from './deskViews';
+import { dropPlan } from './dropping';
 import { openPage, screenshot } from './harness';
 import { brokenWords, clippedWords, sidewaysScrolls, smallTargets } from './measured';
 import { stopFaults, tabWalk } from './tabWalk';
+import { withoutDemo } from './withoutDemo';
 import { withoutPicture } from './withoutPicture';
 import { withoutReports } from './withoutReports';
 
@@ -145,36 +148,50 @@ test('letters alone do nothing once they are turned off, and no change of the pa
 });
 
 test('an edit that changes findings is spoken once, with what went; the picture says what it holds', async () => {
-  const page = await openPage({ ...DESK, before: withoutPicture });
-  const live = page.locator('p[aria-live="polite"]', { hasText: /^Setup A, Wide, both: / });
+  const page = await openPage({ ...DESK, before: [withoutPicture, withoutDemo] });
+  await dropPlan(page, smallRoof());
+  const live = page.locator('p[aria-live="polite"]', { hasText: /^Setup A, Master from the stairs: / });
   await live.waitFor({ state: 'attached', timeout: 300_000 });
+  // Only once the night is read whole can an edit be told from it.
+  await expect.poll(() => page.locator('.reading').count(), { timeout: 300_000 }).toBe(0);
+  // Whatever a region says aloud, whether it was there before or comes with its words.
   await page.evaluate(() => {
     const said: string[] = [];
     Object.assign(window, { said });
-    for (const region of document.querySelectorAll('[aria-live="polite"]'))
-      new MutationObserver(() => said.push(region.textContent ?? '')).observe(region, {
-        childList: true,
-        subtree: true,
-        characterData: true,
-      });
+    const LIVE = '[aria-live="polite"], [role="status"], [role="alert"]';
+    new MutationObserver((changes) => {
+      const regions = changes.flatMap(({ target, addedNodes }) =>
+        [target, ...addedNodes].flatMap((node) => {
+          const element = node instanceof Element ? node : node.parentElement;
+          return [element?.closest(LIVE) ?? [], ...(element?.querySelectorAll(LIVE) ?? [])].flat();
+        }),
+      );
+      for (const region of new Set(regions)) {
+        const words = region.textContent ?? '';
+        if (words !== '' && said.at(-1) !== words) said.push(words);
+      }
+    }).observe(document.body, { childList: true, subtree: true, characterData: true });
   });
+  /** All that says that something shows no longer, is in the way or out of it. */
   const said = (): Promise<readonly string[]> =>
     page.evaluate(() => {
       const { said } = window as unknown as { said: readonly string[] };
-      return said.filter((words) => words.startsWith('Setup A'));
+      return said.filter((words) => /^Setup A|No longer|New:|the way/.test(words));
     });
   const holds = page.locator('.picture p.vh');
-  expect(await holds.textContent()).toMatch(/^In frame: .*Lamp stand 2 at frame right/);
+  expect(await holds.textContent()).toMatch(/^In frame: .*Lamp stand 1/);
 
   // The stand goes, and its head with it.
   await page
     .locator('.sheet-drawing')
-    .getByRole('button', { name: /^Lamp stand 2, stand/ })
+    .getByRole('button', { name: /^Lamp stand 1, stand/ })
     .press('Enter');
   await page.keyboard.press('Delete');
   await expect.poll(said, { timeout: 300_000 }).not.toEqual([]);
+  // Seen by whoever looks, at the same time.
+  await page.locator('.toast', { hasText: 'the way' }).waitFor();
   const words = await said();
   expect(words.length).toBe(1);
-  expect(words[0]).toContain('No longer: Lamp stand 2');
-  await expect.poll(() => holds.textContent()).not.toContain('Lamp stand 2');
+  expect(words[0]).toContain('No longer: Lamp stand 1');
+  await expect.poll(() => holds.textContent()).not.toContain('Lamp stand 1');
 }, 600_000);

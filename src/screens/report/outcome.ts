@@ -43,18 +43,22 @@ function listed(words: readonly string[]): string {
 
 const distinct = (words: readonly string[]): readonly string[] => [...new Set(words)];
 
-/** Compares two reports of the night, before and after an edit; null when nothing came into the way or left it. */
+/**
+ * Compares two reports of the night, before and after an edit; null when nothing came into the way or left it.
+ * @param toldId a setup whose changes are told otherwise, and left out
+ */
 export function outcomeOf(
   before: NightReport,
   after: NightReport,
   letterOf: (setupId: string) => string,
+  toldId: string | null = null,
 ): Outcome | null {
   const was = inTheWay(before.setups);
   const is = inTheWay(after.setups);
   const arisen = [...is]
-    .filter(([key, place]) => !was.has(key) && !place.isLetShow)
+    .filter(([key, place]) => !was.has(key) && !place.isLetShow && place.setupId !== toldId)
     .map(([, place]) => place);
-  const stillThere = new Set(after.setups.map(({ id }) => id));
+  const stillThere = new Set(after.setups.map(({ id }) => id).filter((id) => id !== toldId));
   const gone = [...was]
     .filter(([key, { setupId }]) => !is.has(key) && stillThere.has(setupId))
     .map(([, place]) => place);

@@ -23,6 +23,8 @@ export function useOutcomes(): void {
       toastStore.getState().say(outcome.sentence, {
         about: 'outcome',
         tone: outcome.isWorse ? 'warn' : 'plain',
+        // The strip speaks of it.
+        isHeard: false,
         action: {
           word: 'See it',
           act: () => {

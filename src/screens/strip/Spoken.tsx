@@ -1,8 +1,8 @@
 import { useEffect, useRef, useState } from 'react';
-import type { SetupReport } from '../../core/report/types';
+import type { NightReport, SetupReport } from '../../core/report/types';
 import { letterOf } from '../../desk/choose';
 import { usePlanState, useReports, useSession } from '../../desk/hooks';
-import { findingChanges } from '../report/findingChanges';
+import { spokenChanges } from '../report/spokenChanges';
 import { summaryOf } from '../report/summary';
 import { useChosenSetup } from '../report/useChosenSetup';
 import { useReportOverSpan } from '../report/useSetupReports';
@@ -11,11 +11,14 @@ import { useReportOverSpan } from '../report/useSetupReports';
 interface Told {
   readonly about: string;
   readonly report: SetupReport;
+  /** Of the night that `report` is out of; null before one was read whole. */
+  readonly night: NightReport | null;
 }
 
 /**
  * The chosen setup's verdict, spoken when another is chosen, and when an edit changes its findings: once, with what came
- * and what went, when all is read and what is lost in the dark is known. An edit that leaves them as they were says nothing.
+ * and what went, when all is read and what is lost in the dark is known; and what came of the edit for the other setups.
+ * An edit that leaves all as it was says nothing.
  */
 export function Spoken() {
   const plan = usePlanState((state) => state.plan);
@@ -24,28 +27,31 @@ export function Spoken() {
   const setup = useChosenSetup();
   const id = setup?.id ?? '';
   const report = useReportOverSpan(id);
-  const settled = useReports(({ night, forPlan, reading }) =>
-    reading === null && forPlan === plan ? (night?.setups.find((each) => each.id === id) ?? null) : null,
+  const whole = useReports(({ night, forPlan, reading }) =>
+    reading === null && forPlan === plan ? night : null,
   );
+  const settled = whole?.setups.find((each) => each.id === id) ?? null;
   const last = useRef<Told | null>(null);
   const [said, setSaid] = useState<{ readonly about: string; readonly words: string } | null>(null);
   const about = `${documentNumber} ${id}`;
   const name = setup ? `Setup ${letterOf(plan, id)}, ${setup.label}` : '';
   useEffect(() => {
     if (!report || name === '') return;
-    const say = (of: SetupReport, more: readonly string[]): void =>
-      setSaid({ about, words: [`${name}: ${summaryOf(of, lengths).words}.`, ...more].join(' ') });
+    const verdictOf = (of: SetupReport): string => `${name}: ${summaryOf(of, lengths).words}.`;
     if (last.current?.about !== about) {
-      last.current = { about, report: settled ?? report };
-      say(report, []);
+      last.current = { about, report: settled ?? report, night: whole };
+      setSaid({ about, words: verdictOf(report) });
       return;
     }
-    const before = last.current.report;
-    if (!settled || settled === before) return;
-    last.current = { about, report: settled };
-    const changes = findingChanges(before, settled);
-    if (changes) say(settled, [changes]);
-  }, [report, settled, about, name, lengths]);
+    const before = last.current;
+    if (!settled || !whole || settled === before.report) return;
+    last.current = { about, report: settled, night: whole };
+    const { own, others } = spokenChanges([before.report, settled], [before.night, whole], (setupId) =>
+      letterOf(plan, setupId),
+    );
+    const words = [...(own ? [verdictOf(settled), own] : []), ...(others ? [others] : [])];
+    if (words.length > 0) setSaid({ about, words: words.join(' ') });
+  }, [report, settled, whole, plan, about, name, lengths]);
   return (
     <p className="vh" aria-live="polite">
       {said?.about === about ? said.words : ''}

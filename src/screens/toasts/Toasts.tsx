@@ -10,7 +10,7 @@ const ACT_MS = 20_000;
 
 function ToastLine({ toast }: { readonly toast: Toast }) {
   const { dismiss } = toastStore.getState();
-  const { id, tone, stays, action } = toast;
+  const { id, tone, stays, isHeard, action } = toast;
   // Under a pointer or with the focus in it, a toast waits.
   const [held, setHeld] = useState(false);
   const staysMs = action ? ACT_MS : READ_MS;
@@ -27,7 +27,7 @@ function ToastLine({ toast }: { readonly toast: Toast }) {
       onFocus={() => setHeld(true)}
       onBlur={() => setHeld(false)}
     >
-      <p role={tone === 'warn' ? 'alert' : 'status'}>{toast.sentence}</p>
+      <p role={isHeard ? (tone === 'warn' ? 'alert' : 'status') : undefined}>{toast.sentence}</p>
       {action ? (
         <button
           type="button"

@@ -61,3 +61,15 @@ test('what is let show, or is not any more, has gone nowhere', () => {
   expect(outcome(night([letShow]), night([stand('showing')]))).toBeNull();
   expect(outcome(night([stand('clear')]), night([letShow]))).toBeNull();
 });
+
+test('a setup that is told otherwise is left out, and what stays in its way is not out of all', () => {
+  const [before, after] = [
+    night([stand('showing')], [stand('showing')]),
+    night([stand('clear')], [stand('clear')]),
+  ];
+  const letter = (id: string): string => id.toUpperCase();
+  expect(outcomeOf(before, after, letter, 'a')?.setupId).toBe('b');
+  const still = night([stand('showing')], [stand('clear')]);
+  expect(outcomeOf(before, still, letter, 'a')?.sentence).toBe('Lamp stand 2 is out of the way of B.');
+  expect(outcomeOf(before, still, letter, 'b')).toBeNull();
+});

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { findingChanges } from '../../../../src/screens/report/findingChanges';
 import { inFrameWords } from '../../../../src/screens/report/inFrame';
+import { spokenChanges } from '../../../../src/screens/report/spokenChanges';
 import { itemReport, setupReport } from './itemReport';
 
 const shows = (id: string, share = 0.01) => itemReport({ id, verdict: 'showing', share });
@@ -30,6 +31,27 @@ describe('what an edit changed is said', () => {
     expect(findingChanges(before, after)).toBe('New: One shows, Two shows, Three shows, Four shows, 2 more.');
     expect(findingChanges(after, before)).toBe('No longer: One, Two, Three, Four, 2 more.');
   });
+});
+
+test('of an edit the setup that is looked at is told in full, the others in a sentence, and nothing twice', () => {
+  const night = (...setups: readonly ReturnType<typeof setupReport>[]) => ({
+    title: 'Night',
+    setups: setups.map((setup, place) => ({ ...setup, id: 'ab'.charAt(place) })),
+    notices: [],
+  });
+  const before = night(setupReport(shows('Flag')), setupReport(clear('Flag')));
+  const after = night(setupReport(clear('Flag')), setupReport(shows('Flag')));
+  const letter = (id: string): string => id.toUpperCase();
+  const [a, b] = [0, 1].map((k) => [before.setups[k], after.setups[k]] as const);
+  expect(spokenChanges(a, [before, after], letter)).toEqual({
+    own: 'No longer: Flag.',
+    others: 'That puts Flag in the way of B.',
+  });
+  expect(spokenChanges(b, [before, after], letter)).toEqual({
+    own: 'New: Flag shows.',
+    others: 'Flag is out of the way of A.',
+  });
+  expect(spokenChanges(a, [null, after], letter).others).toBeNull();
 });
 
 describe('what a frame holds is told', () => {
