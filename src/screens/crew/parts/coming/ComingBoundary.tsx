@@ -1,4 +1,5 @@
 import { Component, type ReactNode, useState } from 'react';
+import { useCrew } from '../../../../desk/crew/useCrew';
 
 /** Why a part is not there: its script was not loaded. */
 export class DidNotCome extends Error {}
@@ -51,14 +52,15 @@ const AGAIN = (
 );
 
 const ABSENT = (
-  <div className="crew-none" role="alert">
-    <p>This part of the sheet did not come. It may need a signal.</p>
+  <div className="crew-none">
+    <p role="alert">This part of the sheet did not come. It may need a signal.</p>
     {AGAIN}
   </div>
 );
 
-/** Nothing of the plan lies in what stopped: it can be had as a file from here. */
+/** Nothing of the plan lies in what stopped: where the link gave one, it can be had as a file from here. */
 function Stopped() {
+  const hasPlan = useCrew((state) => state.shows === 'plan');
   const [said, setSaid] = useState('');
   const save = async (): Promise<void> => {
     try {
@@ -68,13 +70,17 @@ function Stopped() {
     }
   };
   return (
-    <div className="crew-none" role="alert">
-      <p>This part of the sheet stopped. The plan is safe in its link.</p>
+    <div className="crew-none">
+      <p role="alert">This part of the sheet stopped.{hasPlan ? ' The plan is safe in its link.' : ''}</p>
       {AGAIN}
-      <button type="button" onClick={() => void save()}>
-        Save the plan
-      </button>
-      <p role="status">{said}</p>
+      {hasPlan ? (
+        <>
+          <button type="button" onClick={() => void save()}>
+            Save the plan
+          </button>
+          <p role="status">{said}</p>
+        </>
+      ) : null}
     </div>
   );
 }
