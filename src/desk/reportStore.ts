@@ -18,8 +18,10 @@ export interface ReportState {
   readonly partialFor: Plan | null;
   /** True after a person stopped the reading. */
   readonly stopped: boolean;
-  /** Why a report failed, as a sentence. */
+  /** Why the night's report failed, as a sentence, until it is read again. */
   readonly trouble: string | null;
+  /** Why the last report of an instant failed, as a sentence. */
+  readonly instantTrouble: string | null;
   /** True while a report is waited for and nothing has been heard of its worker for long. */
   readonly silent: boolean;
 }
@@ -33,5 +35,6 @@ export const reportStore = createStore<ReportState>()(() => ({
   partialFor: null,
   stopped: false,
   trouble: null,
+  instantTrouble: null,
   silent: false,
 }));

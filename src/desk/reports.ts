@@ -19,11 +19,16 @@ function chosenFirst(plan: Plan): readonly string[] {
   return setupId !== null && ids.includes(setupId) ? [setupId, ...ids.filter((id) => id !== setupId)] : ids;
 }
 
-function tellTrouble(error: unknown): void {
-  // Ended so that it begins anew, which is no trouble.
-  if (error instanceof WorkerEnded) return;
-  reportStore.setState({ reading: null, trouble: `The report could not be made: ${reasonOf(error)}` });
-}
+const tellTrouble =
+  (which: 'night' | 'instant') =>
+  (error: unknown): void => {
+    // Ended so that it begins anew, which is no trouble.
+    if (error instanceof WorkerEnded) return;
+    const sentence = `The report could not be made: ${reasonOf(error)}`;
+    reportStore.setState(
+      which === 'night' ? { reading: null, trouble: sentence } : { instantTrouble: sentence },
+    );
+  };
 
 /**
  * Reads every setup of the committed plan over its whole span, the chosen one first, and tells how far it is; then looks
@@ -104,10 +109,11 @@ async function readInstant(worker: ReportWorker, asked: Instant, isLatest: () =>
   };
   const [chosen, ...others] = chosenFirst(plan);
   if (chosen === undefined) {
-    reportStore.setState({ live: [] });
+    reportStore.setState({ live: [], instantTrouble: null });
     return;
   }
   const own = await worker.read(plan, chosen, seconds);
+  if (reportStore.getState().instantTrouble !== null) reportStore.setState({ instantTrouble: null });
   if (own) keep(own);
   if (liveStore.getState().playing) await new Promise((resolve) => setTimeout(resolve, PLAYING_REST_MS));
   if (!all) return;
@@ -147,10 +153,10 @@ export function startReports(): void {
   const nightWorker = new ReportWorker(tellSilence('night'));
   const instantWorker = new ReportWorker(tellSilence('instant'));
   const night = latestWins<Plan>((plan, isLatest) =>
-    readNight(nightWorker, plan, isLatest).catch(tellTrouble),
+    readNight(nightWorker, plan, isLatest).catch(tellTrouble('night')),
   );
   const instant = latestWins<Instant>((asked, isLatest) =>
-    readInstant(instantWorker, asked, isLatest).catch(tellTrouble),
+    readInstant(instantWorker, asked, isLatest).catch(tellTrouble('instant')),
   );
   stopNight = () => {
     night.drop();

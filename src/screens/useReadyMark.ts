@@ -7,7 +7,9 @@ export function useReadyMark(): void {
   const opened = usePlanState((state) => state.opened);
   const empty = usePlanState((state) => state.plan.setups.length === 0);
   const pictured = useViews((state) => state.pictureReady || state.pictureRefused !== null);
-  const judged = useReports((state) => state.trouble !== null || (state.live?.length ?? 0) > 0);
+  const judged = useReports(
+    (state) => (state.trouble ?? state.instantTrouble) !== null || (state.live?.length ?? 0) > 0,
+  );
   const ready = opened && (empty || (pictured && judged));
   useEffect(() => {
     if (!ready) return;

@@ -22,14 +22,14 @@ interface Part {
   readonly said: string;
   readonly seen: string;
 }
-const OVERHEAD: Part = { drawn: 'overhead', said: 'The roof stopped.', seen: '.sheet-drawing' };
+const OVERHEAD: Part = { drawn: 'furniture', said: 'The roof stopped.', seen: '.sheet-drawing' };
 const SHEET: Part = { drawn: 'two', said: 'The sheet stopped.', seen: '.sheet-panel .two' };
 const FRAME: Part = { drawn: 'q glass', said: 'The frame stopped.', seen: '.frame-pane .glass' };
 const TIME: Part = { drawn: 'scrub', said: 'The time bar stopped.', seen: '.scrub' };
 const BLOCKING: Part = { drawn: 'times', said: 'This part stopped.', seen: '.sheet-panel .times' };
 const HEADER: Part = { drawn: 'top', said: 'The header stopped.', seen: 'header.top' };
 
-const SAFE = 'The others go on. The plan is safe.';
+const SAFE = 'The others go on. The plan is saved on this device.';
 const stopped = (page: Page, { said }: Part): Locator => page.locator('.stopped', { hasText: said });
 
 /** Has everything drawn once more that draws the plan. */
@@ -73,7 +73,7 @@ test(
       await edit(page);
       await stopped(page, part).waitFor();
       expect(await page.locator('.stopped').count()).toBe(1);
-      expect(await stopped(page, part).textContent()).toContain(SAFE);
+      await eventually(() => stopped(page, part).textContent()).toContain(SAFE);
       expect(await stopped(page, part).textContent()).toContain(ON_PURPOSE);
       for (const other of parts)
         if (other !== part && !(part === FRAME && other === TIME) && other !== SHEET)
@@ -116,13 +116,13 @@ test(
       address: `#${linkOfPlan(plan).fragment}`,
       before: [withoutPicture, withPlainFiles, breakable],
     });
-    await loadBreakable(page, ['crew-page crew-times', 'crew-setup']);
+    await loadBreakable(page, ['crew-page crew-times', 'crew-setup', 'crew-broken']);
     const tab = (name: string): Promise<void> =>
       page.getByRole('navigation', { name: 'Crew sheet' }).getByRole('button', { name, exact: true }).tap();
     await breakPart(page, 'crew-page crew-times');
     await tab('Times');
-    const fault = page.getByRole('alert').filter({ hasText: 'This part of the sheet stopped.' });
-    await fault.getByText('The plan is safe in its link.').waitFor();
+    const fault = page.locator('.crew-none', { hasText: 'This part of the sheet stopped.' });
+    await fault.getByRole('alert').filter({ hasText: 'The plan is safe in its link.' }).waitFor();
     expect(await seriousViolations(page)).toEqual([]);
     await screenshot(page, 'fault-in-crew-sheet');
     const [download] = await Promise.all([
@@ -134,7 +134,8 @@ test(
     expect(read.ok && read.value.setups.map(({ label }) => label)).toEqual(
       plan.setups.map(({ label }) => label),
     );
-    await fault.getByText('Saved as small-roof.plan.json.').waitFor();
+    await fault.getByRole('status').filter({ hasText: 'Saved as small-roof.plan.json.' }).waitFor();
+    expect(await fault.locator('[role="alert"] [role="status"]').count()).toBe(0);
 
     await tab('Setups');
     await breakPart(page, 'crew-setup');
@@ -143,5 +144,14 @@ test(
     await breakPart(page, null);
     await fault.getByRole('button', { name: 'Try again' }).tap();
     await page.getByRole('heading', { name: 'A, Master from the stairs' }).waitFor();
+
+    // A link that does not open gives no plan, and none is offered.
+    await breakPart(page, 'crew-broken');
+    await page.evaluate(() => location.replace('#1nothing'));
+    await fault.waitFor();
+    expect(await fault.textContent()).not.toContain('plan');
+    await breakPart(page, null);
+    await fault.getByRole('button', { name: 'Try again' }).tap();
+    await page.getByRole('heading', { name: 'This link does not open' }).waitFor();
   },
 );

@@ -78,10 +78,34 @@ test(
     await page.keyboard.press('Enter');
     const edit = (): Promise<void> => page.keyboard.press('ArrowRight');
 
+    // Where the tabs and what is under them begin, at the sizes of a desk, a tablet and a phone.
+    const places = async (): Promise<readonly string[]> => {
+      const found: string[] = [];
+      for (const [width, height] of [
+        [1024, 768],
+        [390, 844],
+        [1440, 900],
+      ] as const) {
+        await page.setViewportSize({ width, height });
+        found.push(
+          await page.evaluate(() =>
+            ['.tabs', '.sheet-panel', '.sheet-panel h3']
+              .map((each) => Math.round(document.querySelector(each)?.getBoundingClientRect().top ?? -1))
+              .join(' '),
+          ),
+        );
+      }
+      return found;
+    };
+    const before = await places();
+
     // Hung in the middle of it: the page goes on and says what it waits for.
     hang(page);
     await edit();
-    await said.filter({ hasText: 'has not answered for a minute. The plan is safe.' }).waitFor();
+    await said
+      .filter({ hasText: 'has not answered for a minute. The plan is saved on this device.' })
+      .waitFor();
+    expect(await places()).toEqual(before);
     await edit();
     await eventually(across).toBeCloseTo(item.at[0] + 0.2);
     expect(await seriousViolations(page)).toEqual([]);

@@ -49,7 +49,10 @@ export function onOtherWriting(meet: (open: OpenPlan) => void): void {
 export const isWritten = (planId: string, plan: Plan): void => void written.set(planId, plan);
 
 /** Says that a file holds this state of a plan. */
-export const isInFile = (plan: Plan): void => void inFiles.add(plan);
+export function isInFile(plan: Plan): void {
+  inFiles.add(plan);
+  tellSaved();
+}
 
 /** Whether there is something of that plan that the shelf does not have. */
 export const isUnwritten = (planId: string): boolean => unwritten.has(planId);
@@ -57,16 +60,25 @@ export const isUnwritten = (planId: string): boolean => unwritten.has(planId);
 /** Whether everything would outlive the page. */
 export const isAllSafe = (): boolean => [...unwritten.values()].every(({ plan }) => inFiles.has(plan));
 
+function tellSaved(): void {
+  const saved = unwritten.size === 0 ? 'shelf' : isAllSafe() ? 'file' : 'nobody';
+  if (keepingStore.getState().saved !== saved) keepingStore.setState({ saved });
+}
+
 /** What is wrong with the shelf, the writing that follows finds out and says. */
 const leaveNote = (open: OpenPlan): void => void leavePlan(open).catch(() => {});
 
 /** What no longer has to be written. */
-export const forgetUnwritten = (planId: string): void => void unwritten.delete(planId);
+export function forgetUnwritten(planId: string): void {
+  unwritten.delete(planId);
+  tellSaved();
+}
 
 /** Has a plan written soon. */
 export function keep(keepable: Keepable): void {
   const open = { ...keepable, changedAt: nextInstant() };
   unwritten.set(open.planId, open);
+  tellSaved();
   const { state } = keepingStore.getState();
   if (state !== 'kept') {
     writeIn(RETRY_MS);
@@ -112,6 +124,7 @@ async function writeEach(): Promise<void> {
   } finally {
     clearTimeout(slowly);
     keepingStore.setState({ slow: false });
+    tellSaved();
   }
 }
 

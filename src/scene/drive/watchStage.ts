@@ -2,6 +2,7 @@ import { assetStore } from '../../desk/assets/assetStore';
 import { blockingStore } from '../../desk/blocking/blockingStore';
 import { onlyInStore } from '../../desk/blocking/onlyIn';
 import { cautionsStore, openedCaution } from '../../desk/cautions/cautionsStore';
+import { keepingStore, savedSentence } from '../../desk/keepingStore';
 import { proposalStore } from '../../desk/lensTestProposal';
 import { liveStore } from '../../desk/liveStore';
 import { planStore } from '../../desk/planStore';
@@ -20,7 +21,7 @@ export interface StageWatcher {
 }
 
 const LOST =
-  'The graphics card has dropped the picture. It comes back by itself once the card answers; if it does not, load the page again. The rest goes on, and the plan is safe.';
+  'The graphics card has dropped the picture. It comes back by itself once the card answers; if it does not, load the page again. The rest goes on.';
 
 /** Calls the watcher on every change of the stores, of where the views lie, and of the card. Returns what ends it. */
 export function watchStage(canvas: HTMLCanvasElement, watcher: StageWatcher): () => void {
@@ -60,8 +61,20 @@ export function watchStage(canvas: HTMLCanvasElement, watcher: StageWatcher): ()
       watcher.changed();
     }),
   ];
-  const onLost = () => viewStore.getState().setPictureRefused(LOST);
+  let isLost = false;
+  const tellLost = () =>
+    viewStore.getState().setPictureRefused(`${LOST} ${savedSentence(keepingStore.getState())}`);
+  stops.push(
+    keepingStore.subscribe(() => {
+      if (isLost) tellLost();
+    }),
+  );
+  const onLost = () => {
+    isLost = true;
+    tellLost();
+  };
   const onRestored = () => {
+    isLost = false;
     viewStore.setState({ pictureRefused: null });
     watcher.restored();
     watcher.changed();

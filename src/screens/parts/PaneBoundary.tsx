@@ -1,6 +1,6 @@
 import { Component, type ReactNode } from 'react';
 import { savePlanFile } from '../../desk/files';
-import { keepingStore } from '../../desk/keepingStore';
+import { SavedWords } from './SavedWords';
 
 interface Props {
   /** What stopped, as the start of a sentence: `The roof`. */
@@ -9,12 +9,6 @@ interface Props {
   readonly whole?: boolean;
   readonly children: ReactNode;
 }
-
-/** What has become of the plan, which no pane holds. */
-const planSentence = (): string =>
-  keepingStore.getState().state === 'kept'
-    ? 'The plan is safe.'
-    : 'This device does not keep the plan, so save it to a file.';
 
 /** Holds a fault within its pane: the other panes go on, and the plan can be saved. */
 export class PaneBoundary extends Component<Props, { readonly fault: string | null }> {
@@ -32,7 +26,7 @@ export class PaneBoundary extends Component<Props, { readonly fault: string | nu
       <div className="stopped" role="alert">
         <p>
           <b>{name} stopped.</b> {whole ? '' : 'The others go on. '}
-          {planSentence()}
+          <SavedWords />
         </p>
         <p className="q">{fault}</p>
         <p className="acts">

@@ -7,7 +7,7 @@ import { isLetShow, tallyOf } from '../report/concerns';
 import { useChosenSetup } from '../report/useChosenSetup';
 import { useSetupReport } from '../report/useSetupReports';
 import { FramesSheet } from './FramesSheet';
-import { Reading } from './Reading';
+import { Reading, ReadingTrouble } from './Reading';
 
 // The page opens with the frames; the other sheets come when they are opened, or when there is time.
 const BlockingHead = lazily(async () => (await import('./blocking/BlockingSheet')).BlockingHead);
@@ -108,6 +108,7 @@ export function Sheet() {
           <Open sheet={sheet} />
         </PaneBoundary>
       </div>
+      <ReadingTrouble />
     </section>
   );
 }
