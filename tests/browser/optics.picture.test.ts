@@ -10,6 +10,7 @@ import { lanternPlan } from '../plans/lantern';
 import { dropPlan } from './dropping';
 import { openPage } from './harness';
 import { brightMiddle, brightness, framePicture, lightAt, untilStill } from './picture';
+import { withoutDemo } from './withoutDemo';
 import { withoutReports } from './withoutReports';
 
 /** The picture in full, of which nothing is shown yet. */
@@ -92,7 +93,11 @@ function across(picture: PNG, [dx, dy]: readonly [number, number]): number {
 }
 
 test('a bulb out of focus is an oval of the pupil, and what a filter takes it gives back around', async () => {
-  const page = await openPage({ width: 1100, height: 720, before: [bareFullPicture, withoutReports] });
+  const page = await openPage({
+    width: 1100,
+    height: 720,
+    before: [bareFullPicture, withoutDemo, withoutReports],
+  });
   const plan = bulbPlan('Bulb, near focus', 2, { focus: { metres: 1 } });
   await openPlan(page, plan);
   const sharp = await framePicture(page);
@@ -124,7 +129,11 @@ test('a bulb out of focus is an oval of the pupil, and what a filter takes it gi
 });
 
 test('a light streaks level through a squeezed lens and through no other; noise is still while the clock is', async () => {
-  const page = await openPage({ width: 1100, height: 720, before: [bareFullPicture, withoutReports] });
+  const page = await openPage({
+    width: 1100,
+    height: 720,
+    before: [bareFullPicture, withoutDemo, withoutReports],
+  });
   await openPlan(page, bulbPlan('Bulb, squeezed', 2, {}, 2000));
   const plain = await framePicture(page);
   await show(page, 'streaks', true);

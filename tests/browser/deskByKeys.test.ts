@@ -1,13 +1,18 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { quickDemo } from '../plans/quickDemo';
 import { seriousViolations } from './axe';
+import { dropPlan } from './dropping';
 import { openPage, screenshot } from './harness';
+import { withoutDemo } from './withoutDemo';
+import { withoutPicture } from './withoutPicture';
 
 const everySetupIsJudged = (page: Page): Promise<void> =>
   page.locator('.strip .say', { hasText: 'being read' }).first().waitFor({ state: 'detached' });
 
 test('a setup from the strip, the time of its move, an item and its numbers, there and back by keys', async () => {
-  const page = await openPage({ width: 1440, height: 900 });
+  const page = await openPage({ width: 1440, height: 900, before: [withoutPicture, withoutDemo] });
+  await dropPlan(page, quickDemo());
   await everySetupIsJudged(page);
   await screenshot(page, 'desk-night-1440x900');
   const title = page.locator('.frame-pane h2');
