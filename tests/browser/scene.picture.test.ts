@@ -11,6 +11,7 @@ import { smallRoof } from '../unit/smallRoof';
 import { dropPlan } from './dropping';
 import { openPage, screenshot } from './harness';
 import { brightMiddle, brightness, framePicture, meanBrightness, untilStill } from './picture';
+import { walkRound } from './walking';
 import { withoutDemo } from './withoutDemo';
 import { withoutReports } from './withoutReports';
 
@@ -80,7 +81,7 @@ test('what core/optics projects is where the picture shows it, over a move, thro
 test('the walk-round is drawn beside the frame and turns by the arrow keys; a card that drops the picture says so, and it comes back', async () => {
   const page = await openPage({ width: 1000, height: 640, before: [withoutDemo, withoutReports] });
   await openPlan(page, smallRoof());
-  await page.getByText('walk round', { exact: true }).click();
+  await walkRound(page);
   const walk = page.getByRole('region', { name: 'Walk round the roof' });
   await untilStill(page);
   await walk.focus();

@@ -8,8 +8,9 @@ import { standOf } from '../../src/scene/walk/standpoints';
 import { WalkView } from '../../src/scene/walk/walkView';
 import { smallRoof } from '../unit/smallRoof';
 import { dropPlan } from './dropping';
-import { openPage, type PageOptions, screenshot } from './harness';
+import { openPage, type PageOptions, screenshot, waitUntilReady } from './harness';
 import { brightness, framePicture, untilStill } from './picture';
+import { walkRound } from './walking';
 import { withoutDemo } from './withoutDemo';
 import { withoutReports } from './withoutReports';
 
@@ -30,7 +31,7 @@ async function openRoof(opened: Plan, options: PageOptions = {}): Promise<Page> 
     ...options,
   });
   await show(page, opened);
-  await page.getByText('walk round', { exact: true }).click();
+  await walkRound(page);
   await page.getByRole('button', { name: 'Look from above' }).click();
   await untilStill(page);
   return page;
@@ -41,10 +42,13 @@ async function show(page: Page, opened: Plan): Promise<void> {
   await putAway(page, `${opened.title} is open.`);
 }
 
-/** What is said lies over the roof. */
+/** What is said lies over the roof. It goes by itself too, maybe before a slow hand has reached it. */
 async function putAway(page: Page, sentence: string): Promise<void> {
   const toast = page.locator('.toast', { hasText: sentence });
-  await toast.getByRole('button', { name: 'Put away' }).click();
+  await toast.waitFor({ state: 'attached' });
+  await toast.getByRole('button', { name: 'Put away' }).evaluateAll((buttons) => {
+    for (const button of buttons) if (button instanceof HTMLElement) button.click();
+  });
   await toast.waitFor({ state: 'detached' });
 }
 
@@ -219,3 +223,31 @@ function differing(a: PNG, b: PNG, { x, y }: Spot, reach: number): number {
   }
   return count;
 }
+
+test('until the script of the walk-round is here its place says so, and then the roof is looked at as was asked', async () => {
+  const page = await openPage({ width: 1000, height: 640, before: [withoutDemo, withoutReports] });
+  let letCome = (): void => {};
+  const held = new Promise<void>((resolve) => {
+    letCome = resolve;
+  });
+  await page.route(/walkStage-[^/]+\.js$/, async (route) => {
+    await held;
+    await route.continue();
+  });
+  await page.reload({ waitUntil: 'commit' });
+  await waitUntilReady(page);
+  await show(page, plan);
+  await page.getByText('walk round', { exact: true }).click();
+  const place = page.getByRole('region', { name: 'Walk round the roof' });
+  await place.getByText('The roof to walk round is on its way.').waitFor();
+  const before = await place.boundingBox();
+  await page.getByRole('button', { name: 'Look from above' }).click();
+  letCome();
+  await page.locator('.walk-hands').waitFor({ state: 'attached' });
+  expect(await place.getByText('on its way').count()).toBe(0);
+  expect(await place.boundingBox()).toEqual(before);
+  await untilStill(page);
+  const foot = await seen(page, [-3, 0, 7.5]);
+  await page.mouse.click(foot.x, foot.y);
+  await page.locator('.walk-hands .grip.raise').waitFor();
+});
