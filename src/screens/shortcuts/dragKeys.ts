@@ -13,7 +13,7 @@ export const DRAG_KEYS: readonly DragKeys[] = [
   {
     what: 'things, cameras, wet areas',
     keys: ['Enter', 'Arrows'],
-    word: 'chooses it on the roof; nudge it',
+    word: 'choose it on the roof; nudge it',
   },
   {
     what: 'their handles',
@@ -78,6 +78,6 @@ export const DRAG_KEYS: readonly DragKeys[] = [
   {
     what: 'out of the palette',
     keys: ['Enter', 'Arrows'],
-    word: 'takes it into the hand; point. Enter once more sets it down',
+    word: 'take it into the hand; point. Enter once more sets it down',
   },
 ];
