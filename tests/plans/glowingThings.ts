@@ -130,7 +130,7 @@ export function glowingThings(ids: readonly string[]): Plan {
           id,
           'lens',
           { position: [x, EYE[1], EYE[2]], ...(wetness && { tiltDegrees: -24 }) },
-          { focus: { metres: wetness ? 8 : 3.6 } },
+          { focus: { metres: wetness ? 8 : 3.6 }, ...(!wetness && { delivery: 3 }) },
         ),
       ),
       ...(hasFront

@@ -185,8 +185,9 @@ function documentOf(candela: ReadonlyMap<string, number>) {
       })),
       ...gear(x),
     ]),
+    // Low frames have few pixels: without a graphics card each of them takes its time.
     setups: bays.map(({ id, x }) =>
-      stillSetup(id, 'lens', { position: moved(CAMERA, x) }, { focus: { metres: CAMERA[2] } }),
+      stillSetup(id, 'lens', { position: moved(CAMERA, x) }, { focus: { metres: CAMERA[2] }, delivery: 3.2 }),
     ),
   };
 }
