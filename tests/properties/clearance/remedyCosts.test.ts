@@ -139,7 +139,9 @@ function breachesOf(
         return isFinding(wish, found) || found !== remedy.after ? [where] : [];
       const told = remedy.cost.otherSetups.find((each) => each.setupId === setup.id && each.itemId === id);
       if (told && (told.before !== verdict || told.after !== found)) return [`${where}, told ${told.after}`];
-      return !told && isNewFinding(wish, verdict, found) ? [`${where}, untold`] : [];
+      // What showed already and is hidden now is not told; all else that keeps out and changes is.
+      const isTold = told !== undefined || found === verdict || wish === 'either' || verdict === 'showing';
+      return isTold && (told || !isNewFinding(wish, verdict, found)) ? [] : [`${where}, untold`];
     });
   });
 }
