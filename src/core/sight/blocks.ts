@@ -196,6 +196,9 @@ function eighthsOf(box: Box): readonly Box[] {
 export class Blocks {
   private readonly boxes = new WeakMap<StagePart, Box>();
 
+  /** `halvings`: how often a box is halved along all its sides where no block hides all of it. */
+  constructor(private readonly halvings = MOST_HALVINGS) {}
+
   /**
    * What of an item no block is known to hide from some eyes: boxes by their eight corners, and, for an image, where
    * they seem to be. None where all of it is hidden for certain.
@@ -210,7 +213,7 @@ export class Blocks {
         const between = blocks.filter(
           (block) => block.part.item !== item && isBetween(block, eye, centre, radius),
         );
-        const boxes = openBoxes(between, eye, e, this.boxAround(part), MOST_HALVINGS);
+        const boxes = openBoxes(between, eye, e, this.boxAround(part), this.halvings);
         open.push(...(mirror ? boxes.map((box) => box.map((corner) => reflected(corner, mirror))) : boxes));
       }
     return open;

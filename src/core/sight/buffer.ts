@@ -53,6 +53,8 @@ export interface Mask {
 export class SolidSink implements SpanSink {
   part = 0;
   item = 0;
+  /** Whether the current item's outline is counted. */
+  counts = true;
   /** Weighted pixels of the current item's outline, whether something stands before it or not. */
   alone = 0;
 
@@ -63,23 +65,44 @@ export class SolidSink implements SpanSink {
   ) {}
 
   span(column: number, y0: number, y1: number, inverseDepth: number, step: number): void {
-    const { nearness, owner, stamp, height } = this.buffer;
-    const { weights, mask } = this;
+    const from = column * this.buffer.height + y0;
+    const to = from + y1 - y0;
+    if (this.mask) this.drawMasked(this.mask, from, to, inverseDepth, step);
+    else if (this.counts) this.drawCounted(from, to, inverseDepth, step);
+    else this.draw(from, to, inverseDepth, step);
+  }
+
+  private draw(from: number, to: number, inverseDepth: number, step: number): void {
+    const { nearness, owner } = this.buffer;
+    const tag = this.part + 1;
+    let near = inverseDepth;
+    for (let at = from; at <= to; at += 1, near += step) {
+      if (near > nearness[at]) {
+        nearness[at] = near;
+        owner[at] = tag;
+      }
+    }
+  }
+
+  private drawMasked(mask: Mask, from: number, to: number, inverseDepth: number, step: number): void {
+    const { nearness, owner } = this.buffer;
+    const tag = this.part + 1;
+    const wanted = mask.part + 1;
+    let near = inverseDepth;
+    for (let at = from; at <= to; at += 1, near += step) {
+      if (mask.owner[at] === wanted && near > nearness[at]) {
+        nearness[at] = near;
+        owner[at] = tag;
+      }
+    }
+  }
+
+  private drawCounted(from: number, to: number, inverseDepth: number, step: number): void {
+    const { nearness, owner, stamp } = this.buffer;
+    const { weights } = this;
     const mark = this.item + 1;
     const tag = this.part + 1;
-    const from = column * height + y0;
-    const to = column * height + y1;
     let near = inverseDepth;
-    if (mask) {
-      const wanted = mask.part + 1;
-      for (let at = from; at <= to; at += 1, near += step) {
-        if (mask.owner[at] === wanted && near > nearness[at]) {
-          nearness[at] = near;
-          owner[at] = tag;
-        }
-      }
-      return;
-    }
     let alone = 0;
     for (let at = from; at <= to; at += 1, near += step) {
       if (near > nearness[at]) {

@@ -1,24 +1,7 @@
 import type { ItemBuffer } from './buffer';
+import { type Found, growBox, noteSpot } from './found';
+import { sampleHeight } from './grid';
 import type { SpanSink } from './scan';
-
-/** Grows box `at` of a list, [left, top, right, bottom] in pixels, right and bottom outside, by y0 … y1 of a column. */
-export function growBox(boxes: Float64Array, at: number, column: number, y0: number, y1: number): void {
-  const k = at * 4;
-  if (column < boxes[k]) boxes[k] = column;
-  if (y0 < boxes[k + 1]) boxes[k + 1] = y0;
-  if (column + 1 > boxes[k + 2]) boxes[k + 2] = column + 1;
-  if (y1 + 1 > boxes[k + 3]) boxes[k + 3] = y1 + 1;
-}
-
-/** Fresh boxes that hold nothing yet. */
-export function emptyBoxes(count: number): Float64Array {
-  const boxes = new Float64Array(count * 4).fill(Infinity);
-  for (let k = 0; k < boxes.length; k += 4) {
-    boxes[k + 2] = -Infinity;
-    boxes[k + 3] = -Infinity;
-  }
-  return boxes;
-}
 
 /**
  * Draws porous layers over finished solids. A layer shows wherever no solid is nearer; layers do not hide each other
@@ -36,17 +19,18 @@ export class PorousSink implements SpanSink {
     private readonly weights: Uint16Array,
     private readonly mask: { readonly owner: Int32Array; readonly part: number } | null,
     private readonly itemOfPart: Int32Array,
-    private readonly partPixels: Float64Array,
-    private readonly itemPixels: Float64Array,
-    private readonly boxes: Float64Array,
+    private readonly found: Found,
   ) {}
 
   span(column: number, y0: number, y1: number, inverseDepth: number, step: number): void {
     const { nearness, owner, stamp, layerPart, layerItem, height } = this.buffer;
     const partMark = this.part + 1;
     const itemMark = this.item + 1;
+    const { partPixels, itemPixels, boxes, spots } = this.found;
     const base = column * height;
     let near = inverseDepth;
+    let pixels = 0;
+    let last = -1;
     for (let at = base + y0; at <= base + y1; at += 1, near += step) {
       if (this.mask && this.mask.owner[at] !== this.mask.part + 1) continue;
       const weight = this.weights[at];
@@ -56,15 +40,20 @@ export class PorousSink implements SpanSink {
       }
       if (near <= nearness[at] || layerPart[at] === partMark) continue;
       layerPart[at] = partMark;
-      this.partPixels[this.part] += weight;
+      partPixels[this.part] += weight;
       if (layerItem[at] === itemMark) continue;
       layerItem[at] = itemMark;
       const behind = owner[at] === 0 ? -1 : this.itemOfPart[owner[at] - 1];
       if (behind === this.item) continue;
-      this.itemPixels[this.item] += weight;
-      if (weight > 0) growBox(this.boxes, this.item, column, at - base, at - base);
+      itemPixels[this.item] += weight;
+      if (weight > 0) {
+        growBox(boxes, this.item, column, at - base, at - base);
+        pixels += weight;
+        last = at - base;
+      }
       if (behind >= 0 && this.through) this.through[behind] += weight;
     }
+    if (last >= 0) noteSpot(spots, this.item, this.part, pixels, column + 0.5, last + sampleHeight(column));
   }
 }
 

@@ -7,7 +7,7 @@ import { CoverSink, PorousSink } from './layers';
 import { drawMirror, heightOver, type MirrorView, mirrorOf, reflected } from './mirrors';
 import { drawShape, type PixelRect } from './scan';
 import { after, reflectionIn, type ScreenMatrix, screenFromWorld } from './screenFromWorld';
-import type { SightStage } from './stage';
+import type { SightStage, StagePart } from './stage';
 
 /** What a lens sees at one instant. */
 export interface Look {
@@ -18,7 +18,7 @@ export interface Look {
   readonly screen: ScreenMatrix;
   readonly direct: Found;
   readonly mirrored: Found;
-  /** Pixels that each item's outline takes up in the frame, were nothing before it. */
+  /** Pixels that each item's outline takes up in the frame, were nothing before it; of the items that were asked for. */
   readonly alone: Float64Array;
   readonly mirrors: readonly MirrorView[];
   readonly buffer: ItemBuffer;
@@ -34,6 +34,10 @@ export interface LookOptions {
   readonly longSide?: number;
   /** Only these pixels of the grid; all by default. */
   readonly rect?: PixelRect;
+  /** Only these items' outlines are counted; all by default. */
+  readonly items?: ReadonlySet<number>;
+  /** Only these parts, all by default. More of them only hide more: what is not seen then is not seen among all. */
+  readonly parts?: readonly StagePart[];
 }
 
 /** Buffers of one size, used again from instant to instant. */
@@ -145,12 +149,14 @@ export function look(stage: SightStage, camera: Camera, scratch: Scratch, option
 
   wipe(buffer, rect, hasLayers);
   const eye = camera.pose.position;
-  const inView = nearestFirst(stage.parts.filter(touching(screen, rect)), screen);
+  const { parts = stage.parts, items } = options;
+  const inView = nearestFirst(parts.filter(touching(screen, rect)), screen);
   const solid = new SolidSink(buffer, weights, null);
   for (const part of inView) {
     if (part.shape.openness !== null) continue;
     solid.part = part.index;
     solid.item = part.item;
+    solid.counts = !items || items.has(part.item);
     solid.alone = 0;
     const recede = part.shape.mirror ? MIRROR_RECEDES_PIXELS : 0;
     drawShape(part.shape, partScreen(screen, part), rect, null, facingOf(part, eye, 'front'), solid, recede);
@@ -160,15 +166,7 @@ export function look(stage: SightStage, camera: Camera, scratch: Scratch, option
   const layers = inView.filter((part) => part.shape.openness !== null);
   if (layers.length > 0) {
     const mark = new MarkSink(buffer.stamp, buffer.height);
-    const sink = new PorousSink(
-      buffer,
-      weights,
-      null,
-      itemOfPart,
-      direct.partPixels,
-      direct.itemPixels,
-      direct.boxes,
-    );
+    const sink = new PorousSink(buffer, weights, null, itemOfPart, direct);
     let item = -1;
     for (const part of layers) {
       if (part.item !== item) {
@@ -218,7 +216,7 @@ export function look(stage: SightStage, camera: Camera, scratch: Scratch, option
     };
     if (mirrors.length === 0) wipe(mirrorBuffer, rect, hasLayers);
     drawMirror(
-      stage,
+      parts,
       view,
       within(rect, direct.boxes, part.item),
       weights,

@@ -207,6 +207,15 @@ function boundOf(
   return { metres, widths: metres / (z + r) / (2 * tanX) };
 }
 
+/** At least so far outside the frame an item is, metres, by the balls around its parts; Infinity behind the camera. */
+export function leastOutside({ parts, firstPart }: SightStage, item: number, camera: Camera): number {
+  const { tanX, tanY } = pyramidOf(camera.frame);
+  let least = Infinity;
+  for (let index = firstPart[item]; index < firstPart[item + 1]; index += 1)
+    least = Math.min(least, boundOf(parts[index], camera, tanX, tanY).metres);
+  return least;
+}
+
 /** Answers by form and camera. While one stand is dragged, nothing else of a roof changes, nor do the cameras. */
 type Memory<Answer> = WeakMap<ItemForm, Map<string, Answer>>;
 const OUTSIDES: Memory<Outside | 'inside' | null> = new WeakMap();

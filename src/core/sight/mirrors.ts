@@ -6,7 +6,7 @@ import type { Found } from './found';
 import { PorousSink } from './layers';
 import { drawShape, type HalfSpace, type PixelRect } from './scan';
 import type { ScreenMatrix } from './screenFromWorld';
-import { type SightStage, type StagePart, turnedInto, worldOf } from './stage';
+import { type StagePart, turnedInto, worldOf } from './stage';
 
 /** The plane of a mirror in the world: unit normal, out of its face, and a point on it. */
 export interface Mirror {
@@ -48,9 +48,9 @@ function halfSpaceFor(part: StagePart, { normal, point }: Mirror): HalfSpace {
   };
 }
 
-/** Draws into `buffer` what the mirror shows: everything before it, reflected, where its face is in view. */
+/** Draws into `buffer` what the mirror shows: of some parts what is before it, reflected, where its face is in view. */
 export function drawMirror(
-  stage: SightStage,
+  parts: readonly StagePart[],
   view: MirrorView,
   rect: PixelRect,
   weights: Uint16Array,
@@ -61,7 +61,7 @@ export function drawMirror(
   const mask: Mask = { owner: view.face, part: view.part.index };
   const mayTouch = touching(view.screen, rect);
   const reflected = nearestFirst(
-    stage.parts.filter((part) => part !== view.part && mayTouch(part)),
+    parts.filter((part) => part !== view.part && mayTouch(part)),
     view.screen,
   );
   const solid = new SolidSink(buffer, weights, mask);
@@ -79,15 +79,7 @@ export function drawMirror(
   }
   const layers = reflected.filter((part) => part.shape.openness !== null);
   if (layers.length === 0) return;
-  const sink = new PorousSink(
-    buffer,
-    weights,
-    mask,
-    itemOfPart,
-    found.partPixels,
-    found.itemPixels,
-    found.boxes,
-  );
+  const sink = new PorousSink(buffer, weights, mask, itemOfPart, found);
   for (const part of layers) {
     sink.part = part.index;
     sink.item = part.item;

@@ -180,6 +180,21 @@ function meetsTriangles(
   return false;
 }
 
+/** The balls around a stage's solids, five numbers each: the part's number, its middle, its radius. */
+const SOLIDS = new WeakMap<SightStage, Float64Array>();
+
+function solidsOf(stage: SightStage): Float64Array {
+  const known = SOLIDS.get(stage);
+  if (known) return known;
+  const solids = stage.parts.filter(({ shape }) => shape.openness === null);
+  const balls = new Float64Array(solids.length * 5);
+  solids.forEach(({ index, centre, radius }, k) => {
+    balls.set([index, ...centre, radius * (1 + 1e-9) + 1e-9], 5 * k);
+  });
+  SOLIDS.set(stage, balls);
+  return balls;
+}
+
 /**
  * Whether a solid other than `target` stands in the ray's way before `distance`. `likely` are tried first: a good
  * guess saves asking everything else.
@@ -193,9 +208,25 @@ function isBlocked(
   likely: readonly StagePart[],
 ): boolean {
   const until = distance * (1 - SAME_PLACE);
-  const blocks = (part: StagePart) =>
-    part !== target && part !== ignore && part.shape.openness === null && meetsBefore(part, ray, until);
-  return likely.some(blocks) || stage.parts.some(blocks);
+  const blocks = (part: StagePart) => part !== target && part !== ignore && meetsBefore(part, ray, until);
+  if (likely.some((part) => part.shape.openness === null && blocks(part))) return true;
+  const balls = solidsOf(stage);
+  const [ox, oy, oz] = ray.origin;
+  const [dx, dy, dz] = ray.direction;
+  const size = dx * dx + dy * dy + dz * dz;
+  const length = Math.sqrt(size);
+  for (let k = 0; k < balls.length; k += 5) {
+    const x = balls[k + 1] - ox;
+    const y = balls[k + 2] - oy;
+    const z = balls[k + 3] - oz;
+    const radius = balls[k + 4];
+    const far = x * dx + y * dy + z * dz;
+    // Behind the origin, beyond the distance, or to the side of the line by more than the ball's radius.
+    if (far < -radius * length || far > until * size + radius * length) continue;
+    if ((x * x + y * y + z * z) * size - far * far > radius * radius * size) continue;
+    if (blocks(stage.parts[balls[k]])) return true;
+  }
+  return false;
 }
 
 /** Whether the part is the first solid (or a porous layer before any solid) that the ray meets. */

@@ -5,26 +5,21 @@ import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
 import { instantsOf } from './frames';
 import { type Grid, reachOf } from './grid';
+import { type Instant, isSame } from './instant';
 import { borrowScratch, type Look, look, scratchAs } from './look';
-import { type Outside, outsideOf } from './margin';
 import type { Mirror } from './mirrors';
-import { groupsOf } from './rects';
-import { type SightStage, stageOf } from './stage';
+import { type Nearest, nearestOf } from './nearest';
+import { type Course, intervalsWithPeaks, sharesIn } from './peaks';
+import { type Group, grouped, groupsOf } from './rects';
+import type { PixelRect } from './scan';
+import { Settler, type Sighting, sightingOf } from './settled';
+import { type SightStage, type StagePart, stageOf } from './stage';
 import { type Interval, mayEnter, mirrorsIn, motionOver } from './sweep';
-import { ASKED, INSIDE, type ItemTally, note, tallyFor } from './tally';
+import { ASKED, INSIDE, type ItemTally, MIRRORED, note, SHOWS, tallyFor } from './tally';
 import { findThin } from './thin';
 
 /** Frames between two instants that are always asked: a quarter of a second. */
 const COARSE_FRAMES = 6;
-
-/** A low point this much farther than the lowest is still worth a closer look, metres. */
-const NEAR_BEST_METRES = 0.3;
-
-/** How far outside the frame an item is at its nearest, and when. */
-interface Nearest {
-  readonly outside: Outside;
-  readonly frame: number;
-}
 
 /** Everything that sight says of one setup over its span. */
 export interface Reading {
@@ -36,37 +31,15 @@ export interface Reading {
   readonly at: (frame: number) => { readonly stage: SightStage; readonly camera: Camera };
 }
 
-interface Instant {
-  readonly stage: SightStage;
-  readonly camera: Camera;
-}
-
-/** Whether a zoom has not moved between two instants. */
-const isSameFrame = ({ frame: a }: Camera, { frame: b }: Camera): boolean =>
-  a.tanHalfWidth === b.tanHalfWidth && a.tanHalfHeight === b.tanHalfHeight;
-
-/** Whether nothing at all moved between two instants. */
-function isSame(a: Instant, b: Instant): boolean {
-  const [p, q] = [a.camera.pose, b.camera.pose];
-  for (let k = 0; k < 3; k += 1) {
-    if (p.position[k] !== q.position[k] || p.forward[k] !== q.forward[k] || p.up[k] !== q.up[k]) return false;
-  }
-  if (!isSameFrame(a.camera, b.camera) || a.stage.parts.length !== b.stage.parts.length) return false;
-  return a.stage.parts.every((part, index) => {
-    const other = b.stage.parts[index];
-    if (part.shape !== other.shape) return false;
-    if (part.worldFromPart === other.worldFromPart) return true;
-    if (!part.worldFromPart || !other.worldFromPart) return false;
-    return part.worldFromPart.every((value, k) => value === other.worldFromPart?.[k]);
-  });
-}
-
 /** Whether nothing at all moves at any frame of an interval. */
 const isStill = ({ stages, motion }: Interval, grids: readonly Grid[]): boolean =>
   motion.metres === 0 &&
   motion.chord === 0 &&
   grids.every((grid) => grid === grids[0]) &&
   stages.every((stage) => stage === stages[0]);
+
+/** Whether two states say the same of an item. */
+const isAlike = (a: number, b: number): boolean => ((a ^ b) & ~ASKED) === 0;
 
 /** The widest field of some grids. */
 const widest = (grids: readonly Grid[]): Interval['field'] => {
@@ -77,10 +50,28 @@ const widest = (grids: readonly Grid[]): Interval['field'] => {
   };
 };
 
+/** An item and the pixels in which it has to be looked at. */
+type Unsettled = readonly [item: number, rects: readonly PixelRect[]];
+
+/** The numbers of the parts that a look shows, directly or in a mirror. */
+const seenPartsOf = ({ direct, mirrored }: Look): readonly number[] =>
+  Array.from(direct.partPixels.keys()).filter(
+    (part) => direct.partPixels[part] > 0 || mirrored.partPixels[part] > 0,
+  );
+
+/** Two asked frames, the mirrors that may come into view from one to the other, and who is to be looked at closer. */
+interface Stretch {
+  readonly from: number;
+  readonly to: number;
+  readonly mirrors: readonly Mirror[];
+  readonly closer: Set<number>;
+}
+
 /**
  * Reads one setup over a span of the action's clock: which items show, when, how much. Asked fully every quarter of
- * a second; in between, every 1/24 s, the items that have a wish and may be in frame, in the pixels that they can touch.
- * What has no wish is asked in between only where its state changes.
+ * a second. In between, every 1/24 s, each item that has a wish and may be in frame is settled by a place that is seen
+ * again, else looked at in the pixels that it can touch; where its share may be larger in between than at both ends, it is
+ * looked at too. What has no wish is asked in between only where its state changes.
  * `briefly` leaves out what stands before things that have no wish.
  * Yields the done share, 0..1, so that a caller can report progress, pause or give up.
  */
@@ -106,56 +97,98 @@ export function* readSetup(
   const { scratch, giveBack } = borrowScratch(at(0).camera);
   const scratchOf = (frame: number) => scratchAs(scratch, at(0).camera, at(frame).camera);
   const { stage } = at(0);
-  const items = stage.forms.length;
   const tallies = stage.forms.map(() => tallyFor(frames));
   const all = new Set(stage.forms.keys());
-  const tellsCoverers = (item: number): boolean => !briefly || stage.forms[item].wish !== 'either';
+  const hasWish = (item: number): boolean => stage.forms[item].wish !== 'either';
+  const tellsCoverers = (item: number): boolean => !briefly || hasWish(item);
 
   const coarse: number[] = [];
   for (let frame = 0; frame < frames; frame += COARSE_FRAMES) coarse.push(frame);
   if (coarse[coarse.length - 1] !== frames - 1) coarse.push(frames - 1);
 
+  const courses = new Map<number, Course>();
+  for (const item of all) if (hasWish(item)) courses.set(item, []);
+  /** Where each item was seen by the latest look, and by the full one at the end of a quarter. */
+  let seenLast: Sighting[] = [];
+  let seenNext: Sighting[] = [];
+  /** By item, the numbers of what was seen before and around it last. */
+  let around: (readonly number[])[] = [];
+  const settler = new Settler();
+  const stretches: Stretch[] = [];
+  const intervals: Interval[] = [];
   let last: Look | null = null;
   try {
     for (const [index, frame] of coarse.entries()) {
       const before = index > 0 ? at(coarse[index - 1]) : null;
-      if (!last || !before || !isSame(before, at(frame))) {
+      const isNew = !last || !before || !isSame(before, at(frame));
+      if (!last || isNew) {
         last = look(at(frame).stage, at(frame).camera, scratchOf(frame));
         findThin(last);
       }
-      for (let item = 0; item < items; item += 1) note(tallies[item], last, item, frame, tellsCoverers(item));
+      for (const item of all) note(tallies[item], last, item, frame, tellsCoverers(item));
+      if (frames === 1) break;
+      for (const [item, course] of courses)
+        course.push(isNew ? sharesIn(last, item) : course[course.length - 1]);
+      seenLast = seenNext;
+      if (isNew) {
+        const full = last;
+        seenNext = Array.from(all, (item) => sightingOf(full, item));
+        const shown = seenPartsOf(full);
+        around = Array.from(all, () => shown);
+      }
       if (index > 0) refine(coarse[index - 1], frame);
       yield (0.8 * (index + 1)) / coarse.length;
+    }
+    for (const [item, course] of courses)
+      for (const index of intervalsWithPeaks(course)) stretches[index].closer.add(item);
+    for (const stretch of stretches) {
+      if (stretch.closer.size === 0) continue;
+      lookCloser(stretch);
+      yield 0.8 + (0.1 * stretch.to) / frames;
     }
   } finally {
     giveBack();
   }
 
-  /** Asks the frames strictly between two asked ones for the items whose answer may change there. */
-  function refine(from: number, to: number): void {
-    if (to - from < 2) return;
-    const grids = Array.from({ length: to - from + 1 }, (_, k) => scratchOf(from + k).grid);
-    const interval: Interval = {
+  function intervalOver(from: number, to: number, grids: readonly Grid[]): Interval {
+    return {
       stages: Array.from({ length: to - from + 1 }, (_, k) => at(from + k).stage),
       camera: at(from).camera,
       field: widest(grids),
       motion: motionOver(Array.from({ length: to - from + 1 }, (_, k) => at(from + k).camera)),
     };
-    if (isStill(interval, grids)) {
+  }
+
+  /** Asks the frames strictly between two asked ones for the items whose answer may change there. */
+  function refine(from: number, to: number): void {
+    const grids = Array.from({ length: to - from + 1 }, (_, k) => scratchOf(from + k).grid);
+    const interval = intervalOver(from, to, grids);
+    intervals.push(interval);
+    const isStillAll = isStill(interval, grids);
+    const mirrors = isStillAll ? [] : mirrorsIn(interval);
+    const stretch: Stretch = { from, to, mirrors, closer: new Set() };
+    stretches.push(stretch);
+    if (isStillAll) {
       carry(from, to, all);
       return;
     }
-    const mirrors = mirrorsIn(interval);
     const open = new Set<number>();
-    for (let item = 0; item < items; item += 1) {
+    for (const item of all) {
       // Of what has no wish nothing is asked in between when both ends are the same.
-      const isSettled =
-        stage.forms[item].wish === 'either' && tallies[item].states[from] === tallies[item].states[to];
+      const isSettled = !hasWish(item) && isAlike(tallies[item].states[from], tallies[item].states[to]);
       if (!isSettled && mayEnter(item, interval, mirrors)) open.add(item);
     }
-    const closed = new Set([...all].filter((item) => !open.has(item)));
-    carry(from, to, closed);
-    for (let frame = from + 1; frame < to && open.size > 0; frame += 1) ask(frame, open, mirrors);
+    carry(from, to, new Set([...all].filter((item) => !open.has(item))));
+    for (let frame = from + 1; frame < to && open.size > 0; frame += 1) settle(frame, open, stretch);
+    for (const item of courses.keys()) if (isBrief(item, stretch)) stretch.closer.add(item);
+  }
+
+  /** Whether an item shows, or is mirrored, between two asked frames and at neither of them. */
+  function isBrief(item: number, { from, to }: Stretch): boolean {
+    const { states } = tallies[item];
+    let between = 0;
+    for (let frame = from + 1; frame < to; frame += 1) between |= states[frame];
+    return (between & ~(states[from] | states[to]) & (SHOWS | MIRRORED)) !== 0;
   }
 
   /** Frames that were not asked take the state of the asked one before them. */
@@ -166,62 +199,77 @@ export function* readSetup(
     }
   }
 
-  function ask(frame: number, which: ReadonlySet<number>, mirrors: readonly Mirror[]): void {
+  /** Tells some items' states at a frame: by where they were seen before and after, and by looks at the others. */
+  function settle(frame: number, which: ReadonlySet<number>, { from, to, mirrors }: Stretch): void {
+    const asking = { ...at(frame), grid: scratchOf(frame).grid, mirrors };
+    const hidden: Unsettled[] = [];
+    const unsettled: Unsettled[] = [];
+    for (const item of which) {
+      const { states } = tallies[item];
+      const isInside = ((states[from] | states[to]) & INSIDE) !== 0;
+      const known = settler.known(item, asking, [seenLast[item], seenNext[item]], isInside);
+      states[frame] = ASKED | known.state;
+      if (known.open.length > 0) (known.isLikelyHidden ? hidden : unsettled).push([item, known.open]);
+    }
+    const rectsOf = new Map(hidden);
+    const doubtful = grouped(hidden).flatMap((group) => stayHidden(frame, group));
+    ask(
+      frame,
+      grouped([...unsettled, ...doubtful.map((item): Unsettled => [item, rectsOf.get(item) ?? []])]),
+    );
+  }
+
+  /** Looks at some items among what was seen before and around them last. Which of them that does not hide. */
+  function stayHidden(frame: number, { items, rect }: Group): readonly number[] {
+    const { stage, camera } = at(frame);
+    // A mirror shows what is not seen without it.
+    const among = new Set<StagePart>(stage.parts.filter(({ shape }) => shape.mirror));
+    for (const item of items) {
+      for (const index of around[item] ?? []) if (index < stage.parts.length) among.add(stage.parts[index]);
+      for (let k = stage.firstPart[item]; k < stage.firstPart[item + 1]; k += 1) among.add(stage.parts[k]);
+    }
+    const seen = look(stage, camera, scratchOf(frame), { rect, items, parts: [...among] });
+    findThin(seen, items);
+    const shown = seenPartsOf(seen);
+    return [...items].filter((item) => {
+      if (seen.direct.itemPixels[item] > 0 || seen.mirrored.itemPixels[item] > 0) return true;
+      if (seen.alone[item] > 0) tallies[item].states[frame] |= INSIDE;
+      around[item] = shown;
+      return false;
+    });
+  }
+
+  /** Looks at what may be larger between two asked frames than at both. */
+  function lookCloser({ from, to, mirrors, closer }: Stretch): void {
+    for (let frame = from + 1; frame < to; frame += 1) {
+      const { stage, camera } = at(frame);
+      ask(frame, groupsOf(stage, closer, camera, scratchOf(frame).grid, mirrors));
+    }
+  }
+
+  function ask(frame: number, groups: readonly Group[]): void {
     const now = at(frame);
-    for (const item of which) tallies[item].states[frame] = ASKED;
-    for (const { items: asked, rect } of groupsOf(
-      now.stage,
-      which,
-      now.camera,
-      scratchOf(frame).grid,
-      mirrors,
-    )) {
-      const seen = look(now.stage, now.camera, scratchOf(frame), { rect });
+    for (const { items: asked, rect } of groups) {
+      const seen = look(now.stage, now.camera, scratchOf(frame), { rect, items: asked });
       findThin(seen, asked);
-      for (const item of asked) note(tallies[item], seen, item, frame, tellsCoverers(item));
+      const shown = seenPartsOf(seen);
+      for (const item of asked) {
+        const { states } = tallies[item];
+        const settled = states[frame];
+        note(tallies[item], seen, item, frame, tellsCoverers(item));
+        // What was settled was not asked again.
+        states[frame] |= settled;
+        seenLast[item] = sightingOf(seen, item);
+        around[item] = shown;
+      }
     }
   }
 
   yield 0.9;
 
-  const nearest = stage.forms.map((_, item) => nearestOf(item));
+  const nearest = tallies.map(({ states }, item) =>
+    states.some((state) => (state & INSIDE) !== 0) ? null : nearestOf(item, coarse, at, intervals),
+  );
   yield 1;
   return { instants, stage, tallies, nearest, at };
-
-  /** The least distance outside the frame over the span; null when inside at some frame, or always behind. */
-  function nearestOf(item: number): Nearest | null {
-    if (tallies[item].states.some((state) => (state & INSIDE) !== 0)) return null;
-    let best: Nearest | null = null;
-    const distanceAt = (frame: number): number => {
-      const now = at(frame);
-      const outside = outsideOf(now.stage, item, now.camera);
-      if (outside === null) return Infinity;
-      // Inside by less than any sample and any ray: at the frame line, to all intents.
-      const found: Outside =
-        outside === 'inside' ? { metres: 0, frameWidths: 0, edge: best?.outside.edge ?? 'right' } : outside;
-      if (!best || found.metres < best.outside.metres) best = { outside: found, frame };
-      return found.metres;
-    };
-    const distances: number[] = [];
-    for (const [index, frame] of coarse.entries()) {
-      const isStill = index > 0 && isSame(at(coarse[index - 1]), at(frame));
-      distances.push(isStill ? distances[index - 1] : distanceAt(frame));
-    }
-    // From every quarter that is nearer than those beside it, on to the frames around it.
-    for (const [index, frame] of coarse.entries()) {
-      const here = distances[index];
-      const isLow = here <= (distances[index - 1] ?? Infinity) && here <= (distances[index + 1] ?? Infinity);
-      const least: number = (best as Nearest | null)?.outside.metres ?? Infinity;
-      if (!isLow || here > least + NEAR_BEST_METRES) continue;
-      for (const step of [-1, 1]) {
-        for (let k = frame + step, last = here; k >= 0 && k < frames; k += step) {
-          if (isSame(at(k), at(k - step))) break;
-          const next = distanceAt(k);
-          if (next > last || Math.abs(k - frame) >= COARSE_FRAMES) break;
-          last = next;
-        }
-      }
-    }
-    return best;
-  }
 }

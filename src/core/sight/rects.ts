@@ -82,47 +82,69 @@ export interface Group {
 /** A look costs about this many pixels before it has drawn one: near things are asked together. */
 const LOOK_PIXELS = 12000;
 
-/** The pixels that each part of an item and each of its images can touch; none for those that cannot touch the frame. */
-export function rectsOf(
+type Corners = readonly (readonly Vec3[])[];
+
+const cornersOfItem = ({ parts, firstPart }: SightStage, item: number): Corners =>
+  parts.slice(firstPart[item], firstPart[item + 1]).map(cornersOf);
+
+const rectsAround = (all: Corners, camera: Camera, grid: Grid): readonly PixelRect[] =>
+  all.flatMap((corners) => rectAround(corners, camera, grid) ?? []);
+
+const imagesOf = (all: Corners, mirror: Mirror): Corners =>
+  all.map((corners) => corners.map((corner) => reflected(corner, mirror)));
+
+/** The pixels that each part of an item can touch, seen directly; none for those that cannot touch the frame. */
+export const partRectsOf = (
+  stage: SightStage,
+  item: number,
+  camera: Camera,
+  grid: Grid,
+): readonly PixelRect[] => rectsAround(cornersOfItem(stage, item), camera, grid);
+
+/** The pixels that the images of an item's parts can touch in some mirrors. */
+export function imageRectsOf(
   stage: SightStage,
   item: number,
   camera: Camera,
   grid: Grid,
   mirrors: readonly Mirror[],
 ): readonly PixelRect[] {
-  const rects: PixelRect[] = [];
-  for (let k = stage.firstPart[item]; k < stage.firstPart[item + 1]; k += 1) {
-    const corners = cornersOf(stage.parts[k]);
-    const direct = rectAround(corners, camera, grid);
-    if (direct) rects.push(direct);
-    for (const mirror of mirrors) {
-      const image = rectAround(
-        corners.map((corner) => reflected(corner, mirror)),
-        camera,
-        grid,
-      );
-      if (image) rects.push(image);
-    }
-  }
-  return rects;
+  if (mirrors.length === 0) return [];
+  const corners = cornersOfItem(stage, item);
+  return mirrors.flatMap((mirror) => rectsAround(imagesOf(corners, mirror), camera, grid));
 }
+
+/** The pixels that each part of an item and each of its images can touch; none for those that cannot touch the frame. */
+export const rectsOf = (
+  stage: SightStage,
+  item: number,
+  camera: Camera,
+  grid: Grid,
+  mirrors: readonly Mirror[],
+): readonly PixelRect[] => [
+  ...partRectsOf(stage, item, camera, grid),
+  ...imageRectsOf(stage, item, camera, grid, mirrors),
+];
 
 /**
  * Sorts items into groups whose rectangles are worth asking apart. Items that cannot touch the frame are in none.
  */
-export function groupsOf(
+export const groupsOf = (
   stage: SightStage,
   items: ReadonlySet<number>,
   camera: Camera,
   grid: Grid,
   mirrors: readonly Mirror[],
+): readonly Group[] =>
+  grouped(Array.from(items, (item) => [item, rectsOf(stage, item, camera, grid, mirrors)] as const));
+
+/** Sorts items, each with the pixels to ask, into groups that are worth asking apart. */
+export function grouped(
+  items: readonly (readonly [item: number, rects: readonly PixelRect[]])[],
 ): readonly Group[] {
   const groups: { items: Set<number>; rect: PixelRect }[] = [];
-  for (const item of items) {
-    const rect = rectsOf(stage, item, camera, grid, mirrors).reduce<PixelRect | null>(
-      (all, each) => (all ? unionOf(all, each) : each),
-      null,
-    );
+  for (const [item, rects] of items) {
+    const rect = rects.reduce<PixelRect | null>((all, each) => (all ? unionOf(all, each) : each), null);
     if (!rect) continue;
     let merged = { items: new Set([item]), rect };
     // Take in every group that is cheaper asked together, until none is.

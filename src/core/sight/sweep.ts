@@ -12,6 +12,9 @@ export interface Motion {
   readonly chord: number;
 }
 
+/** The chord of a turn, 2 sin(angle/2), by how the axes differ: their squared shifts add up to 8 sin²(angle/2). */
+const chordOf = (squares: number): number => Math.sqrt(squares / 2);
+
 /** The motion of a camera from the first of some frames to the others. */
 export function motionOver(cameras: readonly Camera[]): Motion {
   const first = cameras[0].pose;
@@ -20,7 +23,6 @@ export function motionOver(cameras: readonly Camera[]): Motion {
   for (const { pose } of cameras) {
     const [x, y, z] = [0, 1, 2].map((axis) => pose.position[axis] - first.position[axis]);
     metres = Math.max(metres, hypot(x, y, z));
-    // The three axes' squared shifts add up to 8 sin²(angle/2).
     let squares = 0;
     for (let axis = 0; axis < 3; axis += 1) {
       const [r, u, f] = [
@@ -30,7 +32,7 @@ export function motionOver(cameras: readonly Camera[]): Motion {
       ];
       squares += r * r + u * u + f * f;
     }
-    chord = Math.max(chord, Math.sqrt(squares / 2));
+    chord = Math.max(chord, chordOf(squares));
   }
   return { metres, chord };
 }
@@ -67,6 +69,45 @@ function reachOfPart(stages: readonly SightStage[], first: StagePart): number {
     farthest = Math.max(farthest, Math.sqrt(x * x + y * y + z * z));
   }
   return radius + farthest;
+}
+
+/** How far any point of a part gets from where it is at first, metres. */
+function shiftOfPart(stages: readonly SightStage[], first: StagePart): number {
+  let farthest = 0;
+  for (const { centre, radius, worldFromPart } of partAtAll(stages, first)) {
+    const m = first.worldFromPart;
+    if (!m || !worldFromPart) continue;
+    const [x, y, z] = [0, 1, 2].map((axis) => centre[axis] - first.centre[axis]);
+    let squares = 0;
+    for (const k of [0, 1, 2, 4, 5, 6, 8, 9, 10])
+      squares += (worldFromPart[k] - m[k]) * (worldFromPart[k] - m[k]);
+    farthest = Math.max(farthest, Math.sqrt(x * x + y * y + z * z) + radius * chordOf(squares));
+  }
+  return farthest;
+}
+
+/**
+ * How much nearer to the frame line an item may come over an interval than it is at the interval's first frame, metres
+ * square to the axis: by what its parts do, what the camera does, and what a zoom takes in. Infinity where it changes
+ * its parts. A point that moves by a length gets no farther in from a side of the pyramid than that times √(1 + tan²).
+ */
+export function mostApproach(item: number, { stages, camera, field, motion }: Interval): number {
+  const { parts, firstPart } = stages[0];
+  const { tanHalfWidth, tanHalfHeight } = camera.frame;
+  const [widerX, widerY] = [Math.max(0, field.tanX - tanHalfWidth), Math.max(0, field.tanY - tanHalfHeight)];
+  const slope = Math.sqrt(2 + field.tanX * field.tanX + field.tanY * field.tanY);
+  const count = firstPart[item + 1] - firstPart[item];
+  if (stages.some((stage) => stage.firstPart[item + 1] - stage.firstPart[item] !== count)) return Infinity;
+  let most = 0;
+  for (let k = firstPart[item]; k < firstPart[item + 1]; k += 1) {
+    const { centre, radius } = parts[k];
+    const shift = shiftOfPart(stages, parts[k]);
+    const [x, y, z] = cameraFromWorld(camera.pose, centre);
+    const away = Math.sqrt(x * x + y * y + z * z) + radius + shift + motion.metres;
+    const moved = shift + motion.metres + motion.chord * away;
+    most = Math.max(most, moved * slope + hypot(widerX, widerY) * away);
+  }
+  return most;
 }
 
 /** Whether a ball may be in the grid's field at any moment: grown by all that the camera may do, at its first pose. */

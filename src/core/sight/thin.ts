@@ -1,11 +1,14 @@
 import type { Tube } from '../form/types';
+import { cameraFromWorld } from '../optics/project';
 import { hypot } from '../units/steadyMath';
 import { NEAREST_METRES } from './clip';
 import { touching } from './facing';
-import { growBox } from './layers';
+import { growBox, noteSpot } from './found';
 import type { Look } from './look';
-import { type StagePart, worldOf } from './stage';
-import { inFrame, isSeenAt, onScreen, type Spot, standingOf, type Way } from './ways';
+import { reflected } from './mirrors';
+import { cornersOf, rectAround } from './rects';
+import { type SightStage, type StagePart, worldOf } from './stage';
+import { CLEARLY_NEARER, inFrame, isSeenAt, onScreen, type Spot, standingOf, type Way } from './ways';
 
 /** Distance between two looks along an axis, pixels. */
 const STEP_PIXELS = 0.5;
@@ -120,6 +123,34 @@ function spend(
   return true;
 }
 
+/**
+ * Whether all of a part's picture lies behind one and the same part without tubes: then every place of it is hidden, and
+ * none has to be asked. Asks the upright rectangle around its box.
+ */
+function isBehindOne({ seen, mirror }: Way, part: StagePart): boolean {
+  const { grid, camera, stage } = seen;
+  const corners = cornersOf(part);
+  const seeming = mirror ? corners.map((corner) => reflected(corner, mirror)) : corners;
+  const around = rectAround(seeming, camera, grid);
+  if (!around) return false;
+  const depth = Math.min(...seeming.map((corner) => cameraFromWorld(camera.pose, corner)[2]));
+  if (!(depth > NEAREST_METRES)) return false;
+  const { owner, nearness } = mirror ? seen.mirrorBuffer : seen.buffer;
+  const [left, top] = [Math.max(seen.rect.left, around.left), Math.max(seen.rect.top, around.top)];
+  const [right, bottom] = [
+    Math.min(seen.rect.right, around.right),
+    Math.min(seen.rect.bottom, around.bottom),
+  ];
+  if (left >= right || top >= bottom) return false;
+  const first = owner[left * grid.height + top];
+  if (first === 0 || stage.parts[first - 1].shape.tubes.length > 0) return false;
+  const limit = CLEARLY_NEARER / depth;
+  for (let column = left; column < right; column += 1)
+    for (let at = column * grid.height + top; at < column * grid.height + bottom; at += 1)
+      if (owner[at] !== first || !(nearness[at] > limit)) return false;
+  return true;
+}
+
 /** Walks a part's tubes; the pixels that it is worth, 0 when no ray meets it first. */
 function walkTubes(way: Way, part: StagePart): Finding {
   const open: Candidate[] = [];
@@ -183,6 +214,9 @@ function tryFaces(way: Way, part: StagePart): Finding {
   return found;
 }
 
+const partsOf = ({ parts, firstPart }: SightStage, items: ReadonlySet<number>): readonly StagePart[] =>
+  Array.from(items, (item) => parts.slice(firstPart[item], firstPart[item + 1])).flat();
+
 /**
  * Finds what the samples miss: parts that the item buffer gave no pixel, walked along their tube axes against the
  * buffer and, where that leaves it open, decided by exact rays. Adds what it finds to the look.
@@ -196,12 +230,12 @@ export function findThin(seen: Look, items?: ReadonlySet<number>): void {
   for (const way of ways) {
     const found = way.mirror ? seen.mirrored : seen.direct;
     const mayTouch = touching(way.screen, seen.rect);
-    for (const part of seen.stage.parts) {
+    for (const part of items ? partsOf(seen.stage, items) : seen.stage.parts) {
       if (found.partPixels[part.index] > 0 || part === way.mirror?.part) continue;
-      if (items && !items.has(part.item)) continue;
       // In a mirror only what has a wish is worth rays.
       if (way.mirror && seen.stage.forms[part.item].wish === 'either') continue;
       if (!mayTouch(part)) continue;
+      if (isBehindOne(way, part)) continue;
       let finding = walkTubes(way, part);
       const isMissed =
         way.mirror === null && found.itemPixels[part.item] === 0 && seen.alone[part.item] === 0;
@@ -210,6 +244,8 @@ export function findThin(seen: Look, items?: ReadonlySet<number>): void {
       found.partPixels[part.index] += finding.pixels;
       found.itemPixels[part.item] += finding.pixels;
       for (const [x, y] of finding.places) growBox(found.boxes, part.item, x, y, y);
+      const [x, y] = finding.places[finding.places.length >> 1];
+      noteSpot(found.spots, part.item, part.index, LEAST_PIXELS, x, y);
     }
   }
 }

@@ -6,7 +6,7 @@ import type { ScreenMatrix } from './screenFromWorld';
 import type { StagePart } from './stage';
 
 /** How much nearer, as a share, the buffer has to be before a point counts as hidden without a ray. */
-const CLEARLY_NEARER = 1.0005;
+export const CLEARLY_NEARER = 1.0005;
 
 /** A place in the picture, pixels of the grid, and how near what is asked about is there: 1 over its depth. */
 export interface Spot {
