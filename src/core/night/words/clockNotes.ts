@@ -1,9 +1,12 @@
 import type { Plan } from '../../plan/schema/plan';
+import { RISING_DEGREES, sunFrom } from '../../sky/horizon';
 import { duration } from '../../units/durations';
 import { formatSigned, NBSP } from '../../units/numbers';
 import { callOf } from '../times/call';
 import { darknessOf, oddNoonHours, timesOfSky } from '../times/darkness';
-import { type NightClock, readTime, wallTime } from '../times/nightClock';
+import { instantOf, type NightClock, readTime, wallTime } from '../times/nightClock';
+
+const NOON = 720;
 
 /** Hours ahead of universal time: `+1 h`, `−3.5 h`, `+5.75 h`. */
 export const hoursAhead = (hours: number): string =>
@@ -48,9 +51,9 @@ function polarNotes(plan: Plan, clock: NightClock): string[] {
   const notes: string[] = [];
   if (sunset === null && sunrise === null)
     notes.push(
-      span && isPolar
-        ? 'The sun does not rise on that date: it stays below the horizon from noon to noon.'
-        : 'The sun does not set on that date, or does not rise: there is neither sunset nor sunrise from noon to noon.',
+      sunFrom(plan.place, instantOf(clock, NOON)).altitude > RISING_DEGREES
+        ? 'The sun does not set on that date: it stays above the horizon from noon to noon.'
+        : 'The sun does not rise on that date: it stays below the horizon from noon to noon.',
     );
   if (!span) notes.push(`It does not get dark that night: there is no ${kind} dusk.`);
   else if (isPolar) notes.push(`It is dark from noon to noon: the sun stays below ${kind} dusk.`);
@@ -67,7 +70,7 @@ export function clockNotes(plan: Plan, clock: NightClock): readonly string[] {
   const noon = oddNoonHours(plan, clock);
   if (noon !== null)
     notes.push(
-      `By this clock the sun stands highest at ${wallTime(clock, 720 + noon * 60)}: look at the longitude and at the hours ahead of universal time, ${hoursAhead(clock.utcOffsetHours)}.`,
+      `By this clock the sun stands highest at ${wallTime(clock, NOON + noon * 60)}: look at the longitude and at the hours ahead of universal time, ${hoursAhead(clock.utcOffsetHours)}.`,
     );
   notes.push(...polarNotes(plan, clock), ...oddTimes(plan, clock));
   const call = callOf(plan, clock);
