@@ -100,3 +100,11 @@ test('qpdf finds no fault in the file', (context) => {
   expect([status, stderr]).toEqual([0, '']);
   expect(stdout).toContain('No syntax or stream encoding errors found');
 });
+
+test('pdffonts finds every font in the file', (context) => {
+  context.skip(lacking('pdffonts'), 'pdffonts is not on this machine: it comes with poppler-utils');
+  const [, , ...rows] = execFileSync('pdffonts', [file], { encoding: 'utf8' }).trim().split('\n');
+  expect(rows.length).toBeGreaterThanOrEqual(2);
+  // emb, sub, uni, then the object and its generation.
+  for (const row of rows) expect(row).toMatch(/ yes +(yes|no) +(yes|no) +\d+ +\d+$/);
+});

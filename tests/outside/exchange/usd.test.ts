@@ -119,6 +119,29 @@ test.each([
   }
 });
 
+test('a lens with a squeeze sees as wide as that makes it, and its squeeze is said beside it', () => {
+  const text = new TextDecoder().decode(usda);
+  const of = (id: string, until: string): string =>
+    text.slice(text.indexOf(`def Camera "${id}"`), text.indexOf(until));
+  const read = (own: string, name: string): number =>
+    Number(new RegExp(`\\b${name} = ([\\d.]+)`).exec(own)?.[1] ?? Number.NaN);
+  // Anamorphic and spherical, on one gate: 24.89 by 18.66 mm of it, 2.39 to be delivered.
+  for (const [id, until, squeeze, used] of [
+    ['master', 'def Camera "single"', 2, [22.2987, 18.66]],
+    ['single', 'def Camera "still"', 1, [24.89, 10.4142]],
+  ] as const) {
+    const own = of(id, until);
+    expect(read(own, 'squeeze')).toBe(squeeze);
+    expect(read(own, 'float horizontalAperture')).toBeCloseTo(squeeze * used[0], 3);
+    expect(read(own, 'float verticalAperture')).toBeCloseTo(used[1], 3);
+    // As three reads it: the half width by the focal length that is engraved on the lens.
+    const camera = under(under(roof, 'Cameras'), id) as PerspectiveCamera;
+    const focal = read(own, 'float focalLength');
+    expect(1 / camera.projectionMatrix.elements[0]).toBeCloseTo((squeeze * used[0]) / 2 / focal, 4);
+    expect(1 / camera.projectionMatrix.elements[5]).toBeCloseTo(used[1] / 2 / focal, 4);
+  }
+});
+
 test('lamps stand where they are, and give the candela of the plan along their axis', () => {
   const lights = under(roof, 'Lamps').children;
   const lamps = lampsAt(plan, SECONDS);

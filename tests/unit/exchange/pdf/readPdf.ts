@@ -7,6 +7,8 @@ export interface ReadPage {
   readonly height: number;
   /** Its text in the order in which it was set, a space between pieces, no-break spaces as plain ones. */
   readonly text: string;
+  /** The same piece by piece, each with where it begins, [x, y], points from the lower left. */
+  readonly pieces: readonly { readonly text: string; readonly at: readonly [number, number] }[];
   /** Boxes of its paths, [left, bottom, right, top], points from the lower left. */
   readonly paths: readonly (readonly [number, number, number, number])[];
 }
@@ -28,15 +30,23 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
   for (let number = 1; number <= document.numPages; number += 1) {
     const page = await document.getPage(number);
     const { items } = await page.getTextContent();
-    const pieces = items.flatMap((item) => ('str' in item && item.str.trim() !== '' ? [item.str] : []));
+    const pieces = items.flatMap((item): ReadPage['pieces'][number][] =>
+      'str' in item && item.str.trim() !== ''
+        ? [{ text: item.str, at: [Number(item.transform[4]), Number(item.transform[5])] }]
+        : [],
+    );
     const { fnArray, argsArray } = await page.getOperatorList();
     const paths = fnArray.flatMap((code, k): ReadPage['paths'][number][] => {
       const box: unknown = code === OPS.constructPath ? argsArray[k][2] : null;
       return isBox(box) ? [[box[0], box[1], box[2], box[3]]] : [];
     });
     const [left, bottom, right, top] = page.view;
-    const text = pieces.join(' ').replaceAll('\u00a0', ' ').replaceAll(/ +/g, ' ');
-    pages.push({ width: right - left, height: top - bottom, text, paths });
+    const text = pieces
+      .map((piece) => piece.text)
+      .join(' ')
+      .replaceAll('\u00a0', ' ')
+      .replaceAll(/ +/g, ' ');
+    pages.push({ width: right - left, height: top - bottom, text, pieces, paths });
   }
   const { info } = await document.getMetadata();
   const said = (key: string): string => {
