@@ -1,6 +1,7 @@
 import type { Vec3 } from '../form/build/vector';
 import { spanOf, stateAt } from '../optics/camera';
 import { keysOf, trackOf } from '../optics/cameraKey';
+import { wheelsBeyond } from '../optics/onTrack';
 import { formsThrough } from '../optics/riding';
 import type { Spot } from '../plan/schema/numbers';
 import type { Plan } from '../plan/schema/plan';
@@ -50,7 +51,8 @@ export function alongTheTrack(
   const now = stateAt(plan, setup, seconds).position;
   const wanted = alongTrack(track, [position[0], position[2]]);
   const shift = wanted - alongTrack(track, [now[0], now[2]]);
-  const alongMetres = setup.move.keys.map((key) => keyAlong(track, key) + shift);
+  const alongs = setup.move.keys.map((key) => keyAlong(track, key));
+  const alongMetres = alongs.map((along) => along + shift);
   const there = trackPointAt(track, wanted).at;
   const reached: Vec3 = [there[0], position[1], there[2]];
   const off = hypot(there[0] - position[0], there[2] - position[2]);
@@ -63,10 +65,10 @@ export function alongTheTrack(
       why: `The place lies ${formatLength(off, lengths)} ${how} ${track.label}, and the dolly goes along it only.`,
     };
   }
-  const beyond = Math.max(...alongMetres.map((along) => Math.max(-along, along - track.lengthMetres)));
+  const beyond = Math.max(...alongs.map((along) => wheelsBeyond(track, along, along + shift)));
   const why =
     beyond > 0
-      ? `The move would run ${formatLength(beyond, lengths)} beyond the end of ${track.label}.`
+      ? `The wheels of the dolly would run ${formatLength(beyond, lengths)} beyond the end of ${track.label}.`
       : null;
   return { alongMetres, reached, why };
 }

@@ -32,6 +32,15 @@ export function roomOn(track: Track): readonly [number, number] {
   return [room, track.lengthMetres - room];
 }
 
+/**
+ * How far a dolly's wheels come off the rails as its middle goes along them from one place to another, metres; 0 while
+ * they stay on them, or get no farther off than they were.
+ */
+export function wheelsBeyond(track: Track, from: number, to: number): number {
+  const [low, high] = roomOn(track);
+  return Math.max(0, Math.min(low, from) - to, to - Math.max(high, from));
+}
+
 /** Puts a setup's camera on a track of the plan: each key where the track is nearest, with the room its wheels need. */
 export function putOnTrack(
   plan: Plan,

@@ -139,7 +139,13 @@ describe('the same framing on another lens', () => {
     const [written] = reframe(plan, change).setups[0].move.keys;
     expect(written.position[2]).toBeCloseTo(same.position[2], 3);
     expect(found(roofWith({ gear: [track(0)], setup: dolly([5.5, 2]) })).why).toMatch(
-      /^The move would run \d\.\d\d\u00a0m beyond the end of Track 1\.$/,
+      /^The wheels of the dolly would run \d\.\d\d\u00a0m beyond the end of Track 1\.$/,
+    );
+    // Wheels are 0.45 m before and behind the middle: a key that would stop 0.20 m from the end has them 0.25 m off.
+    const back = 5.5 - (change.alongMetres?.[0] ?? Number.NaN);
+    expect(found(roofWith({ gear: [track(0)], setup: dolly([5.5, back + 0.5]) })).why).toBeNull();
+    expect(found(roofWith({ gear: [track(0)], setup: dolly([5.5, back + 0.2]) })).why).toBe(
+      'The wheels of the dolly would run 0.25\u00a0m beyond the end of Track 1.',
     );
     expect(found(roofWith({ gear: [track(90)], setup: dolly([3.5]) })).why).toMatch(
       /^The place lies \d\.\d\d\u00a0m off Track 1, and the dolly goes along it only\.$/,

@@ -2,13 +2,13 @@ import { standingRefusal } from '../../continuity/standing';
 import { directionOf, length, subtract } from '../../form/build/vector';
 import { stateAt } from '../../optics/camera';
 import { trackOf } from '../../optics/cameraKey';
-import { roomOn } from '../../optics/onTrack';
+import { wheelsBeyond } from '../../optics/onTrack';
 import type { ReposeArgs } from '../../plan/edits/reposeCamera';
 import { tidyMetres } from '../../plan/edits/tidy';
 import type { Plan } from '../../plan/schema/plan';
 import type { CameraKey } from '../../plan/schema/setup';
 import { surfaceUnder } from '../../plan/surfaces';
-import { keyAlong, type Track, trackPointAt } from '../../plan/trackLine';
+import { keyAlong, trackPointAt } from '../../plan/trackLine';
 import { lensTries } from '../../report/lensTries';
 import { type CameraSearch, cameraSearchOf } from './cameraSearch';
 import type { Case, Finding } from './case';
@@ -70,12 +70,6 @@ const nudgeOf = (of: Case, by: readonly [number, number, number], alongBy: numbe
   };
 };
 
-/** Whether the wheels of a dolly stay on the rails as it goes along them; where they are off them, that they get no farther. */
-function staysOnRails(track: Track, from: number, to: number): boolean {
-  const [low, high] = roomOn(track);
-  return to >= Math.min(low, from) && to <= Math.max(high, from);
-}
-
 /** The camera along its track, or to its sides, forwards and back where it is on none; and up and down. */
 function* nudges(of: Case, search: CameraSearch): Finding {
   const { known, one, report } = of;
@@ -96,7 +90,7 @@ function* nudges(of: Case, search: CameraSearch): Finding {
             (by: number) => `along its track ${by > 0 ? 'forwards' : 'back'}`,
             (by: number) => {
               const alongs = setup.move.keys.map((key) => keyAlong(track, key));
-              if (!alongs.every((along) => staysOnRails(track, along, along + by))) return null;
+              if (alongs.some((along) => wheelsBeyond(track, along, along + by) > 0)) return null;
               const from = trackPointAt(track, alongs[0]).at;
               const to = trackPointAt(track, alongs[0] + by).at;
               return nudgeOf(of, [to[0] - from[0], 0, to[2] - from[2]], by);
