@@ -92,6 +92,29 @@ test('every sheet by day has targets large enough, whole words, one way to scrol
     expect(await table.locator('th[scope]').count()).toBeGreaterThan(0);
 }, 600_000);
 
+/** The lines of controls over the panes. */
+const BARS = '.top, .bar, .tabs, .night-bar, .column-head, .frames-head, .blocking-tools';
+
+test('on a tablet on its side no bar runs out of its pane, and words and fields keep whole', async () => {
+  const page = await openPage({ ...DESK, width: 1024, height: 768 });
+  await hintsAway(page);
+  for (const view of DESK_VIEWS) {
+    await showView(page, view);
+    expect(await clippedWords(page), named(view)).toEqual([]);
+    expect(await brokenWords(page), named(view)).toEqual([]);
+    expect(await sidewaysScrolls(page, `${CHARTS}, .strip`), named(view)).toEqual([]);
+    const over = await page
+      .locator(BARS)
+      .evaluateAll((bars) =>
+        bars
+          .filter((bar) => bar.checkVisibility() && bar.scrollWidth > bar.clientWidth + 1)
+          .map(({ className }) => className),
+      );
+    expect(over, named(view)).toEqual([]);
+  }
+  expect(await page.locator('.desk').evaluate((desk) => desk.scrollLeft)).toBe(0);
+}, 600_000);
+
 test('at twice its size the desk loses nothing: all of it is come to, and only the strip of setups goes sideways', async () => {
   const page = await openPage({ ...DESK, width: 720, height: 450 });
   await page.locator('.strip .card').first().waitFor();

@@ -18,8 +18,8 @@ import '../styles/strokes.css';
 
 const SWITCHES: readonly SnapSwitch[] = ['grid', 'edges', 'points', 'square', 'inLine', 'distances'];
 
-/** Narrower than this the bar has no room for a sentence, pixels: that of a phone. */
-const NARROW = '(max-width: 767px)';
+/** Narrower than this the bar has no room for a sentence, pixels: that of a tablet or a phone. */
+const NARROW = '(max-width: 1199px)';
 
 const watchWidth = (tell: () => void): (() => void) => {
   const query = matchMedia(NARROW);

@@ -21,9 +21,12 @@ import './timeline.css';
 import './lanes.css';
 
 /** The column of the lanes' names, pixels. */
-const NAMES = { fine: 104, touch: 92 };
+const NAMES = { fine: 128, touch: 92 };
 /** With so much room the fields stand beside the timeline without being asked for, pixels. */
 const ROOM_FOR_BOTH = 1180;
+
+/** In the one column of a phone the fields stand below the timeline; beside it they would take its room. */
+const isOneColumn = (): boolean => matchMedia('(max-width: 767px)').matches;
 
 const isTouch = (): boolean => matchMedia('(pointer: coarse)').matches;
 
@@ -94,8 +97,7 @@ export function BlockingSheet() {
   }, [pixelsPerSecond, until, seen, page, touch, lengths]);
   const zoom = useZoom(scroller, names, drawn.scale);
 
-  const isNarrow = wholeWidth > 0 && wholeWidth < 600;
-  const panel = panelAsked || isNarrow || wholeWidth >= ROOM_FOR_BOTH;
+  const panel = panelAsked || (wholeWidth > 0 && isOneColumn()) || wholeWidth >= ROOM_FOR_BOTH;
   return (
     <div className={panel ? 'blocking with-panel' : 'blocking'} ref={setWhole} data-held={isHeld}>
       <Toolbar plan={plan} {...zoom} />
