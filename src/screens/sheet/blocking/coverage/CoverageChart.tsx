@@ -11,8 +11,12 @@ import { type ChartRow, chartRows, columnEdges, pixelAt } from './chart';
 import { goAmongBars } from './moving';
 import { barWords, beatName, holeWords, rowName } from './words';
 
-/** The column of names (as in coverage.css), and the least that a beat may be wide and still be lettered, pixels. */
+/**
+ * The column of names and the room before it (as in coverage.css), and the least that a beat may be wide and still be
+ * lettered, pixels.
+ */
 const NAMES = 96;
+const BEFORE = 16;
 const LEAST = 58;
 /** From one line of bars to the next under a mouse and under a finger, and the room over and under them, pixels. */
 const LINE = { fine: 22, touch: 48 };
@@ -90,7 +94,7 @@ export function CoverageChart({ plan, coverage }: { readonly plan: Plan; readonl
   const head = useRef<HTMLElement>(null);
   const { intervals } = coverage;
   const rows = useMemo(() => chartRows(coverage), [coverage]);
-  const edges = columnEdges(intervals, width - NAMES - 1, LEAST);
+  const edges = columnEdges(intervals, width - BEFORE - NAMES - 1, LEAST);
   const long = edges[edges.length - 1];
   useDriver(() => {
     const x = pixelAt(intervals, edges, liveStore.getState().seconds);
