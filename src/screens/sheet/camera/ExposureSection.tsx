@@ -21,7 +21,7 @@ type Numbered =
   | 'balanceKelvin';
 
 const FIELDS: readonly { readonly name: Numbered; readonly label: string; readonly legal: Legal }[] = [
-  { name: 'iso', label: 'ISO', legal: { what: 'ISO numbers', limits: SETUP_LIMITS.iso } },
+  { name: 'iso', label: 'ISO', legal: { what: 'ISO numbers', limits: SETUP_LIMITS.iso, inOneGo: true } },
   {
     name: 'shutterDegrees',
     label: 'shutter',
@@ -45,7 +45,7 @@ const FIELDS: readonly { readonly name: Numbered; readonly label: string; readon
   {
     name: 'balanceKelvin',
     label: 'balance',
-    legal: { what: 'Balances', limits: SETUP_LIMITS.balanceKelvin, unit: 'K' },
+    legal: { what: 'Balances', limits: SETUP_LIMITS.balanceKelvin, unit: 'K', inOneGo: true },
   },
 ];
 

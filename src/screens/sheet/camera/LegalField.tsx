@@ -1,5 +1,5 @@
 import { OfferField } from '../../parts/OfferField';
-import { type Legal, numberWord, printed, readLegal } from './legal';
+import { fieldWord, type Legal, printed, readLegal } from './legal';
 
 /** A number within limits; beyond them a sentence says so, and a button has the nearest that will do. */
 export function LegalField(props: {
@@ -16,7 +16,7 @@ export function LegalField(props: {
   return (
     <OfferField
       label={label}
-      text={value === undefined ? '' : numberWord(value, legal.decimals ?? 3)}
+      text={value === undefined ? '' : fieldWord(value, legal)}
       {...(legal.unit === undefined || value === undefined ? {} : { unit: legal.unit })}
       {...(empty === undefined ? {} : { empty })}
       commit={(text) => {

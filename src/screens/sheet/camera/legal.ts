@@ -8,6 +8,8 @@ export interface Legal {
   readonly unit?: string;
   readonly decimals?: number;
   readonly whole?: boolean;
+  /** Written in one go however long, as ISO numbers and kelvin are everywhere. */
+  readonly inOneGo?: boolean;
 }
 
 export type ReadLegal =
@@ -24,9 +26,20 @@ export function numberWord(value: number, decimals = 3): string {
   return rest === undefined ? grouped : `${grouped}.${rest}`;
 }
 
+/** A number as the field prints it, without its unit. */
+export const fieldWord = (
+  value: number,
+  { decimals, inOneGo = false }: Pick<Legal, 'decimals' | 'inOneGo'>,
+): string => {
+  const word = numberWord(value, decimals);
+  return inOneGo ? word.replaceAll(',', '') : word;
+};
+
 /** A number as the field prints it, with its unit. */
-export const printed = (value: number, { unit }: Pick<Legal, 'unit'>): string =>
-  unit ? `${numberWord(value)}${unit === '°' ? '' : NBSP}${unit}` : numberWord(value);
+export const printed = (value: number, { unit, inOneGo }: Pick<Legal, 'unit' | 'inOneGo'>): string => {
+  const word = fieldWord(value, inOneGo === undefined ? {} : { inOneGo });
+  return unit ? `${word}${unit === '°' ? '' : NBSP}${unit}` : word;
+};
 
 /** Reads a typed number; what is out of range is refused with the range and the nearest that is in it. */
 export function readLegal(text: string, legal: Legal): ReadLegal {

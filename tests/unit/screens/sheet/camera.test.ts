@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { cameraWords, performerWords } from '../../../../src/core/continuity/readingWords';
 import { deliveryWord, readAspect } from '../../../../src/core/optics/deliveries';
-import { numberWord, readLegal } from '../../../../src/screens/sheet/camera/legal';
+import { fieldWord, numberWord, printed, readLegal } from '../../../../src/screens/sheet/camera/legal';
 
 describe('a typed number within limits', () => {
   const focal = { what: 'Focal lengths', limits: [1, 3000], unit: 'mm' } as const;
@@ -33,6 +33,17 @@ describe('a typed number within limits', () => {
       '−0.05',
       '100',
     ]);
+  });
+
+  test('stands in one go in a field of ISO numbers or kelvin, as it does wherever else it is written', () => {
+    const kelvin = { unit: 'K', inOneGo: true } as const;
+    expect([800, 2500, 12_800].map((iso) => fieldWord(iso, { inOneGo: true }))).toEqual([
+      '800',
+      '2500',
+      '12800',
+    ]);
+    expect(printed(5600, kelvin)).toBe('5600\u00a0K');
+    expect(fieldWord(2.125, { decimals: 2 })).toBe('2.13');
   });
 });
 
