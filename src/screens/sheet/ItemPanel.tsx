@@ -26,7 +26,7 @@ export function ItemPanel({ item, standing }: { readonly item: Item; readonly st
       <h3 className="of-item stays">
         <Icon name={iconOfItem(plan.kit, item)} />
         <span className="name">
-          {label}, {kindOf(item)}
+          {label.toLowerCase() === kindOf(item) ? label : `${label}, ${kindOf(item)}`}
         </span>
         <Marks item={item} reachable />
       </h3>
