@@ -151,7 +151,7 @@ export const VIEW_ACTIONS: readonly Action[] = [
     view(
       `compare-${count}`,
       [`Shift ${count}`],
-      count === 1 ? 'one setup in the frame' : `${count} setups side by side`,
+      count === 1 ? 'one setup in the frame' : `${count === 2 ? 'two' : 'four'} setups side by side`,
       (event) => event.code === `Digit${count}` && event.shiftKey,
       () => setPaneCount(count),
     ),
