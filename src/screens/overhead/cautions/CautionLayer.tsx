@@ -26,6 +26,8 @@ const RING = 17;
 const ARROW = { long: 46, off: 4, head: 6 } as const;
 /** A sign, its corners about its middle, pixels. */
 const SIGN = 'M0-7.5 7.5 5.5H-7.5Z';
+/** That of several cautions holds their number, which beside it would lie over names. */
+const SIGN_OF_SEVERAL = 'M0-11 11 7.5H-11Z';
 /** The ground of words under a ring: how far off it, clear of the grip that raises, how high, and what it has beside them, pixels. */
 const PLATE = { off: 38, high: 20, aside: 6 } as const;
 
@@ -98,9 +100,9 @@ function Sign(props: {
       {...pressed(open)}
     >
       <circle className="reach" r={touch ? REACH.touch : REACH.mouse} />
-      <path d={SIGN} />
+      <path d={keys.length > 1 ? SIGN_OF_SEVERAL : SIGN} />
       {keys.length > 1 ? (
-        <text x={9} y={-3}>
+        <text y={5.5} textAnchor="middle">
           {keys.length}
         </text>
       ) : null}
