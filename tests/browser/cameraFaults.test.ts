@@ -154,6 +154,6 @@ test(
     await page.locator('.lens-card .use', { hasText: 'at its long end, 170\u00a0mm' }).waitFor();
     await page.locator('.answer').waitFor();
     await screenshot(page, 'camera-racks-zoom');
-    expect(await page.locator('.lens-card').count()).toBe(3);
+    await expect.poll(() => page.locator('.lens-card').count()).toBe(3);
   },
 );

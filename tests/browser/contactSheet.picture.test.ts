@@ -46,7 +46,7 @@ test(
     const first = { ...single, delivery: 4, span: { from: 'end', to: 'end' } };
     await openPlan(page, { ...roof, title: 'Two setups', setups: [first, { ...still, delivery: 4 }] });
     await view(page, 'contact sheet');
-    expect(await page.locator('.contact-shot').count()).toBe(2);
+    await expect.poll(() => page.locator('.contact-shot').count()).toBe(2);
 
     const [sheetName, sheet] = await saved(page, 'Save one sheet');
     expect(sheetName).toBe('two-setups-contact-sheet.png');

@@ -90,7 +90,7 @@ test('somebody on the roof reads the third setup off a link, ticks it, and finds
   await page.clock.setFixedTime(Date.UTC(year, month - 1, day) + minutes * 60_000);
   await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
   await page.getByRole('button', { name: new RegExp(`, on now, ${third.label}$`) }).waitFor();
-  expect(await page.locator('.crew-card', { hasText: 'now' }).count()).toBe(1);
+  await expect.poll(() => page.locator('.crew-card', { hasText: 'now' }).count()).toBe(1);
 
   await page.getByRole('button', { name: 'Search' }).click();
   await page.getByRole('searchbox').fill('caution');

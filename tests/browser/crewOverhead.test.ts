@@ -58,7 +58,7 @@ test('the roof under fingers: pinched, tapped, filtered, and read by tape', asyn
   expect(words).toContain('Lamp stand 1');
   for (const { metres: long, fromLabel } of tapes)
     expect(words).toContain(`${formatLength(long, 'm')} from ${fromLabel}`);
-  expect(await page.locator('.crew-tapes .dim-line').count()).toBe(2);
+  await expect.poll(() => page.locator('.crew-tapes .dim-line').count()).toBe(2);
   expect(await seriousViolations(page)).toEqual([]);
 
   // Somebody else's things step back, and leave the list.

@@ -82,7 +82,7 @@ test(
     expect(await chosen(page)).toBe('E');
     expect(await page.locator('.pane[aria-current]').getAttribute('aria-label')).toContain('Setup E');
     await page.locator('body').press('Shift+Digit4');
-    expect(await page.locator('.pane').count()).toBe(4);
+    await expect.poll(() => page.locator('.pane').count()).toBe(4);
     await page.locator('body').press('Shift+Digit1');
     expect(await page.locator('.pane').count()).toBe(0);
 

@@ -72,7 +72,7 @@ test(
       if (part === FRAME || part === TIME) await page.locator('.strip .card').nth(1).click();
       await edit(page);
       await stopped(page, part).waitFor();
-      expect(await page.locator('.stopped').count()).toBe(1);
+      await expect.poll(() => page.locator('.stopped').count()).toBe(1);
       await eventually(() => stopped(page, part).textContent()).toContain(SAFE);
       expect(await stopped(page, part).textContent()).toContain(ON_PURPOSE);
       for (const other of parts)

@@ -31,7 +31,7 @@ test('a dolly goes alongside two who walk a metre and a half apart: the 65 holds
 
   // Ana alone.
   await page.getByRole('button', { name: 'Bea', exact: true }).click();
-  expect(await page.locator('.lens-card .held').count()).toBe(3);
+  await expect.poll(() => page.locator('.lens-card .held').count()).toBe(3);
   await page.getByRole('button', { name: 'Bea', exact: true }).click();
 
   // Under the pointer the lens is seen, and is not taken.
@@ -66,7 +66,7 @@ test('a dolly goes alongside two who walk a metre and a half apart: the 65 holds
   // On the 65 it stays on the deck.
   await distance.getByRole('combobox', { name: 'lens' }).selectOption({ label: '65 mm' });
   await distance.getByText(/^Findings: /).waitFor();
-  expect(await page.locator('.proposed-place').count()).toBe(1);
+  await expect.poll(() => page.locator('.proposed-place').count()).toBe(1);
   await distance.getByRole('button', { name: 'Preview' }).click();
   await expect.poll(() => glass.textContent()).toContain('65\u00a0mm');
   await screenshot(page, 'lens-test');

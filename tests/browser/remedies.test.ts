@@ -69,11 +69,11 @@ test(
 
     // Tried: dashed on the roof with its way, out of the frame's marks; the list that it is tried from stays.
     const before = await standAt(page);
-    expect(await page.locator('.marks .label', { hasText: 'Stand of back' }).count()).toBe(1);
+    await expect.poll(() => page.locator('.marks .label', { hasText: 'Stand of back' }).count()).toBe(1);
     await move.getByRole('button', { name: /^Preview: / }).click();
     await page.locator('.proposed-place text', { hasText: /Stand of back, 0\.\d+.m/ }).waitFor();
-    expect(await page.locator('.gear-layer.proposing .choice.draft').count()).toBe(2);
-    expect(await page.locator('.as-it-is').count()).toBe(1);
+    await expect.poll(() => page.locator('.gear-layer.proposing .choice.draft').count()).toBe(2);
+    await expect.poll(() => page.locator('.as-it-is').count()).toBe(1);
     await page.locator('.marks .label', { hasText: 'Stand of back' }).waitFor({ state: 'detached' });
     await card(page, 'A')
       .locator('.say', { hasText: /clear|0\.\d+.m/ })
