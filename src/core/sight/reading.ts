@@ -6,7 +6,7 @@ import type { Setup } from '../plan/schema/setup';
 import { instantsOf } from './frames';
 import { type Grid, reachOf } from './grid';
 import { type Instant, isSame } from './instant';
-import { borrowScratch, type Look, look, scratchAs } from './look';
+import { borrowScratch, type Look, look, type Scratch, scratchAs } from './look';
 import type { Mirror } from './mirrors';
 import { type Nearest, nearestOf } from './nearest';
 import { type Course, intervalsWithPeaks, sharesIn } from './peaks';
@@ -95,7 +95,12 @@ export function* readSetup(
     return instant;
   };
   const { scratch, giveBack } = borrowScratch(at(0).camera);
-  const scratchOf = (frame: number) => scratchAs(scratch, at(0).camera, at(frame).camera);
+  /** Of the frame that was asked last: that of a bending zoom takes buffers of its own. */
+  let lent = { frame: 0, scratch };
+  const scratchOf = (frame: number): Scratch => {
+    if (lent.frame !== frame) lent = { frame, scratch: scratchAs(scratch, at(0).camera, at(frame).camera) };
+    return lent.scratch;
+  };
   const { stage } = at(0);
   const tallies = stage.forms.map(() => tallyFor(frames));
   const all = new Set(stage.forms.keys());
