@@ -102,7 +102,7 @@ export const partRectsOf = (
 ): readonly PixelRect[] => rectsAround(cornersOfItem(stage, item), camera, grid);
 
 /** The pixels that the images of an item's parts can touch in some mirrors. */
-export function imageRectsOf(
+function imageRectsOf(
   stage: SightStage,
   item: number,
   camera: Camera,

@@ -71,12 +71,13 @@ function reachOfPart(stages: readonly SightStage[], first: StagePart): number {
   return radius + farthest;
 }
 
-/** How far any point of a part gets from where it is at first, metres. */
+/** How far any point of a part gets from where it is at first, metres; Infinity where it takes another shape. */
 function shiftOfPart(stages: readonly SightStage[], first: StagePart): number {
   let farthest = 0;
-  for (const { centre, radius, worldFromPart } of partAtAll(stages, first)) {
-    const m = first.worldFromPart;
-    if (!m || !worldFromPart) continue;
+  const m = first.worldFromPart;
+  for (const { centre, radius, worldFromPart, shape } of partAtAll(stages, first)) {
+    if (shape === first.shape && worldFromPart === m) continue;
+    if (!m || !worldFromPart || shape !== first.shape) return Infinity;
     const [x, y, z] = [0, 1, 2].map((axis) => centre[axis] - first.centre[axis]);
     let squares = 0;
     for (const k of [0, 1, 2, 4, 5, 6, 8, 9, 10])

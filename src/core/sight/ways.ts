@@ -1,6 +1,6 @@
 import { add, dot, scale, subtract } from '../form/build/vector';
 import type { Look } from './look';
-import type { MirrorView } from './mirrors';
+import type { Mirror, MirrorView } from './mirrors';
 import { meets, type Ray, showsAlong } from './rays';
 import type { ScreenMatrix } from './screenFromWorld';
 import type { StagePart } from './stage';
@@ -89,23 +89,25 @@ function partsAround(seen: Look, owner: Int32Array, x: number, y: number): reado
   return around;
 }
 
+/** The ray that a mirror sends on, from where the other meets the mirror's face; null where that passes by. */
+export function sentOn(face: StagePart, { normal }: Mirror, ray: Ray): Ray | null {
+  const distance = meets(face, ray);
+  if (!(distance < Infinity)) return null;
+  return {
+    origin: add(ray.origin, scale(ray.direction, distance)),
+    direction: subtract(ray.direction, scale(normal, 2 * dot(ray.direction, normal))),
+  };
+}
+
 /** The exact answer for one place in the picture: is this part what the ray meets first? */
 export function isSeenAt(way: Way, part: StagePart, x: number, y: number): boolean {
   const { seen, mirror } = way;
   const ray = rayThrough(seen, x, y);
   if (!mirror) return showsAlong(seen.stage, ray, part, null, partsAround(seen, seen.buffer.owner, x, y));
   // The mirror's face is what this pixel shows: nothing stands before it.
-  const distance = meets(mirror.part, ray);
-  if (!(distance < Infinity)) return false;
-  const { normal } = mirror;
-  return showsAlong(
-    seen.stage,
-    {
-      origin: add(ray.origin, scale(ray.direction, distance)),
-      direction: subtract(ray.direction, scale(normal, 2 * dot(ray.direction, normal))),
-    },
-    part,
-    mirror.part,
-    partsAround(seen, seen.mirrorBuffer.owner, x, y),
+  const onward = sentOn(mirror.part, mirror, ray);
+  return (
+    onward !== null &&
+    showsAlong(seen.stage, onward, part, mirror.part, partsAround(seen, seen.mirrorBuffer.owner, x, y))
   );
 }

@@ -9,7 +9,7 @@ import type { Look } from './look';
 import { heightOver, mirrorOf, reflected } from './mirrors';
 import { meets, type Ray, showsAlong } from './rays';
 import { placeIn, type SightStage, type StagePart, worldOf } from './stage';
-import { rayThrough } from './ways';
+import { rayThrough, sentOn } from './ways';
 
 /** A part by its item and its place among that item's parts: what changes hands moves the numbers of the others. */
 interface PartName {
@@ -43,16 +43,6 @@ function partNamed({ parts, firstPart }: SightStage, { item, within }: PartName)
 
 const along = ({ origin, direction }: Ray, distance: number): Vec3 => add(origin, scale(direction, distance));
 
-/** The ray that a mirror sends on, from where it meets the mirror's face; null where it passes by. */
-function sentOn(mirror: StagePart, ray: Ray): Ray | null {
-  const plane = mirrorOf(mirror);
-  const distance = plane ? meets(mirror, ray) : Infinity;
-  if (!plane || !(distance < Infinity)) return null;
-  const origin = along(ray, distance);
-  const ahead = reflected(add(origin, ray.direction), plane);
-  return { origin, direction: subtract(ahead, reflected(origin, plane)) };
-}
-
 /** A place where a look found an item, directly or in a mirror; null where it found none that a ray meets again. */
 export function witnessOf(seen: Look, item: number, way: 'direct' | 'mirrored'): Witness | null {
   const { stage, grid } = seen;
@@ -65,7 +55,7 @@ export function witnessOf(seen: Look, item: number, way: 'direct' | 'mirrored'):
   const view =
     way === 'direct' ? null : seen.mirrors.find(({ face, part: { index } }) => face[at] === index + 1);
   if (view === undefined) return null;
-  const ray = view ? sentOn(view.part, straight) : straight;
+  const ray = view ? sentOn(view.part, view, straight) : straight;
   const distance = ray ? meets(part, ray) : Infinity;
   if (!ray || !(distance < Infinity)) return null;
   return {
@@ -110,7 +100,7 @@ export function isSeenAgain({ on, place, mirror }: Witness, { stage, camera }: I
   const image = reflected(point, plane);
   if (!fallsInFrame(image, camera, grid)) return false;
   const ray = { origin: eye, direction: subtract(image, eye) };
-  const onward = sentOn(face, ray);
+  const onward = sentOn(face, plane, ray);
   return (
     onward !== null && showsAlong(stage, ray, face, null, []) && showsAlong(stage, onward, part, face, [])
   );
