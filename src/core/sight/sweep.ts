@@ -103,6 +103,7 @@ export function mostApproach(item: number, { stages, camera, field, motion }: In
   for (let k = firstPart[item]; k < firstPart[item + 1]; k += 1) {
     const { centre, radius } = parts[k];
     const shift = shiftOfPart(stages, parts[k]);
+    if (shift === Infinity) return Infinity;
     const [x, y, z] = cameraFromWorld(camera.pose, centre);
     const away = Math.sqrt(x * x + y * y + z * z) + radius + shift + motion.metres;
     const moved = shift + motion.metres + motion.chord * away;
