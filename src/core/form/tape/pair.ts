@@ -30,8 +30,19 @@ const METRES_PER_DOUBLING = 4;
 const METRES_PER_SIDE = 1.5;
 /** Nearer than this to its anchor a tape has no direction, metres. */
 const LEAST_METRES = 0.05;
+/** Sums of costs may be off by this, metres. */
+const ROUNDING = 1e-9;
 /** Least error of two tapes, those that cross square: √2. */
 const SQUARE_ERROR = Math.SQRT2;
+
+/** A pair, and by what it is held against others. */
+interface Tried {
+  readonly pair: AnchorPair;
+  readonly isNarrow: boolean;
+  readonly cost: number;
+  /** Which of the anchors that are reached the first of the two is, counted from the one that costs least. */
+  readonly place: number;
+}
 
 /**
  * Chooses two of the anchors that a tape reaches a place from: such that the tapes cross near a right angle and are
@@ -44,35 +55,41 @@ export function bestPair(
   anchors: NearAnchors,
   exceptId: string,
 ): AnchorPair | null {
-  const tried = nearestReached(floor, at, anchors, exceptId);
-  let best: { readonly pair: AnchorPair; readonly isNarrow: boolean; readonly cost: number } | null = null;
-  for (let i = 0; i < tried.length; i += 1)
-    for (let k = i + 1; k < tried.length; k += 1) {
-      const crossing = crossingOf(at, [tried[i], tried[k]]);
-      if (!crossing) continue;
-      const { crossingDegrees } = crossing;
-      const isNarrow = crossingDegrees < NARROWEST_DEGREES || crossingDegrees > 180 - NARROWEST_DEGREES;
-      const isBetter = (cost: number): boolean =>
-        !best || (best.isNarrow === isNarrow ? cost < best.cost : best.isNarrow);
-      const cost = crossingCost(crossing, at);
-      // What is at the mirrored place takes long to find, and can only make a pair worse.
-      if (!isBetter(cost)) continue;
-      const pair = { ...crossing, mirror: mirrorAt(floor, crossing) };
-      const whole = cost + (pair.mirror === 'possible' ? METRES_PER_SIDE : 0);
-      if (isBetter(whole)) best = { pair, isNarrow, cost: whole };
-    }
+  const reached: Anchor[] = [];
+  let best: Tried | null = null;
+  for (const anchor of anchors.byCost(at)) {
+    // Those that follow cost more by themselves than the best pair does: on a large roof they are most of all.
+    if (best && !best.isNarrow && costOf(reached[0], at) + costOf(anchor, at) > best.cost + ROUNDING) break;
+    if (anchor.pieceId === exceptId || metresBetween(anchor.at, at) < LEAST_METRES) continue;
+    if (!isReached(floor, anchor, at)) continue;
+    for (let k = 0; k < reached.length; k += 1) best = betterWith(best, floor, at, [reached[k], anchor], k);
+    if (reached.push(anchor) === MOST_TRIED) break;
+  }
   return best?.pair ?? null;
 }
 
-/** The anchors from which a tape reaches a place, those that cost least first, as many as are tried. */
-function nearestReached(floor: TapeFloor, at: Spot, anchors: NearAnchors, exceptId: string): Anchor[] {
-  const reached: Anchor[] = [];
-  for (const anchor of anchors.byCost(at)) {
-    if (anchor.pieceId === exceptId || metresBetween(anchor.at, at) < LEAST_METRES) continue;
-    if (isReached(floor, anchor, at)) reached.push(anchor);
-    if (reached.length === MOST_TRIED) break;
-  }
-  return reached;
+/** The better of the best pair until now and another one; of two that are as good, the one whose first anchor costs less. */
+function betterWith(
+  best: Tried | null,
+  floor: TapeFloor,
+  at: Spot,
+  anchors: readonly [Anchor, Anchor],
+  place: number,
+): Tried | null {
+  const crossing = crossingOf(at, anchors);
+  if (!crossing) return best;
+  const { crossingDegrees } = crossing;
+  const isNarrow = crossingDegrees < NARROWEST_DEGREES || crossingDegrees > 180 - NARROWEST_DEGREES;
+  const isBetter = (cost: number): boolean => {
+    if (!best || best.isNarrow !== isNarrow) return !best || best.isNarrow;
+    return cost < best.cost || (cost === best.cost && place < best.place);
+  };
+  const cost = crossingCost(crossing, at);
+  // What is at the mirrored place takes long to find, and can only make a pair worse.
+  if (!isBetter(cost)) return best;
+  const pair = { ...crossing, mirror: mirrorAt(floor, crossing) };
+  const whole = cost + (pair.mirror === 'possible' ? METRES_PER_SIDE : 0);
+  return isBetter(whole) ? { pair, isNarrow, cost: whole, place } : best;
 }
 
 /** Whether a tape lies from an anchor to a place; from a post it begins at its rim. */

@@ -48,7 +48,7 @@ export function tapeFloor(plan: Plan, levelMetres: number): TapeFloor {
         to,
         0,
         ({ outline, bounds }) =>
-          !mayMeet(from, to, bounds, 0) || isWithin(outline, to) || !goesThrough(outline, from, to),
+          !mayMeet(from, to, bounds, 0) || !goesThrough(outline, from, to) || isWithin(outline, to),
       ),
     isTaken: (spot) => {
       if (isKnown && !isFloor(plan.pieces, spot, floor)) return 'off the deck';
