@@ -189,6 +189,8 @@ export function Sheet(props: Props) {
     return labels.filter(({ id }) => !moving.has(id) && !changed.has(blockingKeyOf(id) ?? ''));
   }, [labels, dragging, dragged, committed, plan]);
 
+  const words = useMemo(() => [...blocked, ...resting.map(({ bounds }) => bounds)], [blocked, resting]);
+
   const shapes = useMemo(
     () => hitShapesOf(committed, seconds, setupId, at),
     [committed, seconds, setupId, at],
@@ -350,6 +352,8 @@ export function Sheet(props: Props) {
         lengths={lengths}
         touch={touch}
         through={tooled}
+        names={words}
+        pane={pane}
       />
       {!tooled && (
         <HandlesLayer

@@ -9,16 +9,16 @@ import { openCaution } from '../../../desk/cautions/opening';
 import { AS_BUTTON } from '../asButton';
 import { slantDimension } from '../geometry/dimensions';
 import { polyline } from '../geometry/paths';
-import type { Spot } from '../geometry/spots';
+import type { Bounds, Spot } from '../geometry/spots';
 import { textWidth } from '../measureText';
 import { REACH } from '../pointers/useSheetPointers';
 import type { SheetView } from '../useSheetView';
 import { type CautionMark, type DrawnCaution, drawnCaution, marksOf } from './marks';
+import { type SignSpot, signSpots } from './signSpots';
 import { WaysOutLayer } from './WaysOutLayer';
 import './cautions.css';
 
-/** Pixels: a mark stands so far up and right of its place, and marks so near to each other are one. */
-const OFF: Spot = [13, -13];
+/** Marks so near to each other are one, pixels. */
 const SAME_PLACE = 20;
 /** Radius of the ring around what a caution is about, pixels. */
 const RING = 17;
@@ -28,6 +28,8 @@ const ARROW = { long: 46, off: 4, head: 6 } as const;
 const SIGN = 'M0-7.5 7.5 5.5H-7.5Z';
 /** That of several cautions holds their number, which beside it would lie over names. */
 const SIGN_OF_SEVERAL = 'M0-11 11 7.5H-11Z';
+/** Half of the room that they take, pixels. */
+const HALF = { one: 8.5, several: 12 } as const;
 /** The ground of words under a ring: how far off it, clear of the grip that raises, how high, and what it has beside them, pixels. */
 const PLATE = { off: 38, high: 20, aside: 6 } as const;
 
@@ -39,11 +41,14 @@ interface Props {
   readonly touch: boolean;
   /** While a tool is in the hand, presses go through to the roof. */
   readonly through: boolean;
+  /** Where words lie that no sign should lie over, and the pane, pixels. */
+  readonly names: readonly Bounds[];
+  readonly pane: Bounds;
 }
 
 /** The cautions on the roof while somebody looks at them: a sign for each place, the opened one in full, and the ways out. */
 export function CautionLayer(props: Props) {
-  const { plan, sheet, svg, lengths, touch, through } = props;
+  const { plan, sheet, svg, lengths, touch, through, names, pane } = props;
   const shown = useStore(cautionsStore, (state) => state.shown);
   const found = useStore(cautionsStore, (state) => state.found);
   const openKey = useStore(cautionsStore, (state) => state.openKey);
@@ -52,14 +57,30 @@ export function CautionLayer(props: Props) {
     () => (shown && found ? marksOf(found, notedKeys(plan), samePlace) : []),
     [shown, found, plan, samePlace],
   );
+  const spots = useMemo(
+    () =>
+      signSpots(
+        marks.map(({ at, keys }) => ({ at: sheet.at(at), half: HALF[keys.length > 1 ? 'several' : 'one'] })),
+        names,
+        pane,
+      ),
+    [marks, sheet, names, pane],
+  );
   if (!shown) return null;
   const open = found?.find(({ id }) => id === openKey) ?? null;
   return (
     <g className={through ? 'cautions through' : 'cautions'}>
       <WaysOutLayer plan={plan} sheet={sheet} svg={svg} touch={touch} />
       {open ? <OpenCaution plan={plan} caution={open} sheet={sheet} lengths={lengths} /> : null}
-      {marks.map((mark) => (
-        <Sign key={mark.keys[0]} mark={mark} at={sheet.at(mark.at)} openKey={openKey} touch={touch} />
+      {marks.map((mark, index) => (
+        <Sign
+          key={mark.keys[0]}
+          mark={mark}
+          at={sheet.at(mark.at)}
+          stands={spots[index]}
+          openKey={openKey}
+          touch={touch}
+        />
       ))}
     </g>
   );
@@ -83,24 +104,28 @@ const pressed = (open: () => void) => ({
 /** The sign of one place. Pressed again it opens the next caution there. */
 function Sign(props: {
   readonly mark: CautionMark;
+  /** What it is about, and where it stands. */
   readonly at: Spot;
+  readonly stands: SignSpot;
   readonly openKey: string | null;
   readonly touch: boolean;
 }) {
-  const { mark, at, openKey, touch } = props;
+  const { mark, at, stands, openKey, touch } = props;
+  const { spot, isFar } = stands;
   const { keys, standing, noted, spoken } = mark;
   const place = openKey === null ? -1 : keys.indexOf(openKey);
   const open = (): void => openCaution(keys[(place + 1) % keys.length]);
   return (
     <g
       className={`caution-sign ${noted ? 'noted' : standing}${place >= 0 ? ' open' : ''}`}
-      transform={`translate(${at[0] + OFF[0]} ${at[1] + OFF[1]})`}
+      transform={`translate(${spot[0]} ${spot[1]})`}
       aria-label={place >= 0 ? `${spoken} Opened.` : spoken}
       {...AS_BUTTON}
       {...pressed(open)}
     >
+      {isFar ? <path className="leader" d={`M0 0L${at[0] - spot[0]} ${at[1] - spot[1]}`} /> : null}
       <circle className="reach" r={touch ? REACH.touch : REACH.mouse} />
-      <path d={keys.length > 1 ? SIGN_OF_SEVERAL : SIGN} />
+      <path className="sign" d={keys.length > 1 ? SIGN_OF_SEVERAL : SIGN} />
       {keys.length > 1 ? (
         <text y={5.5} textAnchor="middle">
           {keys.length}
