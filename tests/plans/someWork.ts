@@ -1,10 +1,19 @@
-import type { Changes } from '../../src/core/night/order/changes';
+import type { Beginnings } from '../../src/core/night/order/changes';
 import type { Demand } from '../../src/core/night/order/demands';
 import type { Job, Work } from '../../src/core/night/order/work';
+import { USUAL_COSTS } from '../../src/core/night/times/takes';
 import type { Draw } from './draw';
 
 const CALL = 18 * 60;
-const NO_CHANGES: Changes = { list: [], turnDegrees: 0, carriedMetres: 0, lampIds: [], minutes: 0 };
+/** Setups between which nothing changes. */
+const ALIKE: Beginnings['setups'][number] = {
+  setup: { lens: 'lens', body: 'body', mode: 'mode', ndStops: 0, support: 'sticks' },
+  headingDegrees: 0,
+  at: [0, 0],
+  levels: [],
+  lighting: null,
+  isWet: false,
+};
 
 const onSetup = (kind: Demand['kind'], setupId: string, bounds: Partial<Demand>): Demand => ({
   kind,
@@ -51,7 +60,7 @@ export function someWork(count: number, draw: Draw): Work {
     call: CALL,
     jobs,
     legs,
-    changes: jobs.map(() => jobs.map(() => NO_CHANGES)),
+    beginnings: { setups: jobs.map(() => ALIKE), lampIds: [], costs: USUAL_COSTS },
     demands: someDemands(jobs, draw),
     mealBy: CALL + draw.whole(60, 400),
     mealMinutes: draw.pick([0, 30, 60]),

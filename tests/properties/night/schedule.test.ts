@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
 import { nightOf } from '../../../src/core/night/nightOf';
+import { changesBetween } from '../../../src/core/night/order/changes';
 import { scheduleOf } from '../../../src/core/night/order/schedule';
+import { workOf } from '../../../src/core/night/order/work';
 import { packingOf } from '../../../src/core/night/packing/packingOf';
 import { dropFor } from '../../../src/core/night/suggest/drop';
 import { suggestSteps } from '../../../src/core/night/suggest/suggest';
@@ -10,9 +12,10 @@ import { inOneGo } from '../../../src/core/units/steps';
 import { nightCalendar } from '../../../src/exchange/calendar/nightCalendar';
 import { nightCsv } from '../../../src/exchange/night/nightCsv';
 import { nightDocument } from '../../../src/exchange/night/nightDocument';
-import { randomPlan } from '../../plans/crowd';
+import { crowdedPlan, randomPlan } from '../../plans/crowd';
 import { drawFrom } from '../../plans/draw';
 import { nightRoof } from '../../plans/nightRoof';
+import { withNight } from '../../plans/someNight';
 import { someWork } from '../../plans/someWork';
 import { cases } from '../../thorough';
 
@@ -128,4 +131,50 @@ test('what is left out is the least: no other as small a set is in time with les
     expect(found?.schedule.wrap).toBeLessThanOrEqual(by);
   }
   expect(dropped).toBeGreaterThan(20);
+});
+
+test('a leg is the move and all that changes but a wet-down, between any two setups of a plan', () => {
+  let changed = 0;
+  for (let seed = 0; seed < cases(30); seed += 1) {
+    const plan = withNight(crowdedPlan(40, 6, seed, 4), drawFrom(seed));
+    const work = workOf(plan);
+    for (const [from, { move }] of work.jobs.entries())
+      for (const to of work.jobs.keys()) {
+        const { list, minutes } = changesBetween(work.beginnings, from, to);
+        const dry = list.filter(({ kind }) => kind !== 'wetDown');
+        const own = dry.reduce((sum, each) => sum + each.minutes, 0);
+        expect(work.legs[from][to], `seed ${seed}, ${from} to ${to}`).toBe(move + own);
+        if (own < minutes) changed += 1;
+      }
+  }
+  expect(changed).toBeGreaterThan(0);
+});
+
+test('of a long night goes one setup after the other, whichever ends it soonest', () => {
+  let dropped = 0;
+  for (let seed = 0; seed < cases(30); seed += 1) {
+    const draw = drawFrom(seed + 501);
+    const work = someWork(draw.whole(15, 24), draw);
+    const whole = scheduleOf(work);
+    const by = work.call + draw.whole(60, Math.round((whole.wrap - work.call) * 1.1));
+    const ends = (order: readonly number[]): number => scheduleOf(work, order).wrap;
+    let left = work.order;
+    const without = (job: number): readonly number[] => left.filter((each) => each !== job);
+    while (left.length > 0 && ends(left) > by) {
+      const [first, ...others] = left;
+      const soonest = others.reduce(
+        (best, job) => (ends(without(job)) < ends(without(best)) ? job : best),
+        first,
+      );
+      left = without(soonest);
+    }
+    const found = dropFor(work, by);
+    if (ends(work.order) <= by || ends(left) > by) {
+      expect(found, `seed ${seed}`).toBeNull();
+      continue;
+    }
+    dropped += 1;
+    expect(found?.schedule.order, `seed ${seed}`).toEqual(left);
+  }
+  expect(dropped).toBeGreaterThan(5);
 });

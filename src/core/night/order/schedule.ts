@@ -1,4 +1,4 @@
-import type { Changes } from './changes';
+import { type Changes, changesBetween } from './changes';
 import type { Demand } from './demands';
 import { advance, beginningOfWork, boundsOf, type Progress, type Stretch } from './walk';
 import type { Work } from './work';
@@ -58,7 +58,7 @@ export function scheduleOf(work: Work, order: readonly number[] = work.order): S
     return {
       job,
       setupId: jobs[job].setupId,
-      changes: last < 0 ? null : work.changes[last][job],
+      changes: last < 0 ? null : changesBetween(work.beginnings, last, job),
       from: told.find(({ doing }) => doing !== 'meal')?.from ?? end.time,
       shotFrom: end.time - jobs[job].shoot,
       until: end.time,

@@ -48,8 +48,10 @@ export interface Bounds {
 
 /** What demands ask of each job. */
 export function boundsOf({ jobs }: Work, demands: readonly Demand[]): readonly Bounds[] {
+  const bySetup = new Map<string | null, Demand[]>(jobs.map(({ setupId }) => [setupId, []]));
+  for (const demand of demands) bySetup.get(demand.setupId)?.push(demand);
   return jobs.map(({ setupId }) => {
-    const own = demands.filter((demand) => demand.setupId === setupId);
+    const own = bySetup.get(setupId) ?? [];
     const earliest = (isCast: boolean): number =>
       own
         .filter(({ kind }) => (kind === 'in from') === isCast)

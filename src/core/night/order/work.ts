@@ -3,7 +3,7 @@ import type { Plan } from '../../plan/schema/plan';
 import { callOf } from '../times/call';
 import { type NightClock, nightClock } from '../times/nightClock';
 import { costOf, needsOf, takesOf, USUAL_NIGHT } from '../times/takes';
-import { beginningOf, type Changes, changesBetween } from './changes';
+import { type Beginnings, beginningsOf, dryMinutesFrom } from './changes';
 import { type Demand, demandsOf } from './demands';
 
 /** What one setup takes, minutes, and how its ground has to be. */
@@ -24,8 +24,8 @@ export interface Work {
   readonly jobs: readonly Job[];
   /** What it takes from one job to another, with its move and all changes but a wet-down. */
   readonly legs: readonly (readonly number[])[];
-  /** What changes from one job to another. */
-  readonly changes: readonly (readonly Changes[])[];
+  /** How the jobs begin: what changes from one to another. */
+  readonly beginnings: Beginnings;
   readonly demands: readonly Demand[];
   /** The meal begins by then; a meal of no minutes is none. */
   readonly mealBy: number;
@@ -41,7 +41,7 @@ export interface Work {
 export function workOf(plan: Plan, clock: NightClock = nightClock(plan)): Work {
   const { night } = plan;
   const call = callOf(plan, clock).minutes;
-  const beginnings = plan.setups.map((setup) => beginningOf(plan, setup));
+  const beginnings = beginningsOf(plan);
   const jobs = plan.setups.map(
     ({ id }): Job => ({
       setupId: id,
@@ -49,17 +49,14 @@ export function workOf(plan: Plan, clock: NightClock = nightClock(plan)): Work {
       ground: needsOf(plan, id).ground ?? null,
     }),
   );
-  const changes = beginnings.map((from) => beginnings.map((to) => changesBetween(plan, from, to)));
-  const dry = ({ list }: Changes): number =>
-    list.reduce((sum, { kind, minutes }) => sum + (kind === 'wetDown' ? 0 : minutes), 0);
   const meal = night?.meal ?? USUAL_NIGHT.meal;
   const places = new Map(plan.setups.map(({ id }, place) => [id, place]));
   return {
     clock,
     call,
     jobs,
-    legs: jobs.map(({ move }, from) => changes[from].map((change) => move + dry(change))),
-    changes,
+    legs: jobs.map(({ move }, from) => dryMinutesFrom(beginnings, from).map((minutes) => move + minutes)),
+    beginnings,
     demands: demandsOf(plan, clock),
     mealBy: call + Math.round(meal.afterHours * 60),
     mealMinutes: meal.minutes,

@@ -1,4 +1,5 @@
 import { type Schedule, scheduleOf } from '../order/schedule';
+import { advance, beginningOfWork } from '../order/walk';
 import type { Work } from '../order/work';
 import { Valuer } from './worth';
 
@@ -44,14 +45,32 @@ function leastOf(
   return best;
 }
 
+/** The job whose absence ends the night soonest, of several the first, and when its last shot has ended then. */
+function soonestWithout(
+  valuer: Valuer,
+  order: readonly number[],
+): { readonly job: number; readonly time: number } {
+  const { work, bounds } = valuer;
+  let [at, last] = [beginningOfWork(work), -1];
+  let soonest = { job: -1, time: Number.POSITIVE_INFINITY };
+  for (const [place, job] of order.entries()) {
+    // What is before the job goes as it went: only the rest of the night is gone through again.
+    const { time } = valuer.after(order, place + 1, last, at);
+    if (time < soonest.time) soonest = { job, time };
+    at = advance(work, bounds, at, last, job);
+    last = job;
+  }
+  return soonest;
+}
+
 /** Setups that go one after the other, whichever ends the night soonest, until it is in time; null where it never is. */
 function oneByOne(valuer: Valuer, order: readonly number[], lastBy: number): readonly number[] | null {
-  let left = order;
-  while (left.length > 0) {
-    const tries = left.map((job) => ({ job, time: valuer.worth(without(left, [job])).time }));
-    const { job, time } = tries.reduce((best, each) => (each.time < best.time ? each : best));
+  const gone: number[] = [];
+  for (let left = order; left.length > 0; ) {
+    const { job, time } = soonestWithout(valuer, left);
+    gone.push(job);
     left = without(left, [job]);
-    if (time <= lastBy) return order.filter((each) => !left.includes(each));
+    if (time <= lastBy) return order.filter((each) => gone.includes(each));
   }
   return null;
 }

@@ -1,5 +1,5 @@
 import type { Demand } from '../order/demands';
-import { advance, type Bounds, beginningOfWork, boundsOf } from '../order/walk';
+import { advance, type Bounds, beginningOfWork, boundsOf, type Progress } from '../order/walk';
 import type { Work } from '../order/work';
 
 /** What an order is worth, the less the better, the first that differs first. */
@@ -36,13 +36,22 @@ export class Valuer {
     this.wetsOnce = wetsOnce(demands);
   }
 
-  worth(order: readonly number[]): Worth {
-    let at = beginningOfWork(this.work);
-    let last = -1;
-    for (const job of order) {
-      at = advance(this.work, this.bounds, at, last, job);
-      last = job;
+  /**
+   * How far a night has come with the jobs of an order done.
+   * @param first place in the order of the first job that is still to be done
+   * @param last the job before it, −1 for none
+   */
+  after(order: readonly number[], first = 0, last = -1, before = beginningOfWork(this.work)): Progress {
+    let [at, job] = [before, last];
+    for (let place = first; place < order.length; place += 1) {
+      at = advance(this.work, this.bounds, at, job, order[place]);
+      job = order[place];
     }
+    return at;
+  }
+
+  worth(order: readonly number[]): Worth {
+    const at = this.after(order);
     const tooMany = this.wetsOnce ? Math.max(0, at.wettings - 1) : 0;
     return { late: at.late + tooMany * WETTING_MINUTES, time: at.time, changing: at.changing };
   }

@@ -51,3 +51,19 @@ export function takesOf(plan: Pick<Plan, 'night'>, setupId: string): Readonly<Re
 /** What a change costs, minutes. */
 export const costOf = ({ night }: Pick<Plan, 'night'>, cost: NightCost): number =>
   night?.costs?.[cost] ?? USUAL_COSTS[cost];
+
+/** What every change costs, minutes. */
+export function costsOf(plan: Pick<Plan, 'night'>): Readonly<Record<NightCost, number>> {
+  const of = (cost: NightCost): number => costOf(plan, cost);
+  return {
+    lens: of('lens'),
+    body: of('body'),
+    filter: of('filter'),
+    support: of('support'),
+    lighting: of('lighting'),
+    head: of('head'),
+    halfTurn: of('halfTurn'),
+    tenMetres: of('tenMetres'),
+    wetDown: of('wetDown'),
+  };
+}
