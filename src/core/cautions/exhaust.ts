@@ -1,5 +1,6 @@
 import type { GearOf } from '../form/gear/references';
 import { inOwnFrame, outOfOwnFrame } from '../plan/areas';
+import { named } from '../plan/named';
 import { metresBetween, spotAlong, spotFrom } from '../plan/runs';
 import type { Spot } from '../plan/schema/numbers';
 import type { Piece } from '../plan/schema/pieces';
@@ -48,24 +49,24 @@ function ventsOf(piece: Piece): readonly Vent[] {
       const { alongMetres, widthMetres } = piece.door;
       // To the right as one faces the front is to the house's own left.
       const [left, right] = [-alongMetres - widthMetres / 2, -alongMetres + widthMetres / 2];
-      return [vent(`the door of ${piece.label}`, frontOf(piece, left, right))];
+      return [vent(`the door of ${named(piece.label)}`, frontOf(piece, left, right))];
     }
     case 'shed':
       return piece.front === 'boards'
         ? []
-        : [vent(`the front of ${piece.label}`, frontOf(piece, -piece.size[0] / 2, piece.size[0] / 2))];
+        : [vent(`the front of ${named(piece.label)}`, frontOf(piece, -piece.size[0] / 2, piece.size[0] / 2))];
     case 'wall':
       return (piece.openings ?? []).map(({ alongMetres, widthMetres }) => {
         const { spot, bearingDegrees } = spotAlong(piece.path, piece.closed, alongMetres);
         const ends = [-widthMetres / 2, widthMetres / 2].map((by) => spotFrom(spot, bearingDegrees, by));
-        return vent(`an opening of ${piece.label}`, [ends[0], ends[1]]);
+        return vent(`an opening of ${named(piece.label)}`, [ends[0], ends[1]]);
       });
     case 'skyline block': {
       if (piece.windows.litShare === 0) return [];
       const [x, z] = [piece.size[0] / 2, piece.size[2] / 2];
       const corners = lying(piece, [-x, x], [-z, z]);
       return corners.map((from, k) =>
-        vent(`the windows of ${piece.label}`, [from, corners[(k + 1) % corners.length]]),
+        vent(`the windows of ${named(piece.label)}`, [from, corners[(k + 1) % corners.length]]),
       );
     }
     default:
@@ -114,7 +115,7 @@ function openingCaution(plan: Plan, generator: Generator): Caution | null {
       standing: 'breaks',
       itemIds: [generator.id, under.id],
       figures: [{ name: 'from the next opening', value: 0, unit: 'm', expected: OPENING_METRES }],
-      sentence: `${generator.label} runs in or under ${under.label}, where its exhaust gathers and kills. Move it into the open, ${metres(OPENING_METRES)} from doors, windows and vents.`,
+      sentence: `${named(generator.label)} runs in or under ${named(under.label)}, where its exhaust gathers and kills. Move it into the open, ${metres(OPENING_METRES)} from doors, windows and vents.`,
     });
   const vents = plan.pieces
     .flatMap(ventsOf)
@@ -129,7 +130,7 @@ function openingCaution(plan: Plan, generator: Generator): Caution | null {
     itemIds: [generator.id, nearest.pieceId],
     stretches: [[middle, between(nearest.from, nearest.to, nearestShare(nearest.from, nearest.to, middle))]],
     figures: [{ name: 'from the next opening', value: nearest.away, unit: 'm', expected: OPENING_METRES }],
-    sentence: `${generator.label} is ${metres(nearest.away)} from ${nearest.what}: exhaust is kept ${metres(OPENING_METRES)} from doors, windows and vents. Move it off and turn its exhaust downwind.`,
+    sentence: `${named(generator.label)} is ${metres(nearest.away)} from ${nearest.what}: exhaust is kept ${metres(OPENING_METRES)} from doors, windows and vents. Move it off and turn its exhaust downwind.`,
   });
 }
 
@@ -149,7 +150,7 @@ function peopleCaution(plan: Plan, generator: Generator): Caution | null {
     place: generator.at,
     stretches: [[[generator.at[0], generator.at[2]], nearest.at]],
     figures: [{ name: 'from somebody', value: nearest.away, unit: 'm', expected: OPENING_METRES }],
-    sentence: `${generator.label} runs ${metres(nearest.away)} from ${nearest.name}. Turn its exhaust away and downwind of where people work, and stop it where anybody smells it.`,
+    sentence: `${named(generator.label)} runs ${metres(nearest.away)} from ${nearest.name}. Turn its exhaust away and downwind of where people work, and stop it where anybody smells it.`,
     sources: ['generator-exhaust'],
   });
 }
@@ -189,7 +190,7 @@ function airCaution(plan: Plan, generator: Generator): Caution | null {
     itemIds: [generator.id, near.pieceId],
     place: generator.at,
     figures: [{ name: 'free air around', value: near.metres, unit: 'm', expected: AIR_METRES }],
-    sentence: `${generator.label} has ${metres(near.metres)} to ${label}: an engine wants about ${metres(AIR_METRES, 0)} of free air, and its exhaust is hot. Give it room, and point the exhaust at nothing that burns.`,
+    sentence: `${named(generator.label)} has ${metres(near.metres)} to ${named(label)}: an engine wants about ${metres(AIR_METRES, 0)} of free air, and its exhaust is hot. Give it room, and point the exhaust at nothing that burns.`,
     sources: [],
   });
 }

@@ -2,6 +2,7 @@ import { add, directionOf, dot, length, scale, subtract, type Vec3 } from '../fo
 import { type Cloth, clothSheet, isCloth } from '../form/gear/cloth';
 import { headPlace } from '../form/gear/headPlace';
 import { headClassOf } from '../form/gear/references';
+import { named } from '../plan/named';
 import type { Gear } from '../plan/schema/gear';
 import type { HeadClass } from '../plan/schema/kit';
 import type { Plan } from '../plan/schema/plan';
@@ -70,7 +71,7 @@ function tooNear(plan: Plan, lamp: HotLamp, cloth: Cloth): Caution | null {
     itemIds: [lamp.id, cloth.id],
     place: [...nearest],
     figures: [{ name: 'from the cloth', value: away, unit: 'm', expected: least }],
-    sentence: `${lamp.label} is ${metres(away, 2)} from ${cloth.label}${isInBeam ? ', which is in its beam' : ''}: ${figure(lamp.lampClass.watts, 0, 'W')} that run hot keep about ${metres(least, 2)} from cloth. Move them apart, or use cloth that is made for the heat.`,
+    sentence: `${named(lamp.label)} is ${metres(away, 2)} from ${named(cloth.label)}${isInBeam ? ', which is in its beam' : ''}: ${figure(lamp.lampClass.watts, 0, 'W')} that run hot keep about ${metres(least, 2)} from cloth. Move them apart, or use cloth that is made for the heat.`,
     sources: [],
   });
 }

@@ -1,5 +1,6 @@
 import type { GearOf } from '../form/gear/references';
 import { itemOf } from '../plan/items';
+import { named } from '../plan/named';
 import type { Spot } from '../plan/schema/numbers';
 import type { Plan } from '../plan/schema/plan';
 import { obstaclesOn } from '../plan/walkWays/obstacles';
@@ -37,7 +38,7 @@ function edgeCaution(plan: Plan, ladder: Ladder): Caution | null {
       { name: 'from an open edge', value: edge.metres, unit: 'm', expected: withinMetres },
       { name: 'height of what stands along it', value: edge.heldMetres, unit: 'm', expected: needs },
     ],
-    sentence: `${ladder.label} is ${metres(edge.metres)} from ${edgeWords(plan, edge)}: ${heldWords(edge.heldMetres)}, and feet at ${metres(raisedMetres)} take a guard of ${metres(needs)}. Work at least ${metres(withinMetres)} from it, or secured by whoever knows how.`,
+    sentence: `${named(ladder.label)} is ${metres(edge.metres)} from ${edgeWords(plan, edge)}: ${heldWords(edge.heldMetres)}, and feet at ${metres(raisedMetres)} take a guard of ${metres(needs)}. Work at least ${metres(withinMetres)} from it, or secured by whoever knows how.`,
     sources: ['guardrail', 'unprotected-edge'],
   });
 }
@@ -63,7 +64,7 @@ function leanCaution(plan: Plan, ladder: Ladder): Caution | null {
     itemIds: [ladder.id, found.id],
     place: ladder.at,
     figures: [{ name: 'foot out where it is leaned', value: out, unit: 'm' }],
-    sentence: `${ladder.label} stands ${metres(found.away)} from ${label}: open it fully, or use one that is made to be leaned, its foot ${metres(out)} out, a quarter of its length, and tied or held. Its foot wants dry, level ground.`,
+    sentence: `${named(ladder.label)} stands ${metres(found.away)} from ${named(label)}: open it fully, or use one that is made to be leaned, its foot ${metres(out)} out, a quarter of its length, and tied or held. Its foot wants dry, level ground.`,
     sources: ['ladder-angle'],
   });
 }

@@ -1,5 +1,6 @@
 import { type Stand, standClassOf } from '../form/gear/references';
 import { legsOfStand } from '../form/gear/stand';
+import { named } from '../plan/named';
 import type { Gear } from '../plan/schema/gear';
 import type { Point } from '../plan/schema/numbers';
 import type { Plan } from '../plan/schema/plan';
@@ -54,7 +55,7 @@ function standWeight(plan: Plan, stand: Stand): Weight {
   const { kilograms, itemIds } = standingOf(plan, stand);
   const { reach } = legsOfStand(stand, standClassOf(stand, plan));
   return {
-    name: stand.label,
+    name: named(stand.label),
     itemIds,
     setupIds: [],
     at: stand.at,
@@ -77,7 +78,7 @@ function gearWeight(plan: Plan, gear: Gear): readonly Weight[] {
       const [width, height, depth] = gear.size;
       return [
         {
-          name: gear.label,
+          name: named(gear.label),
           itemIds: [gear.id],
           setupIds: [],
           at: gear.at,
@@ -99,7 +100,7 @@ const cameraWeights = (plan: Plan): readonly Weight[] =>
     const { support } = setup;
     return [
       {
-        name: `The camera of ${setup.label} with its crew`,
+        name: `The camera of ${named(setup.label)} with its crew`,
         itemIds: [],
         setupIds: [setup.id],
         at: [stand.at[0], stand.floorMetres, stand.at[1]],

@@ -1,4 +1,5 @@
 import { itemOf } from '../plan/items';
+import { named } from '../plan/named';
 import type { Plan } from '../plan/schema/plan';
 import { formatLength } from '../units/lengths';
 import { formatNumber, NBSP } from '../units/numbers';
@@ -27,7 +28,7 @@ export function inARow(names: readonly string[], most: number): string {
   return told.length < 2 ? last : `${told.slice(0, -1).join(', ')} and ${last}`;
 }
 
-const nameOf = (plan: Plan, id: string): string => itemOf(plan, id)?.record.label ?? id;
+const nameOf = (plan: Plan, id: string): string => named(itemOf(plan, id)?.record.label ?? id);
 
 /** The names of items in a row; of more than four, the first three and how many more. */
 export const namesOf = (plan: Plan, ids: readonly string[]): string =>

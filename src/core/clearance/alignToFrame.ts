@@ -7,6 +7,7 @@ import { anchorOf, carrierOf } from '../plan/edits/anchorOf';
 import { moveItem } from '../plan/edits/moveItem';
 import { tidyMetres } from '../plan/edits/tidy';
 import { itemOf } from '../plan/items';
+import { named } from '../plan/named';
 import type { Plan } from '../plan/schema/plan';
 import { setupLetter } from '../plan/setupLetter';
 import { aroundFrame } from '../sight/margin';
@@ -106,8 +107,8 @@ export function alignToFrame(plan: Plan, { id, setupId, seconds, to }: Alignment
   }
   const anchor = anchorOf(plan, id);
   const form = formThrough(plan, setup, id, seconds);
-  if (!anchor || !form) return { why: `${label} stands nowhere yet.` };
-  if (sidesBefore(form, camera).next().done) return { why: `${label} is behind the camera of ${of}.` };
+  if (!anchor || !form) return { why: `${named(label)} stands nowhere yet.` };
+  if (sidesBefore(form, camera).next().done) return { why: `${named(label)} is behind the camera of ${of}.` };
 
   const level = directionOf(stateAt(plan, setup, seconds).headingDegrees + 90);
   const along = [dot(level, camera.pose.right), dot(level, camera.pose.up)] as const;
@@ -137,14 +138,16 @@ export function alignToFrame(plan: Plan, { id, setupId, seconds, to }: Alignment
     const there = formThrough(now, setup, id, seconds);
     const left = there && remaining(there);
     if (left === null) {
-      return { why: `${label} passes above or below the frame of ${of}, so it meets no line of it.` };
+      return { why: `${named(label)} passes above or below the frame of ${of}, so it meets no line of it.` };
     }
     off = left;
     if (Math.abs(off) < NEAR_ENOUGH) break;
     metres += off;
   }
   if (Math.abs(off) > GOOD) {
-    return { why: `${label} does not come to rest there: on the way it would stand at another height.` };
+    return {
+      why: `${named(label)} does not come to rest there: on the way it would stand at another height.`,
+    };
   }
   return { plan: now };
 }

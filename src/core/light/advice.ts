@@ -2,6 +2,7 @@ import type { Vec3 } from '../form/build/vector';
 import { DOUBLE_STOPS, SINGLE_STOPS } from '../form/photometry/throughBefore';
 import { glassOf } from '../optics/camera';
 import { dimAt, isLamp, type Lamp, playedCues } from '../plan/cues';
+import { named } from '../plan/named';
 import { played } from '../plan/played';
 import { BEFORE_LIMITS } from '../plan/schema/before';
 import type { Plan } from '../plan/schema/plan';
@@ -52,7 +53,8 @@ export function keyedFace(
   const { key, keyLux } = faceLight(scene, face);
   const lampId = key && (key.fedBy ?? key.itemId);
   const lamp = plan.gear.find(({ id }) => id === lampId);
-  if (!key || !lamp) return { refused: `No lamp reaches the face of ${performer.label} from before it.` };
+  if (!key || !lamp)
+    return { refused: `No lamp reaches the face of ${named(performer.label)} from before it.` };
   return {
     setup,
     face,
@@ -190,7 +192,7 @@ function shareForKey(
 ): { readonly lamp: Lamp; readonly share: number } | Refused {
   const { face, scene, key, lampId, lampLabel } = keyed;
   const lamp = plan.gear.find(({ id }) => id === lampId);
-  if (!lamp || !isLamp(lamp)) return { refused: `${lampLabel} has no dimmer.` };
+  if (!lamp || !isLamp(lamp)) return { refused: `${named(lampLabel)} has no dimmer.` };
   const without =
     key.fedBy === null
       ? 0
@@ -204,7 +206,7 @@ function shareForKey(
         ).lux;
   if (target.lux <= without)
     return {
-      refused: `Other lamps alone give it more than that; ${lampLabel} dimmed to nothing is not enough.`,
+      refused: `Other lamps alone give it more than that; ${named(lampLabel)} dimmed to nothing is not enough.`,
     };
   return { lamp, share: (target.lux - without) / (key.lux - without) };
 }
@@ -222,12 +224,14 @@ export function dimForKey(plan: Plan, keyTarget: KeyTarget): DimAdvice | Refused
   if (wanted > 1 + OVER_FULL) {
     const short = stopsBetween(1, wanted);
     return {
-      refused: `${lampLabel} at full is still ${formatStopCount(short, short < 0.05 ? 3 : 1)} short.`,
+      refused: `${named(lampLabel)} at full is still ${formatStopCount(short, short < 0.05 ? 3 : 1)} short.`,
     };
   }
   const dim = Math.min(1, wanted);
   if (playedCues(plan, lamp).some(({ fromSeconds }) => fromSeconds <= scene.seconds))
-    return { refused: `${lampLabel} is on a cue then: dim the cue to ${formatShare(dim)}, not the lamp.` };
+    return {
+      refused: `${named(lampLabel)} is on a cue then: dim the cue to ${formatShare(dim)}, not the lamp.`,
+    };
   return { lampId, dim, edit: { id: lampId, patch: { dim } } };
 }
 
@@ -238,7 +242,7 @@ function stopsToTake(
 ): { readonly lamp: Lamp; readonly stops: number } | Refused {
   const { keyed, target } = keyTarget;
   if (target.lux >= keyed.key.lux)
-    return { refused: `${keyed.lampLabel} is no stronger than that; scrims and gel only take away.` };
+    return { refused: `${named(keyed.lampLabel)} is no stronger than that; scrims and gel only take away.` };
   const found = shareForKey(plan, keyTarget);
   return isRefused(found) ? found : { lamp: found.lamp, stops: stopsBetween(found.share, 1) };
 }
@@ -248,7 +252,7 @@ export function scrimForKey(plan: Plan, keyTarget: KeyTarget): ScrimAdvice | Ref
   const found = stopsToTake(plan, keyTarget);
   if (isRefused(found)) return found;
   const { lamp, stops } = found;
-  if (lamp.kind !== 'head') return { refused: `No scrims go into ${lamp.label}.` };
+  if (lamp.kind !== 'head') return { refused: `No scrims go into ${named(lamp.label)}.` };
   const { doubles: hadDoubles = 0, singles: hadSingles = 0 } = lamp.before ?? {};
   const [, most] = BEFORE_LIMITS.scrims;
   const had = hadDoubles * DOUBLE_STOPS + hadSingles * SINGLE_STOPS;

@@ -6,6 +6,7 @@ import { anchorOf, carrierOf } from '../plan/edits/anchorOf';
 import { moveItem } from '../plan/edits/moveItem';
 import { raiseItems } from '../plan/edits/raiseItems';
 import { itemOf } from '../plan/items';
+import { named } from '../plan/named';
 import type { Spot } from '../plan/schema/numbers';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
@@ -89,9 +90,10 @@ function placeFor(
   const label = itemOf(plan, lampId)?.record.label ?? lampId;
   const from = anchorOf(plan, lampId);
   const start = glowsFrom(plan, lampId, seconds);
-  if (!from || !start) return { refused: `${label} does not glow from one place.` };
+  if (!from || !start) return { refused: `${named(label)} does not glow from one place.` };
   const carrier = carrierOf(plan, lampId);
-  if (itemOf(plan, carrier ?? lampId)?.record.locked) return { refused: `${label} is locked in its place.` };
+  if (itemOf(plan, carrier ?? lampId)?.record.locked)
+    return { refused: `${named(label)} is locked in its place.` };
   let moved = plan;
   let to: Spot = from;
   let byMetres = 0;
@@ -105,12 +107,13 @@ function placeFor(
   const lampAt = glowsFrom(moved, lampId, seconds) ?? start;
   const asked = wanted(lampAt);
   const deck = surfaceUnder(plan, to);
-  if (carrier !== null && deck.id === null) return { refused: `${label} would have to stand off the deck.` };
+  if (carrier !== null && deck.id === null)
+    return { refused: `${named(label)} would have to stand off the deck.` };
   if (asked[1] - deck.metres < LOWEST_METRES)
-    return { refused: `${label} would have to hang below the deck.` };
+    return { refused: `${named(label)} would have to hang below the deck.` };
   if (length(subtract(asked, lampAt)) > 0.02)
     return {
-      refused: `${label} would have to be ${formatLength(asked[1] - deck.metres, 'm')} high, which its stand does not reach.`,
+      refused: `${named(label)} would have to be ${formatLength(asked[1] - deck.metres, 'm')} high, which its stand does not reach.`,
     };
   return {
     lampAt,
@@ -138,9 +141,10 @@ export function aimForHighlight(
   const camera = cameraAt(plan, setup, seconds);
   const spot: Vec3 = [at[0], deck.topMetres, at[1]];
   const seen = projectPoint(camera, spot);
-  if (!seen || !isInFrame(seen)) return { refused: `That spot is not in the frame of ${setup.label}.` };
+  if (!seen || !isInFrame(seen))
+    return { refused: `That spot is not in the frame of ${named(setup.label)}.` };
   const line = mirroredWay(camera.pose.position, spot);
-  if (!line) return { refused: `The lens of ${setup.label} is not above the deck beside that spot.` };
+  if (!line) return { refused: `The lens of ${named(setup.label)} is not above the deck beside that spot.` };
   const lamps = lampsAt(plan, seconds).filter(({ itemId }) => itemId === lampId);
   const [lamp] = lamps;
   if (!lamp || lamps.length > 1) return { refused: 'Only a single lamp can be brought there.' };

@@ -3,6 +3,7 @@ import { lampsAt } from '../form/lamps';
 import { anchorOf, carrierOf } from '../plan/edits/anchorOf';
 import { moveItem } from '../plan/edits/moveItem';
 import { itemOf } from '../plan/items';
+import { named } from '../plan/named';
 import type { Spot } from '../plan/schema/numbers';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
@@ -107,11 +108,11 @@ export function distanceForKey(plan: Plan, keyTarget: KeyTarget): DistanceAdvice
   const { keyed, target } = keyTarget;
   const { lampId, lampLabel, scene, face, key } = keyed;
   const record = itemOf(plan, carrierOf(plan, lampId) ?? lampId)?.record;
-  if (record?.locked) return { refused: `${lampLabel} is locked in its place.` };
+  if (record?.locked) return { refused: `${named(lampLabel)} is locked in its place.` };
   const from = anchorOf(plan, lampId);
   const axis = levelAxis(plan, lampId, scene.seconds);
   if (!from || !axis)
-    return { refused: `${lampLabel} looks straight up or down; raise or lower it instead.` };
+    return { refused: `${named(lampLabel)} looks straight up or down; raise or lower it instead.` };
   const now = stopsBetween(target.lux, key.lux);
   const sign = now > 0 ? 1 : -1;
   const tried = (backMetres: number) => tryAt(plan, keyTarget, from, axis, backMetres);
@@ -129,7 +130,9 @@ export function distanceForKey(plan: Plan, keyTarget: KeyTarget): DistanceAdvice
     const toFace = length([here.spot[0] - face.at[0], 0, here.spot[1] - face.at[2]]);
     if (sign < 0 && toFace < NEAREST_METRES) break;
     if (!canStand(plan, carried, from, here.spot))
-      return { refused: `The deck ends before ${lampLabel} is far enough ${sign > 0 ? 'back' : 'forward'}.` };
+      return {
+        refused: `The deck ends before ${named(lampLabel)} is far enough ${sign > 0 ? 'back' : 'forward'}.`,
+      };
     if (here.stops * sign <= 0) {
       const found = between(tried, last, next, sign, unshaded);
       if (found !== null) return advice(found);
@@ -137,7 +140,7 @@ export function distanceForKey(plan: Plan, keyTarget: KeyTarget): DistanceAdvice
     last = next;
   }
   return {
-    refused: `No place for ${lampLabel} along its axis within ${formatLength(FARTHEST_METRES, 'm', { decimals: 0 })} gives that level.`,
+    refused: `No place for ${named(lampLabel)} along its axis within ${formatLength(FARTHEST_METRES, 'm', { decimals: 0 })} gives that level.`,
   };
 }
 

@@ -1,3 +1,4 @@
+import { named } from '../plan/named';
 import type { Mark, Performer } from '../plan/schema/cast';
 import type { Plan } from '../plan/schema/plan';
 import { formatLength } from '../units/lengths';
@@ -46,7 +47,7 @@ export const beatName = (plan: Plan, beatId: string): string =>
   `“${plan.beats.find(({ id }) => id === beatId)?.label ?? beatId}”`;
 /** A performer's mark in words, by its beat. */
 export const markName = (plan: Plan, performer: Performer, mark: Mark): string =>
-  `The mark of ${performer.label} at ${beatName(plan, mark.beat)}`;
+  `The mark of ${named(performer.label)} at ${beatName(plan, mark.beat)}`;
 /** The name of a set piece. */
 export const pieceName = (plan: Plan, id: string): string =>
-  plan.pieces.find((piece) => piece.id === id)?.label ?? id;
+  named(plan.pieces.find((piece) => piece.id === id)?.label ?? id);

@@ -5,6 +5,7 @@ import { coverageOf } from '../optics/coverage';
 import { focusAt } from '../optics/focusAt';
 import { extraction } from '../optics/gate';
 import { paceOf } from '../optics/pace';
+import { named } from '../plan/named';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
 import { surfaceUnder } from '../plan/surfaces';
@@ -63,13 +64,13 @@ function stopFault(setup: Setup, widest: number, narrowest: number): DepartmentF
   if (stop < widest - HAIR)
     return faultOf(
       'stop',
-      `${label} asks for ${stopWords(stop)}, and its lens opens no wider than ${stopWords(widest)}.`,
+      `${named(label)} asks for ${stopWords(stop)}, and its lens opens no wider than ${stopWords(widest)}.`,
       widest,
     );
   if (stop > narrowest + HAIR)
     return faultOf(
       'stop',
-      `${label} asks for ${stopWords(stop)}, and its lens closes no further than ${stopWords(narrowest)}.`,
+      `${named(label)} asks for ${stopWords(stop)}, and its lens closes no further than ${stopWords(narrowest)}.`,
       narrowest,
     );
   return null;
@@ -86,7 +87,7 @@ function zoomFaults(plan: Plan, setup: Setup): DepartmentFault[] {
     return [
       faultOf(
         'zoom',
-        `A key of ${setup.label} asks for ${focalMm}\u00a0mm, and its zoom goes from ${shortest}\u00a0mm to ${longest}\u00a0mm. The nearest is ${nearest}\u00a0mm.`,
+        `A key of ${named(setup.label)} asks for ${focalMm}\u00a0mm, and its zoom goes from ${shortest}\u00a0mm to ${longest}\u00a0mm. The nearest is ${nearest}\u00a0mm.`,
         nearest,
         keyIndex,
       ),
@@ -103,7 +104,7 @@ function circleFault(plan: Plan, setup: Setup): DepartmentFault | null {
   const millimetres = (value: number): string => `${value.toFixed(1)}\u00a0mm`;
   return faultOf(
     'circle',
-    `The circle of ${lens.label} is ${millimetres(lens.imageCircleMm)}, and ${setup.label} needs ${millimetres(neededMm)}: ${formatShare(darkShare)} of the frame, its corners, stays dark.`,
+    `The circle of ${named(lens.label)} is ${millimetres(lens.imageCircleMm)}, and ${named(setup.label)} needs ${millimetres(neededMm)}: ${formatShare(darkShare)} of the frame, its corners, stays dark.`,
   );
 }
 
@@ -116,7 +117,7 @@ function keyFaults(plan: Plan, setup: Setup): DepartmentFault[] {
     return [
       faultOf(
         'key',
-        `A key of ${setup.label} lies at ${formatSeconds(atSeconds)}, outside of what it covers. The nearest moment is ${formatSeconds(nearest)}.`,
+        `A key of ${named(setup.label)} lies at ${formatSeconds(atSeconds)}, outside of what it covers. The nearest moment is ${formatSeconds(nearest)}.`,
         nearest,
         keyIndex,
       ),
@@ -135,7 +136,7 @@ function trackFaults(plan: Plan, setup: Setup): DepartmentFault[] {
     return [
       faultOf(
         'along',
-        `${setup.label} takes its dolly to ${length(along)} along ${track.label}, which is ${length(track.lengthMetres)} long and needs ${length(room)} at each end. The nearest place is ${length(nearest)}.`,
+        `${named(setup.label)} takes its dolly to ${length(along)} along ${named(track.label)}, which is ${length(track.lengthMetres)} long and needs ${length(room)} at each end. The nearest place is ${length(nearest)}.`,
         nearest,
         keyIndex,
       ),
@@ -154,7 +155,7 @@ function roomFault(plan: Plan, setup: Setup): DepartmentFault | null {
     : `Nowhere within ${length(TRACK_ROOM_SEARCH)} is there room.`;
   return faultOf(
     'room',
-    `The dolly of ${setup.label} needs ${length(neededMetres)} beside the middle of ${track.label}${walk}; ${by} leaves ${length(freeMetres)}. ${mend}`,
+    `The dolly of ${named(setup.label)} needs ${length(neededMetres)} beside the middle of ${named(track.label)}${walk}; ${by} leaves ${length(freeMetres)}. ${mend}`,
     away?.metres ?? null,
   );
 }
@@ -183,7 +184,7 @@ function reachFaults(plan: Plan, setup: Setup): DepartmentFault[] {
     said.push(
       faultOf(
         'focus',
-        `${setup.label} comes to a focus of ${length(nearest.metres)} at ${formatSeconds(nearest.at)}, and its lens focuses from ${length(lens.closeFocusMetres)} on.`,
+        `${named(setup.label)} comes to a focus of ${length(nearest.metres)} at ${formatSeconds(nearest.at)}, and its lens focuses from ${length(lens.closeFocusMetres)} on.`,
         lens.closeFocusMetres,
       ),
     );
@@ -193,7 +194,7 @@ function reachFaults(plan: Plan, setup: Setup): DepartmentFault[] {
     said.push(
       faultOf(
         'height',
-        `The lens of ${setup.label} is ${length(worst.metres)} high at ${formatSeconds(worst.at)}; on ${carrier.label.toLowerCase()} it goes from ${length(carrier.lowestMetres)} to ${length(carrier.highestMetres)}. The nearest height is ${length(legal)}.`,
+        `The lens of ${named(setup.label)} is ${length(worst.metres)} high at ${formatSeconds(worst.at)}; on ${carrier.label.toLowerCase()} it goes from ${length(carrier.lowestMetres)} to ${length(carrier.highestMetres)}. The nearest height is ${length(legal)}.`,
         legal,
       ),
     );
@@ -221,7 +222,7 @@ function travelFault(plan: Plan, setup: Setup): DepartmentFault | null {
       : `carries it ${length(reach)} at most`;
   return faultOf(
     'travel',
-    `${setup.label} takes its camera ${length(metres)} away, and what it is on, ${carrier.label.toLowerCase()}, ${carries}.`,
+    `${named(setup.label)} takes its camera ${length(metres)} away, and what it is on, ${carrier.label.toLowerCase()}, ${carries}.`,
     reach,
   );
 }
@@ -231,7 +232,7 @@ function paceFault(plan: Plan, setup: Setup): DepartmentFault | null {
   if (fastestMetresPerSecond <= WALKING_PACE + HAIR) return null;
   return faultOf(
     'pace',
-    `The camera of ${setup.label} runs at ${fastestMetresPerSecond.toFixed(1)}\u00a0m/s at ${formatSeconds(atSeconds)}, faster than a walking pace of ${WALKING_PACE.toFixed(1)}\u00a0m/s.`,
+    `The camera of ${named(setup.label)} runs at ${fastestMetresPerSecond.toFixed(1)}\u00a0m/s at ${formatSeconds(atSeconds)}, faster than a walking pace of ${WALKING_PACE.toFixed(1)}\u00a0m/s.`,
   );
 }
 

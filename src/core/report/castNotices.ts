@@ -1,6 +1,7 @@
 import { carriedAt, handOversOf } from '../form/figure/carrying';
 import { whereabouts } from '../form/figure/whereabouts';
 import { removeCheat } from '../plan/edits/removeCheat';
+import { named } from '../plan/named';
 import { played } from '../plan/played';
 import type { Pass, Stance } from '../plan/schema/cast';
 import type { Plan } from '../plan/schema/plan';
@@ -55,7 +56,7 @@ function spotFaults(plan: Plan): BlockingFault[] {
           fault({
             about: 'spot',
             where: whereOf(performer),
-            sentence: `${performer.label} and ${other.performer.label} are ${metres(apart)} apart at ${formatSeconds(at)}, one in the other. Move one: bodies need ${metres(BODIES_METRES)}.`,
+            sentence: `${named(performer.label)} and ${named(other.performer.label)} are ${metres(apart)} apart at ${formatSeconds(at)}, one in the other. Move one: bodies need ${metres(BODIES_METRES)}.`,
             performerId: performer.id,
           }),
         );
@@ -77,7 +78,7 @@ function timeFaults(plan: Plan): BlockingFault[] {
           fault({
             about: 'beats',
             where: 'Beats',
-            sentence: `${listed(labels)} are at one moment, ${formatSeconds(atSeconds)}. Move one, or take it out.`,
+            sentence: `${listed(labels.map(named))} are at one moment, ${formatSeconds(atSeconds)}. Move one, or take it out.`,
           }),
         ],
   );
@@ -88,7 +89,7 @@ function timeFaults(plan: Plan): BlockingFault[] {
       fault({
         about: 'span',
         where: `Setup ${label}`,
-        sentence: `${label} covers no time: ${beatName(plan, span.from)} and ${beatName(plan, span.to)} are at one moment. Move a beat, or take another.`,
+        sentence: `${named(label)} covers no time: ${beatName(plan, span.from)} and ${beatName(plan, span.to)} are at one moment. Move a beat, or take another.`,
         setupId: id,
       }),
     );
@@ -102,14 +103,17 @@ function lineFaults(plan: Plan): BlockingFault[] {
     const about = { about: 'line', where: 'Lines' } as const;
     if (first === second)
       return [
-        fault({ ...about, sentence: `A line names ${first.label} twice. It runs between two people.` }),
+        fault({
+          ...about,
+          sentence: `A line names ${named(first.label)} twice. It runs between two people.`,
+        }),
       ];
     return [first, second]
       .filter(({ marks }) => marks.length === 0)
       .map(({ id, label }) =>
         fault({
           ...about,
-          sentence: `The line of ${first.label} and ${second.label} has no place: ${label} has no mark. Put one on the deck.`,
+          sentence: `The line of ${named(first.label)} and ${named(second.label)} has no place: ${named(label)} has no mark. Put one on the deck.`,
           performerId: id,
         }),
       );
@@ -125,13 +129,13 @@ function passFault(plan: Plan, pass: Pass, done: ReadonlySet<string>): BlockingF
   if (from === to)
     return fault({
       ...about,
-      sentence: `${from.label} hands something to themselves at ${when}. Choose who takes it.`,
+      sentence: `${named(from.label)} hands something to themselves at ${when}. Choose who takes it.`,
     });
   if (!done.has(pass.id)) {
     const sentence =
       carriedAt(plan, from.id, at - HAIR_SECONDS) === null
-        ? `${from.label} has nothing in hand to give ${to.label} at ${when}. Give them a prop, or take the pass out.`
-        : `${to.label} has their hands full at ${when} and cannot take what ${from.label} gives. Let them pass theirs on first.`;
+        ? `${named(from.label)} has nothing in hand to give ${named(to.label)} at ${when}. Give them a prop, or take the pass out.`
+        : `${named(to.label)} has their hands full at ${when} and cannot take what ${named(from.label)} gives. Let them pass theirs on first.`;
     return fault({ ...about, sentence });
   }
   const [giver, taker] = [from, to].map((performer) => whereabouts(performer, plan, at));
@@ -140,7 +144,7 @@ function passFault(plan: Plan, pass: Pass, done: ReadonlySet<string>): BlockingF
   if (apart <= HANDS_METRES) return null;
   return fault({
     ...about,
-    sentence: `${from.label} and ${to.label} are ${metres(apart)} apart at ${when}, too far to hand anything over. Hands meet within ${metres(HANDS_METRES)}.`,
+    sentence: `${named(from.label)} and ${named(to.label)} are ${metres(apart)} apart at ${when}, too far to hand anything over. Hands meet within ${metres(HANDS_METRES)}.`,
   });
 }
 
@@ -158,7 +162,7 @@ const cheatFaults = (plan: Plan): BlockingFault[] =>
         fault({
           about: 'cheat',
           where: `Setup ${setup.label}`,
-          sentence: `${markName(plan, performer, mark)}, as cheated for ${setup.label}, ${why}`,
+          sentence: `${markName(plan, performer, mark)}, as cheated for ${named(setup.label)}, ${why}`,
           performerId: who,
           markId: which,
           setupId: setup.id,

@@ -1,4 +1,5 @@
 import { type Holding, holdingsOf } from '../continuity/holding';
+import { named } from '../plan/named';
 import type { Plan } from '../plan/schema/plan';
 import { formatSeconds } from '../units/seconds';
 import type { LensTry } from './lensTries';
@@ -39,12 +40,12 @@ function lossOf(trial: LensTrial, wanted: readonly string[]): string {
     ({ performerId, heldThroughout }) => wanted.includes(performerId) && !heldThroughout,
   );
   const [from, to] = trial.report.seconds;
-  if (from === to) return `does not hold ${listed(lost.map(({ label }) => label))}`;
+  if (from === to) return `does not hold ${listed(lost.map(({ label }) => named(label)))}`;
   const never = lost.filter(({ heldSpans }) => heldSpans.length === 0);
-  if (never.length > 0) return `never holds ${listed(never.map(({ label }) => label))}`;
+  if (never.length > 0) return `never holds ${listed(never.map(({ label }) => named(label)))}`;
   const parts = lost.map(
     ({ label, heldSpans }) =>
-      `${label} for ${formatSeconds(lasting(heldSpans))} of ${formatSeconds(to - from)}`,
+      `${named(label)} for ${formatSeconds(lasting(heldSpans))} of ${formatSeconds(to - from)}`,
   );
   return `holds ${listed(parts)}`;
 }
@@ -58,7 +59,7 @@ export function lensAnswer(trials: readonly LensTrial[], wanted: readonly string
   const names = listed(
     (trials[0]?.holdings ?? [])
       .filter(({ performerId }) => wanted.includes(performerId))
-      .map(({ label }) => label),
+      .map(({ label }) => named(label)),
   );
   if (names === '') return 'Nobody is asked for.';
   const [from, to] = tightestFirst[0].report.seconds;

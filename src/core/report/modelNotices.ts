@@ -1,5 +1,6 @@
 import { type HeldModel, trianglesIn } from '../form/models/heldModel';
 import { modelHeld } from '../form/models/modelShelf';
+import { named } from '../plan/named';
 import type { Piece } from '../plan/schema/pieces';
 import type { Plan } from '../plan/schema/plan';
 import type { Notice } from './types';
@@ -15,7 +16,7 @@ export function thinnedWords({ label, metresPerUnit }: Model, held: HeldModel): 
   const triangles = trianglesIn(held);
   if (triangles === trianglesInFile) return null;
   const millimetres = Math.max(1, Math.ceil(errorUnits * metresPerUnit * 1000));
-  return `Of ${label}, ${counted(triangles)} of ${counted(trianglesInFile)} triangles are judged and drawn, within ${counted(millimetres)} mm of the scan.`;
+  return `Of ${named(label)}, ${counted(triangles)} of ${counted(trianglesInFile)} triangles are judged and drawn, within ${counted(millimetres)} mm of the scan.`;
 }
 
 /** What a person should know of the imported models: a file that is not here, or one that was thinned out. */
@@ -31,7 +32,7 @@ export function modelNotices(plan: Plan): Notice[] {
     return [
       {
         where,
-        sentence: `The file of ${piece.label}, ${piece.asset.name}, is not here: a box of its size stands for it. Give it the file.`,
+        sentence: `The file of ${named(piece.label)}, ${piece.asset.name}, is not here: a box of its size stands for it. Give it the file.`,
       },
     ];
   });

@@ -1,6 +1,7 @@
 import { spanOf, stateAt } from '../optics/camera';
 import { keysOf } from '../optics/cameraKey';
 import { formsThrough } from '../optics/riding';
+import { named } from '../plan/named';
 import type { Spot } from '../plan/schema/numbers';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
@@ -31,7 +32,7 @@ function cameraNotices(plan: Plan, setup: Setup): Notice[] {
       return [
         {
           where,
-          sentence: `The camera of ${setup.label} stands inside ${around.label} at ${at} s. Move one of them.`,
+          sentence: `The camera of ${named(setup.label)} stands inside ${named(around.label)} at ${at} s. Move one of them.`,
         },
       ];
     }
@@ -66,7 +67,7 @@ export function noticesOf(plan: Plan): Notice[] {
     if (piece.kind !== 'deck' || !crossesItself(piece.outline)) continue;
     notices.push({
       where: `Set piece ${piece.label}`,
-      sentence: `The outline of ${piece.label} crosses itself, so its surface is a guess. Draw it round the edge.`,
+      sentence: `The outline of ${named(piece.label)} crosses itself, so its surface is a guess. Draw it round the edge.`,
     });
   }
   notices.push(...roofNotices(plan), ...wetNotices(plan), ...skyNotices(plan), ...modelNotices(plan));
@@ -74,7 +75,7 @@ export function noticesOf(plan: Plan): Notice[] {
     if (performer.marks.length > 0) continue;
     notices.push({
       where: `Performer ${performer.label}`,
-      sentence: `${performer.label} has no mark and is in no picture. Put a mark on the deck.`,
+      sentence: `${named(performer.label)} has no mark and is in no picture. Put a mark on the deck.`,
     });
   }
   notices.push(...castNotices(plan), ...lightNotices(plan));

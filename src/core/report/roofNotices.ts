@@ -3,6 +3,7 @@ import { standFeet } from '../form/gear/stand';
 import { holesThatFit } from '../form/pieces/making/holes';
 import { openingsOf } from '../form/pieces/openingsOf';
 import { isWithin } from '../plan/areas';
+import { named } from '../plan/named';
 import type { Gear } from '../plan/schema/gear';
 import type { Spot } from '../plan/schema/numbers';
 import type { Piece } from '../plan/schema/pieces';
@@ -28,7 +29,7 @@ function openingNotices(run: Run): Notice[] {
   return (run.openings ?? []).flatMap((opening): Notice[] => {
     const found = placed.find((each) => each.opening === opening);
     const where = `Set piece ${run.label}`;
-    const which = `The opening ${metres(opening.alongMetres)} along ${run.label}`;
+    const which = `The opening ${metres(opening.alongMetres)} along ${named(run.label)}`;
     if (!found)
       return [{ where, sentence: `${which} has no room there and is left out. Move it or make it smaller.` }];
     // Where its leg begins along the run, so that both can be compared.
@@ -59,7 +60,7 @@ function holeNotices(deck: Deck): Notice[] {
   return [
     {
       where: `Set piece ${deck.label}`,
-      sentence: `${which} of ${deck.label} cannot be cut: each has to lie inside the deck, clear of its edge and of other holes.`,
+      sentence: `${which} of ${named(deck.label)} cannot be cut: each has to lie inside the deck, clear of its edge and of other holes.`,
     },
   ];
 }
@@ -75,13 +76,13 @@ function classNotices(stand: Stand, plan: Plan): Notice[] {
     const bound = isHigh ? `up to ${metres(highestMetres)}` : `down to ${metres(lowestMetres)}`;
     notices.push({
       where,
-      sentence: `${stand.label} is set to ${metres(stand.heightMetres)}, but its class, ${label}, goes ${bound}.`,
+      sentence: `${named(stand.label)} is set to ${metres(stand.heightMetres)}, but its class, ${label}, goes ${bound}.`,
     });
   }
   if (stand.spreadMetres !== undefined && stand.spreadMetres > footprintMetres + SLACK_METRES) {
     notices.push({
       where,
-      sentence: `The legs of ${stand.label} stand ${metres(stand.spreadMetres)} across, but its class, ${label}, opens to ${metres(footprintMetres)}.`,
+      sentence: `The legs of ${named(stand.label)} stand ${metres(stand.spreadMetres)} across, but its class, ${label}, opens to ${metres(footprintMetres)}.`,
     });
   }
   return notices;
@@ -105,10 +106,10 @@ function footNotices(stand: Stand, plan: Plan): Notice[] {
     const surface = below(column);
     const under = plan.pieces.find(({ id }) => id === surface.id);
     const sentence = hole
-      ? `${stand.label} stands over a hole in ${hole.label}. Move it.`
+      ? `${named(stand.label)} stands over a hole in ${named(hole.label)}. Move it.`
       : under
-        ? `${stand.label} hangs ${metres(height - surface.metres)} above ${under.label}. Set it down.`
-        : `${stand.label} stands on nothing, beside the deck. Move it on to the deck.`;
+        ? `${named(stand.label)} hangs ${metres(height - surface.metres)} above ${named(under.label)}. Set it down.`
+        : `${named(stand.label)} stands on nothing, beside the deck. Move it on to the deck.`;
     return [{ where, sentence }];
   }
   const loose = standFeet(stand, standClassOf(stand, plan))
@@ -117,11 +118,13 @@ function footNotices(stand: Stand, plan: Plan): Notice[] {
   if (loose.length === 0) return [];
   const hole = holeAt(plan, loose[0], height);
   const under = plan.pieces.find(({ id }) => id === below(column).id);
-  const over = hole ? `a hole in ${hole.label}` : `the edge of ${under?.label ?? 'the deck'}`;
+  const over = hole
+    ? `a hole in ${named(hole.label)}`
+    : `the edge of ${under ? named(under.label) : 'the deck'}`;
   return [
     {
       where,
-      sentence: `${loose.length === 1 ? 'A foot' : `${loose.length} feet`} of ${stand.label} ${loose.length === 1 ? 'is' : 'are'} over ${over}. Move it, or draw its legs in.`,
+      sentence: `${loose.length === 1 ? 'A foot' : `${loose.length} feet`} of ${named(stand.label)} ${loose.length === 1 ? 'is' : 'are'} over ${over}. Move it, or draw its legs in.`,
     },
   ];
 }

@@ -1,3 +1,4 @@
+import { named } from '../plan/named';
 import { formatLength, type LengthSystem } from '../units/lengths';
 import { NBSP } from '../units/numbers';
 import { formatSeconds } from '../units/seconds';
@@ -77,7 +78,7 @@ function namesOf(
   setup: SetupReport,
 ): string {
   const worth = companions.filter(({ share }) => share >= companions[0].share * WORTH_NAMING).slice(0, 2);
-  const labelOf = (id: string) => setup.items.find((item) => item.id === id)?.label ?? id;
+  const labelOf = (id: string) => named(setup.items.find((item) => item.id === id)?.label ?? id);
   return worth.map(({ id }) => labelOf(id)).join(' and ');
 }
 

@@ -5,6 +5,7 @@ import { DOLLY_WHEELBASE_METRES } from '../kit/supports';
 import { spanOf, stateAt } from '../optics/camera';
 import { trackOf } from '../optics/cameraKey';
 import { DOLLY_SIZE } from '../plan/edits/setRides';
+import { named } from '../plan/named';
 import { headingWay } from '../plan/runs';
 import type { Spot } from '../plan/schema/numbers';
 import type { Plan } from '../plan/schema/plan';
@@ -200,7 +201,7 @@ function roomBeside(
       const within = cut<Spot>(before, ([along]) => metres - along, mix2).map(([, aside]) => aside);
       if (within.length === 0 || Math.max(...within) < 0) continue;
       const nearest = Math.max(0, Math.min(...within));
-      if (nearest < room.metres) room = { metres: nearest, by: label };
+      if (nearest < room.metres) room = { metres: nearest, by: named(label) };
     }
     if (!hasDeck) continue;
     const steps = Math.max(1, Math.ceil(metres / STEP_METRES));
@@ -235,10 +236,8 @@ function edgeBeside(plan: Plan, floor: number, within: number, spotAt: (aside: n
   }
   if (on >= within - 1e-3) return null;
   const { id } = under(on);
-  return {
-    metres: on,
-    by: `the edge of ${plan.pieces.find((piece) => piece.id === id)?.label ?? 'the deck'}`,
-  };
+  const label = plan.pieces.find((piece) => piece.id === id)?.label;
+  return { metres: on, by: `the edge of ${label === undefined ? 'the deck' : named(label)}` };
 }
 
 /** The sides of a track that a setup's lens does not look to; both where it looks to both, or along it. */

@@ -1,5 +1,6 @@
 import { type WalkReading, walksOf } from '../form/figure/walks';
 import { setWay } from '../plan/edits/setWay';
+import { named } from '../plan/named';
 import { metresBetween } from '../plan/runs';
 import type { Mark, Performer } from '../plan/schema/cast';
 import type { Spot } from '../plan/schema/numbers';
@@ -58,7 +59,7 @@ function wayFault(
   to: Mark,
   hit: WalkHit,
 ): BlockingFault {
-  const met = `The walk of ${performer.label} to ${beatName(plan, to.beat)} ${HOW[hit.how]} ${pieceName(plan, hit.pieceId)} after ${metres(hit.alongMetres)}`;
+  const met = `The walk of ${named(performer.label)} to ${beatName(plan, to.beat)} ${HOW[hit.how]} ${pieceName(plan, hit.pieceId)} after ${metres(hit.alongMetres)}`;
   const through = clearWay(plan, performer, walk.fromMark, walk.toMark);
   const about = {
     about: 'walk',
@@ -87,7 +88,7 @@ function wayFault(
 }
 
 function paceFault(plan: Plan, performer: Performer, walk: WalkReading, to: Mark): BlockingFault {
-  const who = `${performer.label} has to be at ${beatName(plan, to.beat)}`;
+  const who = `${named(performer.label)} has to be at ${beatName(plan, to.beat)}`;
   const seconds = walk.arriveSeconds - walk.leaveSeconds;
   const sentence =
     seconds > 0
@@ -136,7 +137,7 @@ function edgeFaults(plan: Plan, performer: Performer, walks: readonly WalkReadin
     fault({
       about: 'edge',
       where: whereOf(performer),
-      sentence: `${performer.label} ${how} ${metres(edge.metres)} of ${what} ${pieceName(plan, edge.pieceId)} without a guard of about 1.1\u00a0m. A warning line stands 1.8\u00a0m off; local code and a competent person decide.`,
+      sentence: `${named(performer.label)} ${how} ${metres(edge.metres)} of ${what} ${pieceName(plan, edge.pieceId)} without a guard of about 1.1\u00a0m. A warning line stands 1.8\u00a0m off; local code and a competent person decide.`,
       performerId: performer.id,
       markId: mark.id,
     }),

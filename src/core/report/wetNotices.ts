@@ -1,6 +1,7 @@
 import { holesThatFit } from '../form/pieces/making/holes';
 import { areasOver, wetPartsOf } from '../form/pieces/making/wetParts';
 import { crosses } from '../plan/crossings';
+import { named } from '../plan/named';
 import type { WetArea } from '../plan/schema/ground';
 import type { Plan } from '../plan/schema/plan';
 import { nameOfArea } from '../plan/wetness';
@@ -46,7 +47,7 @@ export function wetNotices(plan: Plan): Notice[] {
     return [
       {
         where: `Set piece ${piece.label}`,
-        sentence: `The wet areas over ${piece.label} cross each other too often to be told apart, so it is ${plan.ground.wetness} all over. Draw fewer of them.`,
+        sentence: `The wet areas over ${named(piece.label)} cross each other too often to be told apart, so it is ${plan.ground.wetness} all over. Draw fewer of them.`,
       },
     ];
   });

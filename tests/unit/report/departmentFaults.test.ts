@@ -35,10 +35,10 @@ test('a camera that gets farther than what it is on is told so: sticks stay, a s
   const move = { ease: 'linear', keys: [key(9, 0), key(26, 1.5)] };
   const sentence = (support: string) => faultsOf(planWith({ support, move }), 'travel')[0]?.sentence;
   expect(sentence('sticks')).toBe(
-    `${first.label} takes its camera 1.50\u00a0m away, and what it is on, sticks, stays where it stands: a slider, a dolly or a shoulder would carry it.`,
+    `“${first.label}” takes its camera 1.50\u00a0m away, and what it is on, sticks, stays where it stands: a slider, a dolly or a shoulder would carry it.`,
   );
   expect(sentence('slider')).toBe(
-    `${first.label} takes its camera 1.50\u00a0m away, and what it is on, slider, carries it 1.20\u00a0m at most.`,
+    `“${first.label}” takes its camera 1.50\u00a0m away, and what it is on, slider, carries it 1.20\u00a0m at most.`,
   );
   for (const free of ['handheld', 'dolly', 'body rig', 'jib']) expect(sentence(free)).toBeUndefined();
 });
@@ -51,7 +51,7 @@ test('a zoom asked for more than it has is told its nearest, at the key that ask
       about: 'zoom',
       keyIndex: 1,
       nearest: 120,
-      sentence: `A key of ${first.label} asks for 400\u00a0mm, and its zoom goes from 50\u00a0mm to 120\u00a0mm. The nearest is 120\u00a0mm.`,
+      sentence: `A key of “${first.label}” asks for 400\u00a0mm, and its zoom goes from 50\u00a0mm to 120\u00a0mm. The nearest is 120\u00a0mm.`,
     },
   ]);
 });

@@ -98,7 +98,7 @@ describe('a dolly on track', () => {
       about: 'room',
       keyIndex: null,
       nearest: 0.25,
-      sentence: `The dolly of ${first.label} needs 0.93\u00a0m beside the middle of Rails, 0.60\u00a0m of it to walk; Vent leaves 0.70\u00a0m. 0.25\u00a0m farther away there is room.`,
+      sentence: `The dolly of “${first.label}” needs 0.93\u00a0m beside the middle of Rails, 0.60\u00a0m of it to walk; Vent leaves 0.70\u00a0m. 0.25\u00a0m farther away there is room.`,
     });
     expect(tight(plan([box(0.94)]))).toBeNull();
     // Put there it has it, a step nearer it would not.

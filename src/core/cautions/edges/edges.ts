@@ -1,3 +1,4 @@
+import { named } from '../../plan/named';
 import { metresBetween } from '../../plan/runs';
 import type { Spot } from '../../plan/schema/numbers';
 import type { Plan } from '../../plan/schema/plan';
@@ -53,7 +54,7 @@ function openCautions(plan: Plan): readonly Caution[] {
       const stretches = stretchesOf(edges);
       const longest = stretches.reduce((a, b) => (lengthOf(b) > lengthOf(a) ? b : a));
       const [x, z] = [(longest[0][0] + longest[1][0]) / 2, (longest[0][1] + longest[1][1]) / 2];
-      const what = kind === 'hole' ? `holes in ${piece.label}` : `the edge of ${piece.label}`;
+      const what = kind === 'hole' ? `holes in ${named(piece.label)}` : `the edge of ${named(piece.label)}`;
       return [
         caution({
           kind: 'edge',
@@ -87,7 +88,7 @@ function gearCautions(plan: Plan): readonly Caution[] {
   if (near.length === 0) return [];
   const nearest = near.reduce((a, b) => (b.edge.metres < a.edge.metres ? b : a));
   const ids = near.map(({ gear }) => gear.id);
-  const which = near.length === 1 ? '' : `, ${nearest.gear.label} at ${metres(nearest.edge.metres)}`;
+  const which = near.length === 1 ? '' : `, ${named(nearest.gear.label)} at ${metres(nearest.edge.metres)}`;
   return [
     caution({
       kind: 'edge',
@@ -170,7 +171,7 @@ export function edgeCautions(plan: Plan): readonly Caution[] {
           personCaution(
             plan,
             found,
-            `${performer.label} ${how}`,
+            `${named(performer.label)} ${how}`,
             'Move the mark or the way in, or guard the edge there.',
             { about: 'edge-people', itemIds: [performer.id] },
           ),
@@ -184,7 +185,7 @@ export function edgeCautions(plan: Plan): readonly Caution[] {
           personCaution(
             plan,
             found,
-            `The camera of ${setup.label} is`,
+            `The camera of ${named(setup.label)} is`,
             'Move it in, or guard the edge for whoever works it.',
             { about: 'edge-camera', setupIds: [setup.id] },
           ),

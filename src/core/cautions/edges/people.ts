@@ -1,6 +1,7 @@
 import { walksOf } from '../../form/figure/walks';
 import { stateAt } from '../../optics/camera';
 import { keysOf } from '../../optics/cameraKey';
+import { named } from '../../plan/named';
 import { played } from '../../plan/played';
 import { metresBetween } from '../../plan/runs';
 import type { Performer } from '../../plan/schema/cast';
@@ -84,7 +85,7 @@ export function peopleOf(plan: Plan): readonly Person[] {
       performer.marks.map(({ at, floorMetres = 0 }) => ({
         itemIds: [performer.id],
         setupIds: [],
-        name: performer.label,
+        name: named(performer.label),
         at,
         floorMetres,
       })),
@@ -93,7 +94,7 @@ export function peopleOf(plan: Plan): readonly Person[] {
       operatorOf(plan, setup).map(({ at, floorMetres }) => ({
         itemIds: [],
         setupIds: [setup.id],
-        name: `the camera of ${setup.label}`,
+        name: `the camera of ${named(setup.label)}`,
         at,
         floorMetres,
       })),

@@ -1,4 +1,5 @@
 import { outOfOwnFrame } from '../../plan/areas';
+import { named } from '../../plan/named';
 import type { Point, Spot } from '../../plan/schema/numbers';
 import type { Piece } from '../../plan/schema/pieces';
 import type { Plan } from '../../plan/schema/plan';
@@ -156,7 +157,7 @@ function doorCautions(doors: readonly Door[], width: number): readonly Caution[]
             itemIds: [id],
             place: at,
             figures: [{ name: 'width of the door', value: widthMetres, unit: 'm', expected: width }],
-            sentence: `The door of ${label} is ${metres(widthMetres, 2)} wide, and the way out takes ${metres(width, 2)}. Count fewer people up here, or find another way out.`,
+            sentence: `The door of ${named(label)} is ${metres(widthMetres, 2)} wide, and the way out takes ${metres(width, 2)}. Count fewer people up here, or find another way out.`,
             sources: SOURCES,
           }),
         ],
@@ -237,7 +238,7 @@ function onFloor(
             keyIds: [],
             place: doors[0].at,
             figures: [{ name: 'width of the way out, at least', value: width, unit: 'm' }],
-            sentence: `From every mark and camera on this floor there is a way out that is ${metres(width, 2)} wide, to ${doors.map(({ label }) => label).join(' or ')}. Keep it so all night, lit, and free of cases.`,
+            sentence: `From every mark and camera on this floor there is a way out that is ${metres(width, 2)} wide, to ${doors.map(({ label }) => named(label)).join(' or ')}. Keep it so all night, lit, and free of cases.`,
             sources: SOURCES,
           }),
         ];

@@ -1,5 +1,6 @@
 import { type Cloth, clothSheet, isCloth } from '../../form/gear/cloth';
 import type { Stand } from '../../form/gear/references';
+import { named } from '../../plan/named';
 import type { Plan } from '../../plan/schema/plan';
 import { caution } from '../caution';
 import type { Caution, Figure } from '../types';
@@ -51,7 +52,7 @@ function callOf(plan: Plan, { stand, standing }: Read): string {
     const gear = plan.gear.find((each) => each.id === id);
     return gear !== undefined && id !== stand.id && gear.kind !== 'sandbag';
   });
-  return carried.length === 0 ? stand.label : `${stand.label} with ${namesOf(plan, carried)}`;
+  return carried.length === 0 ? named(stand.label) : `${named(stand.label)} with ${namesOf(plan, carried)}`;
 }
 
 function fallsByItself(plan: Plan, read: Read): Caution {
@@ -64,7 +65,7 @@ function fallsByItself(plan: Plan, read: Read): Caution {
       { name: 'tips by itself, in a wind of', value: 0, unit: 'm/s' },
       { name: 'ballast that only just holds it', value: kilograms, unit: 'kg' },
     ],
-    sentence: `${callOf(plan, read)} falls over by itself: its weight lies outside of its feet. Turn a leg of ${stand.label} under the arm and weigh the other side down, with more than ${enough(kilograms)}.`,
+    sentence: `${callOf(plan, read)} falls over by itself: its weight lies outside of its feet. Turn a leg of ${named(stand.label)} under the arm and weigh the other side down, with more than ${enough(kilograms)}.`,
   });
 }
 
@@ -148,7 +149,7 @@ function ofLooseCloth(plan: Plan, cloth: Cloth): Caution {
       { name: 'push of a gust', value: newtons, unit: 'N' },
       { name: 'the gust', value: gust, unit: 'm/s' },
     ],
-    sentence: `${cloth.label} hangs in the air, and the plan does not say from what: a gust of ${windWords(gust)} pushes it with ${figure(newtons, 0, 'N')}. Tie it to what bears that and half as much again.`,
+    sentence: `${named(cloth.label)} hangs in the air, and the plan does not say from what: a gust of ${windWords(gust)} pushes it with ${figure(newtons, 0, 'N')}. Tie it to what bears that and half as much again.`,
     sources: ['plate-drag', 'overturning-safety', 'beaufort'],
   });
 }

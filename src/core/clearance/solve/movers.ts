@@ -1,6 +1,7 @@
 import { anchorOf, carrierOf } from '../../plan/edits/anchorOf';
 import { entourageOf } from '../../plan/edits/entourage';
 import { itemOf, wishOf } from '../../plan/items';
+import { named } from '../../plan/named';
 import type { Plan } from '../../plan/schema/plan';
 
 /** One thing that may be moved, with all that goes along. */
@@ -34,15 +35,18 @@ function whyNot(plan: Plan, id: string): string | null {
   const item = itemOf(plan, id);
   if (!item) return `There is no item “${id}” in this plan.`;
   const { label } = item.record;
-  if (item.section === 'cast') return `${label} acts: expected gear or set pieces that may move.`;
+  if (item.section === 'cast') return `${named(label)} acts: expected gear or set pieces that may move.`;
   const carrier = itemOf(plan, carrierOf(plan, id) ?? id);
   if (carrier?.record.locked) {
-    const what = carrier.record.id === id ? label : `${carrier.record.label}, which carries ${label},`;
+    const what =
+      carrier.record.id === id
+        ? named(label)
+        : `${named(carrier.record.label)}, which carries ${named(label)},`;
     return `${what} is locked: unlock it, or leave it out.`;
   }
-  if (item.record.locked) return `${label} is locked: unlock it, or leave it out.`;
-  if (isFixed(plan, id)) return `${label} carries a camera: where that goes is for its setup to say.`;
-  if (!anchorOf(plan, id)) return `${label} has no place of its own that it could leave.`;
+  if (item.record.locked) return `${named(label)} is locked: unlock it, or leave it out.`;
+  if (isFixed(plan, id)) return `${named(label)} carries a camera: where that goes is for its setup to say.`;
+  if (!anchorOf(plan, id)) return `${named(label)} has no place of its own that it could leave.`;
   return null;
 }
 

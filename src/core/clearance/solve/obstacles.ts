@@ -1,5 +1,6 @@
 import { spanOf } from '../../optics/camera';
 import { itemOf, wishOf } from '../../plan/items';
+import { named } from '../../plan/named';
 import type { Plan } from '../../plan/schema/plan';
 import { listed } from '../../report/listed';
 import { FRAMES_PER_SECOND } from '../../sight/frames';
@@ -38,7 +39,7 @@ export function fixedObstacles(known: Known, movers: readonly Mover[]): readonly
     const letters = listed(setupIds.map((setupId) => letterOf(plan, setupId)));
     const why =
       item?.section === 'cast' ? 'acts' : item?.record.locked ? 'is locked' : 'is not among what may move';
-    return obstacle({ id, label }, `${label} can be seen in ${letters}, and ${why}.`, setupIds);
+    return obstacle({ id, label }, `${named(label)} can be seen in ${letters}, and ${why}.`, setupIds);
   });
 }
 
@@ -88,17 +89,17 @@ export function* obstacleFor(
   if (must)
     return obstacle(
       mover,
-      `${must.record.label} must show, and what goes along with it should keep out: no place of ${label} does both.`,
+      `${named(must.record.label)} must show, and what goes along with it should keep out: no place of ${named(label)} does both.`,
     );
   const refusals = yield* places.refusals();
   const within = `within ${mostMetres}${NBSP}m`;
   if (refusals.length === 0)
-    return obstacle(mover, `There is no other place ${within} where ${label} could stand.`);
+    return obstacle(mover, `There is no other place ${within} where ${named(label)} could stand.`);
   const clear = refusals.filter((each) => each.setups.length === 0);
   if (clear.length > 0)
     return obstacle(
       mover,
-      `Every place ${within} that is clear for ${label} takes a lamp out of its tolerance on whom it lights.`,
+      `Every place ${within} that is clear for ${named(label)} takes a lamp out of its tolerance on whom it lights.`,
     );
   const kept = refusals.filter(({ losesLight }) => !losesLight);
   const asked = kept.length > 0 ? kept : refusals;
@@ -120,7 +121,7 @@ function conflictWords(
   const without = trim
     ? `; without the ${trim.end} ${formatSeconds(Math.ceil(trim.seconds * 10 - 1e-6) / 10)} of ${letterOf(plan, trim.setupId)} there is`
     : '';
-  return `${letters} ${leave} no clear ground for ${label} ${within}${without}.`;
+  return `${letters} ${leave} no clear ground for ${named(label)} ${within}${without}.`;
 }
 
 /** That some things have places each, and none together, or none that was found in the time that there is. */
@@ -151,6 +152,6 @@ export function uncoveredObstacles(
   return [...byItem].map(([id, setupIds]) => {
     const label = itemOf(plan, id)?.record.label ?? id;
     const letters = listed(setupIds.map((setupId) => letterOf(plan, setupId)));
-    return obstacle({ id, label }, `Moving ${labels} uncovers ${label} in ${letters}.`, setupIds);
+    return obstacle({ id, label }, `Moving ${labels} uncovers ${named(label)} in ${letters}.`, setupIds);
   });
 }

@@ -1,4 +1,5 @@
 import { carrierOf } from '../../plan/edits/anchorOf';
+import { named } from '../../plan/named';
 import type { Plan } from '../../plan/schema/plan';
 import { hypot } from '../../units/steadyMath';
 import { middleOf } from '../ground/squares';
@@ -39,5 +40,5 @@ export function bestSpot(useful: UsefulGround): BestSpot | null {
 export function heldFast(plan: Plan, lampId: string): string | null {
   const ids = [lampId, carrierOf(plan, lampId)];
   const held = plan.gear.find(({ id, locked }) => locked && ids.includes(id));
-  return held ? `${held.label} is locked in its place: unlock it to put it elsewhere.` : null;
+  return held ? `${named(held.label)} is locked in its place: unlock it to put it elsewhere.` : null;
 }

@@ -5,6 +5,7 @@ import { bearingOffFace, type Face, faceAt } from '../../light/face';
 import { dimAt, isLamp, type Lamp, playedCues } from '../../plan/cues';
 import { anchorOf, carrierOf } from '../../plan/edits/anchorOf';
 import { entourageOf } from '../../plan/edits/entourage';
+import { named } from '../../plan/named';
 import { played } from '../../plan/played';
 import type { Spot } from '../../plan/schema/numbers';
 import type { Plan } from '../../plan/schema/plan';
@@ -63,10 +64,10 @@ function askedOf(
   if (!performer || !face) return 'There is nobody on a mark to light at this moment.';
   // A lamp whose cues play has its level from them.
   const setsDim = mayDim && playedCues(plan, lamp).length === 0;
-  if (!setsDim && dimAt(lamp, plan, seconds) === 0) return `${lamp.label} is off at this moment.`;
+  if (!setsDim && dimAt(lamp, plan, seconds) === 0) return `${named(lamp.label)} is off at this moment.`;
   const foot = anchorOf(plan, lampId);
   const shining = lampsAt(plan, seconds).find(({ itemId }) => itemId === lampId);
-  if (!foot || !shining) return `${lamp.label} has no place of its own.`;
+  if (!foot || !shining) return `${named(lamp.label)} has no place of its own.`;
   const [x, y, z] = shining.position;
   return {
     lamp,

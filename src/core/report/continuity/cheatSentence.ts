@@ -1,6 +1,7 @@
 import type { CheatedLine, CheatFinding } from '../../continuity/cheats';
 import type { LitFrom } from '../../light/face';
 import { itemOf } from '../../plan/items';
+import { named } from '../../plan/named';
 import type { Plan } from '../../plan/schema/plan';
 import { formatDegrees } from '../../units/angles';
 import { formatLength, type LengthSystem } from '../../units/lengths';
@@ -70,7 +71,7 @@ function behindWords(plan: Plan, { behind, shows, performerId }: CheatFinding): 
   if (!shows.master) return [`${name} comes into sight`];
   if (!behind) return [];
   const labels = (ids: readonly string[]): string =>
-    listed(ids.slice(0, MOST_NAMED).map((id) => itemOf(plan, id)?.record.label ?? id));
+    listed(ids.slice(0, MOST_NAMED).map((id) => named(itemOf(plan, id)?.record.label ?? id)));
   const { goesOut, comesIn } = behind;
   const verb = (ids: readonly string[], one: string, several: string): string =>
     ids.length === 1 ? one : several;

@@ -1,13 +1,15 @@
 import type { KeySideFinding } from '../../continuity/keySide';
 import type { KeyReading } from '../../continuity/keySideReading';
 import type { KeyTurn } from '../../continuity/keySideTurn';
+import { named } from '../../plan/named';
 import type { Plan } from '../../plan/schema/plan';
 import { formatDegrees } from '../../units/angles';
 import { formatSeconds } from '../../units/seconds';
 import { lettersOf, nameOf } from './names';
 
-/** A piece of gear by its label; its id where the plan does not have it. */
-const gearName = (plan: Plan, id: string): string => plan.gear.find((gear) => gear.id === id)?.label ?? id;
+/** A piece of gear by its name; its id where the plan does not have it. */
+const gearName = (plan: Plan, id: string): string =>
+  named(plan.gear.find((gear) => gear.id === id)?.label ?? id);
 
 const sizeOf = (degrees: number): string => formatDegrees(Math.abs(degrees), 0);
 

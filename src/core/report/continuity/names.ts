@@ -1,4 +1,5 @@
 import type { ContinuityBase } from '../../continuity/types';
+import { named } from '../../plan/named';
 import type { Plan } from '../../plan/schema/plan';
 import { setupLetter } from '../../plan/setupLetter';
 import { listed } from '../listed';
@@ -9,9 +10,9 @@ export function letterOf(plan: Plan, setupId: string | null): string {
   return place < 0 ? (setupId ?? '') : setupLetter(place);
 }
 
-/** A performer's name; their id where the plan does not have them. */
+/** A performer's name as it stands in a sentence; their id where the plan does not have them. */
 export const nameOf = (plan: Plan, performerId: string): string =>
-  plan.cast.find(({ id }) => id === performerId)?.label ?? performerId;
+  named(plan.cast.find(({ id }) => id === performerId)?.label ?? performerId);
 
 /** `Nuno`, `Nuno and Vera`, `Nuno, Vera and Rui`; with `or` between the last two where that is said. */
 export const namesOf = (plan: Plan, performerIds: readonly string[], between = 'and'): string =>

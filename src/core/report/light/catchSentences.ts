@@ -1,7 +1,7 @@
 import type { CatchLight } from '../../light/catchLight';
 import { formatSeconds } from '../../units/seconds';
 import { formatShare } from '../../units/shares';
-import { againstWords, itemName, type LightStory, told } from './lightWords';
+import { againstWords, type LightStory, namedItem, told } from './lightWords';
 import type { LightSentence } from './types';
 
 /** Which eyes catch the item that is brightest in one of them. */
@@ -14,7 +14,7 @@ function textOf({ plan, light }: LightStory, seconds: number, lights: readonly C
   const [first] = lights;
   const when = light.levels.length > 1 ? ` at ${formatSeconds(seconds)}` : '';
   const size = `${formatShare(first.sizeShareOfIris)} of the iris`;
-  return `${eyesWords(lights)} ${itemName(plan, first.itemId)}, at ${first.clock} o’clock${when}: ${size}, ${againstWords(first.stops, 'grey')}.`;
+  return `${eyesWords(lights)} ${namedItem(plan, first.itemId)}, at ${first.clock} o’clock${when}: ${size}, ${againstWords(first.stops, 'grey')}.`;
 }
 
 /** What is mirrored in the eyes of everybody whose eyes a setup sees: where it is brightest, or that nothing is. */

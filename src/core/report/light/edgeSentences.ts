@@ -1,7 +1,7 @@
 import type { EdgeLight } from '../../light/edgeLight';
 import { formatSeconds } from '../../units/seconds';
 import { formatStopSetting } from '../../units/stops';
-import { againstWords, itemName, type LightStory, told } from './lightWords';
+import { againstWords, type LightStory, namedItem, told } from './lightWords';
 import type { LightSentence } from './types';
 
 const SIDES: Readonly<Record<EdgeLight['side'], string>> = {
@@ -18,7 +18,7 @@ function textOf({ plan, setup, light }: LightStory, edge: LightStory['light']['e
   const where = `${SIDES[side]}${onTop && side !== 'top' ? ' and over the hair' : ''}`;
   const key = stopsOverKey === null ? '' : `, ${againstWords(stopsOverKey, 'the key')}`;
   const stop = againstWords(stops ?? 0, formatStopSetting(setup.stop));
-  return `lit from behind ${where} by ${itemName(plan, itemId ?? '')}${when}: ${stop}${key}.`;
+  return `lit from behind ${where} by ${namedItem(plan, itemId ?? '')}${when}: ${stop}${key}.`;
 }
 
 /** Which edge of everybody in frame is lit from behind where that is strongest, or that none is. */

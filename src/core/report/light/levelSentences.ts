@@ -2,7 +2,7 @@ import { formatLight } from '../../units/illuminance';
 import { formatSeconds } from '../../units/seconds';
 import { formatStopCount, formatStopSetting } from '../../units/stops';
 import type { FaceNow } from './lightNow';
-import { againstWords, itemName, type LightStory, ratioWords, told } from './lightWords';
+import { againstWords, type LightStory, namedItem, ratioWords, told } from './lightWords';
 import type { LightSentence } from './types';
 
 /** A key that changes by less over a span is steady. Source: common practice, no source */
@@ -32,7 +32,7 @@ const momentsOf = ({ light }: LightStory, performerId: string): readonly FaceMom
 
 /** The lamp or cloth, and the lamp that feeds it. */
 function sourceWords({ plan }: LightStory, { itemId, fedBy }: NonNullable<FaceNow['back']>): string {
-  return fedBy === null ? itemName(plan, itemId) : `${itemName(plan, itemId)} by ${itemName(plan, fedBy)}`;
+  return fedBy === null ? namedItem(plan, itemId) : `${namedItem(plan, itemId)} by ${namedItem(plan, fedBy)}`;
 }
 
 /** The fill and the ratio; where not even the sky gives any there is none to say. */

@@ -5,6 +5,7 @@ import { headClassOf } from '../../form/gear/references';
 import { lampsAt } from '../../form/lamps';
 import { type SetupFlicker, setupFlicker } from '../../light/mains';
 import { flickerOf, isLamp } from '../../plan/cues';
+import { named } from '../../plan/named';
 import type { Plan } from '../../plan/schema/plan';
 import type { Setup } from '../../plan/schema/setup';
 import { solidOf } from '../../sight/closed';
@@ -28,7 +29,7 @@ const aimNotices = (plan: Plan): readonly Notice[] =>
     return [
       {
         where: `Head ${gear.label}`,
-        sentence: `${gear.label} is aimed at itself: found an aim ${formatLength(metres, 'm')} from its housing, expected ${formatLength(NEAREST_AIM_METRES, 'm')} or more. Aim it at what it is to light.`,
+        sentence: `${named(gear.label)} is aimed at itself: found an aim ${formatLength(metres, 'm')} from its housing, expected ${formatLength(NEAREST_AIM_METRES, 'm')} or more. Aim it at what it is to light.`,
       },
     ];
   });
@@ -51,7 +52,7 @@ function insideNotices(plan: Plan): readonly Notice[] {
     return [
       {
         where: `Lamp ${label}`,
-        sentence: `${label} shines inside ${piece.label}: found all of its light in there, expected it in the open. Move one of them.`,
+        sentence: `${named(label)} shines inside ${named(piece.label)}: found all of its light in there, expected it in the open. Move one of them.`,
       },
     ];
   });
@@ -90,7 +91,7 @@ const cueNotices = (plan: Plan): readonly Notice[] =>
     return [
       {
         where: `Lamp ${gear.label}`,
-        sentence: `${gear.label} has no flicker: found ${found}, expected a pattern to flicker by. ${
+        sentence: `${named(gear.label)} has no flicker: found ${found}, expected a pattern to flicker by. ${
           gear.kind === 'practical' ? 'Give it one, or take' : 'Only a practical has one: take'
         } ${count === 1 ? 'the cue' : 'them'} out.`,
       },

@@ -1,3 +1,4 @@
+import { named } from '../../plan/named';
 import type { Plan } from '../../plan/schema/plan';
 import type { Setup } from '../../plan/schema/setup';
 import type { LightUnit } from '../../units/illuminance';
@@ -33,9 +34,12 @@ export const told = (sentence: Told): LightSentence => ({
 export const itemName = ({ gear, pieces }: Plan, itemId: string): string =>
   gear.find(({ id }) => id === itemId)?.label ?? pieces.find(({ id }) => id === itemId)?.label ?? itemId;
 
+/** The same as it stands within a sentence. */
+export const namedItem = (plan: Plan, itemId: string): string => named(itemName(plan, itemId));
+
 /** `Head 1`, `Head 1 and Head 2`, `Head 1 and 3 more`. */
 export function someNames(plan: Plan, itemIds: readonly string[]): string {
-  const [first = '', second] = itemIds.map((id) => itemName(plan, id));
+  const [first = '', second] = itemIds.map((id) => namedItem(plan, id));
   if (itemIds.length < 2) return first;
   return `${first} and ${itemIds.length === 2 ? second : `${itemIds.length - 1} more`}`;
 }

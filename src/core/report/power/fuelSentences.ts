@@ -1,3 +1,4 @@
+import { named } from '../../plan/named';
 import type { Power } from '../../power/powerOf';
 import { hourWords, litreWords, wattWords } from './powerWords';
 import type { PowerSentence } from './types';
@@ -18,7 +19,7 @@ export function fuelSentences({ sources, hours: { hours } }: Power): readonly Po
           about: 'fuel',
           standing: 'said',
           itemIds: [source.id],
-          sentence: `${source.label} gives ${wattWords(litWatts)} and burns ${litreWords(fuel.litresPerHour)} of ${fuel.fuel} an hour, ${litreWords(fuel.litres)} in ${hourWords(hours)}. ${times}${bring}.`,
+          sentence: `${named(source.label)} gives ${wattWords(litWatts)} and burns ${litreWords(fuel.litresPerHour)} of ${fuel.fuel} an hour, ${litreWords(fuel.litres)} in ${hourWords(hours)}. ${times}${bring}.`,
         },
       ];
     }
@@ -29,7 +30,7 @@ export function fuelSentences({ sources, hours: { hours } }: Power): readonly Po
         about: 'battery',
         standing: lasts ? 'holds' : 'breaks',
         itemIds: [source.id],
-        sentence: `${source.label} gives ${wattWords(litWatts)} for ${hourWords(batteryHours)}, ${lasts ? 'as long as it has to' : `and everything is on for ${hourWords(hours)}: bring another, or change it before then`}.`,
+        sentence: `${named(source.label)} gives ${wattWords(litWatts)} for ${hourWords(batteryHours)}, ${lasts ? 'as long as it has to' : `and everything is on for ${hourWords(hours)}: bring another, or change it before then`}.`,
       },
     ];
   });

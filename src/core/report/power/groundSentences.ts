@@ -1,8 +1,9 @@
+import { named } from '../../plan/named';
 import type { Plan } from '../../plan/schema/plan';
 import { standsWet } from '../../power/places';
 import type { Power } from '../../power/powerOf';
 import { formatLength } from '../../units/lengths';
-import { nameIn, namesIn } from './powerWords';
+import { namedIn, namesIn } from './powerWords';
 import type { CableReport, PowerSentence } from './types';
 
 /** Shorter than this a cable only touches wet ground, metres. */
@@ -62,14 +63,14 @@ export function groundSentences(
         about: 'ground',
         standing: 'said',
         itemIds: [id, ...walkedBy],
-        sentence: `${listedNames(plan, walkedBy)} over ${label}. Cover it and tape it down, or lay it round.`,
+        sentence: `${listedNames(plan, walkedBy)} over ${named(label)}. Cover it and tape it down, or lay it round.`,
       }),
     ),
   ];
 }
 
 const listedNames = (plan: Plan, ids: readonly string[]): string =>
-  ids.length === 1 ? `${nameIn(plan, ids[0])} walks` : `${namesIn(plan, ids)} walk`;
+  ids.length === 1 ? `${namedIn(plan, ids[0])} walks` : `${namesIn(plan, ids)} walk`;
 
 /** What is always said where anything is plugged in. Source: [ground-fault], [generator-refuel] */
 export function cautionSentences({ network, sources }: Power): readonly PowerSentence[] {

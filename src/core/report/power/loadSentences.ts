@@ -1,9 +1,10 @@
+import { named } from '../../plan/named';
 import type { Plan } from '../../plan/schema/plan';
 import type { Power, SourceState } from '../../power/powerOf';
 import { CONTINUOUS_SHARE, DROP_SHARE, WHOLE_DROP_SHARE } from '../../power/ratings';
 import { formatShare } from '../../units/shares';
 import { listed } from '../listed';
-import { ampWords, nameIn, namesIn, voltAmpereWords, voltWords, wattWords, wireWords } from './powerWords';
+import { ampWords, namedIn, namesIn, voltAmpereWords, voltWords, wattWords, wireWords } from './powerWords';
 import type { PowerSentence } from './types';
 
 /** Legs of a source that differ by more than this of the stronger are told. Source: common practice, no source */
@@ -24,7 +25,7 @@ export function inletSentences({ network, flow }: Power): readonly PowerSentence
         about: 'breaker',
         standing: 'breaks',
         itemIds: [distro.id],
-        sentence: `${distro.label} takes ${ampWords(amps)} through an inlet for ${ampWords(distro.inputAmps)}, good for ${ampWords(distro.inputAmps * CONTINUOUS_SHARE)} for three hours and more. Move a load to another supply.`,
+        sentence: `${named(distro.label)} takes ${ampWords(amps)} through an inlet for ${ampWords(distro.inputAmps)}, good for ${ampWords(distro.inputAmps * CONTINUOUS_SHARE)} for three hours and more. Move a load to another supply.`,
       },
     ];
   });
@@ -34,7 +35,7 @@ export function inletSentences({ network, flow }: Power): readonly PowerSentence
 export function breakerSentences(plan: Plan, { circuits }: Power): readonly PowerSentence[] {
   return circuits.flatMap((circuit): PowerSentence[] => {
     const amps = Math.max(...circuit.legAmps);
-    const name = `Circuit ${circuit.number} of ${nameIn(plan, circuit.ownerId)}`;
+    const name = `Circuit ${circuit.number} of ${namedIn(plan, circuit.ownerId)}`;
     const common = {
       about: 'breaker',
       itemIds: [circuit.ownerId, ...circuit.loadIds],
@@ -70,19 +71,19 @@ function sourceSentence(state: SourceState): PowerSentence[] {
     found.push({
       ...common,
       standing: 'said',
-      sentence: `${source.label} is said to give ${wattWords(source.continuousWatts)} for long and only ${wattWords(source.peakWatts)} for moments. Look at its plate.`,
+      sentence: `${named(source.label)} is said to give ${wattWords(source.continuousWatts)} for long and only ${wattWords(source.peakWatts)} for moments. Look at its plate.`,
     });
   if (share > 1 + SLACK)
     found.push({
       ...common,
       standing: 'breaks',
-      sentence: `${source.label} is asked for ${voltAmpereWords(voltAmperes)} and gives ${wattWords(source.continuousWatts)} for long${voltAmperes > source.peakWatts ? `, ${wattWords(source.peakWatts)} for moments: it cuts out` : ''}. Move something to another supply.`,
+      sentence: `${named(source.label)} is asked for ${voltAmpereWords(voltAmperes)} and gives ${wattWords(source.continuousWatts)} for long${voltAmperes > source.peakWatts ? `, ${wattWords(source.peakWatts)} for moments: it cuts out` : ''}. Move something to another supply.`,
     });
   else if (startShare > 1 + SLACK)
     found.push({
       ...common,
       standing: 'breaks',
-      sentence: `${source.label} is asked for ${wattWords(startWatts)} when its hardest load starts last, and gives ${wattWords(source.peakWatts)} for moments. Start that one first.`,
+      sentence: `${named(source.label)} is asked for ${wattWords(startWatts)} when its hardest load starts last, and gives ${wattWords(source.peakWatts)} for moments. Start that one first.`,
     });
   const [weakest, strongest] = [Math.min(...state.legAmps), Math.max(...state.legAmps)];
   if (state.legAmps.length > 1 && strongest > 1 && weakest < strongest * (1 - UNEVEN_LEGS))
@@ -90,7 +91,7 @@ function sourceSentence(state: SourceState): PowerSentence[] {
       about: 'balance',
       itemIds: [source.id],
       standing: 'said',
-      sentence: `The legs of ${source.label} carry ${listed(state.legAmps.map(ampWords))}. Move a load from the strong leg to the weak one.`,
+      sentence: `The legs of ${named(source.label)} carry ${listed(state.legAmps.map(ampWords))}. Move a load from the strong leg to the weak one.`,
     });
   return found;
 }
@@ -109,7 +110,7 @@ export function sourceSentences({ sources }: Power): readonly PowerSentence[] {
       about: 'balance',
       standing: 'said',
       itemIds: [most.source.id, least.source.id],
-      sentence: `${most.source.label} runs at ${formatShare(most.share ?? 0)} of what it gives for long, ${least.source.label} at ${formatShare(least.share ?? 0)}. Move a load from one to the other.`,
+      sentence: `${named(most.source.label)} runs at ${formatShare(most.share ?? 0)} of what it gives for long, ${named(least.source.label)} at ${formatShare(least.share ?? 0)}. Move a load from one to the other.`,
     },
   ];
 }
@@ -146,7 +147,7 @@ export function cordSentences({ cords, flow, circuits, network }: Power): readon
         {
           ...common,
           standing: 'breaks',
-          sentence: `${cord.label} carries ${ampWords(carried.amps)}; ${wireWords(cord.wire)} may carry ${ampWords(cord.amps)}${coiled}. ${cord.coiledShare > 0 ? 'Unwind all of it, or take' : 'Take'} a thicker one.`,
+          sentence: `${named(cord.label)} carries ${ampWords(carried.amps)}; ${wireWords(cord.wire)} may carry ${ampWords(cord.amps)}${coiled}. ${cord.coiledShare > 0 ? 'Unwind all of it, or take' : 'Take'} a thicker one.`,
         },
       ];
     const breaker = circuits.find(
@@ -157,7 +158,7 @@ export function cordSentences({ cords, flow, circuits, network }: Power): readon
       {
         ...common,
         standing: 'said',
-        sentence: `${cord.label} of ${wireWords(cord.wire)} may carry ${ampWords(cord.amps)}${coiled}, and its breaker trips at ${ampWords(breaker.ratedAmps)} only: nothing guards it against more load.`,
+        sentence: `${named(cord.label)} of ${wireWords(cord.wire)} may carry ${ampWords(cord.amps)}${coiled}, and its breaker trips at ${ampWords(breaker.ratedAmps)} only: nothing guards it against more load.`,
       },
     ];
   });
@@ -167,7 +168,7 @@ export function cordSentences({ cords, flow, circuits, network }: Power): readon
 export function dropSentences(plan: Plan, { flow, network }: Power): readonly PowerSentence[] {
   const low = [...flow.loads.values()].filter(({ dropShare }) => dropShare > DROP_SHARE + SLACK);
   return low.map(({ loadId, volts, dropShare, sourceId }): PowerSentence => {
-    const name = nameIn(plan, loadId);
+    const name = namedIn(plan, loadId);
     const common = { about: 'drop', itemIds: [loadId] } as const;
     if (flow.collapsed.includes(loadId))
       return {
@@ -210,7 +211,7 @@ export function stopSentences(plan: Plan, { sources, network }: Power): readonly
         about: 'stop',
         standing: 'said',
         itemIds: [source.id, ...stop.goesDark],
-        sentence: `If ${source.label} stops, ${dark} ${stop.goesDark.length === 1 ? 'goes' : 'go'} dark. ${then}`,
+        sentence: `If ${named(source.label)} stops, ${dark} ${stop.goesDark.length === 1 ? 'goes' : 'go'} dark. ${then}`,
       },
     ];
   });

@@ -1,6 +1,6 @@
 import type { Plan } from '../../plan/schema/plan';
 import type { NetworkFault } from '../../power/types';
-import { nameIn, namesIn } from './powerWords';
+import { namedIn, namesIn } from './powerWords';
 import type { PowerSentence } from './types';
 
 type Told = Pick<PowerSentence, 'standing' | 'itemIds' | 'sentence'>;
@@ -50,7 +50,7 @@ function toldOf(plan: Plan, fault: NetworkFault): Told {
     case 'open end':
       return said(
         [fault.cableId],
-        `One end of ${nameIn(plan, fault.cableId)} lies free; the other is plugged into ${nameIn(plan, fault.itemId)}.`,
+        `One end of ${namedIn(plan, fault.cableId)} lies free; the other is plugged into ${namedIn(plan, fault.itemId)}.`,
       );
     case 'loose': {
       const one = fault.cableIds.length === 1;
@@ -62,22 +62,22 @@ function toldOf(plan: Plan, fault: NetworkFault): Told {
     case 'takes no plug':
       return breaks(
         [fault.cableId, fault.itemId],
-        `${nameIn(plan, fault.cableId)} is plugged into ${nameIn(plan, fault.itemId)}, which takes no plug.`,
+        `${namedIn(plan, fault.cableId)} is plugged into ${namedIn(plan, fault.itemId)}, which takes no plug.`,
       );
     case 'too few sockets':
       return breaks(
         [fault.itemId],
-        `${nameIn(plan, fault.itemId)} has ${fault.sockets} ${fault.sockets === 1 ? 'socket' : 'sockets'} for ${fault.cables} cables, or too few on the circuit that they name. Add a box, or move a cable.`,
+        `${namedIn(plan, fault.itemId)} has ${fault.sockets} ${fault.sockets === 1 ? 'socket' : 'sockets'} for ${fault.cables} cables, or too few on the circuit that they name. Add a box, or move a cable.`,
       );
     case 'no such circuit':
       return said(
         [fault.cableId, fault.itemId],
-        `${nameIn(plan, fault.cableId)} names circuit ${fault.circuit} of ${nameIn(plan, fault.itemId)}, which has fewer; it is counted on the one with most room.`,
+        `${namedIn(plan, fault.cableId)} names circuit ${fault.circuit} of ${namedIn(plan, fault.itemId)}, which has fewer; it is counted on the one with most room.`,
       );
     case 'passes on':
       return said(
         [fault.itemId, ...fault.cableIds],
-        `${namesIn(plan, fault.cableIds)} ${fault.cableIds.length === 1 ? 'comes' : 'come'} out of ${nameIn(plan, fault.itemId)}, which passes power on only where it has a socket for that. Look at its plate.`,
+        `${namesIn(plan, fault.cableIds)} ${fault.cableIds.length === 1 ? 'comes' : 'come'} out of ${namedIn(plan, fault.itemId)}, which passes power on only where it has a socket for that. Look at its plate.`,
       );
   }
 }

@@ -1,4 +1,5 @@
 import { awgAreaMm2 } from '../../kit/powerCords';
+import { named } from '../../plan/named';
 import type { Plan } from '../../plan/schema/plan';
 import type { Wire } from '../../plan/schema/power';
 import { duration } from '../../units/durations';
@@ -40,10 +41,13 @@ export const wireWords = (wire: Wire): string =>
 export const nameIn = ({ gear, cast }: Plan, id: string): string =>
   gear.find((each) => each.id === id)?.label ?? cast.find((each) => each.id === id)?.label ?? id;
 
+/** The same as it stands within a sentence. */
+export const namedIn = (plan: Plan, id: string): string => named(nameIn(plan, id));
+
 const MOST_NAMED = 4;
 
 /** `Head 1, Head 2 and Head 3`, `Head 1, Head 2, Head 3, Head 4 and 5 more`. */
 export function namesIn(plan: Plan, ids: readonly string[]): string {
-  const names = ids.slice(0, MOST_NAMED).map((id) => nameIn(plan, id));
+  const names = ids.slice(0, MOST_NAMED).map((id) => namedIn(plan, id));
   return listed(ids.length > MOST_NAMED ? [...names, `${ids.length - MOST_NAMED} more`] : names);
 }

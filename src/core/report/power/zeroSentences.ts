@@ -1,3 +1,4 @@
+import { named } from '../../plan/named';
 import type { Power } from '../../power/powerOf';
 import { NBSP } from '../../units/numbers';
 import type { PowerSentence } from './types';
@@ -10,5 +11,5 @@ export const zeroSentences = ({ network }: Power): readonly PowerSentence[] =>
       about: 'plugs',
       standing: 'said',
       itemIds: [id],
-      sentence: `${label} draws 0${NBSP}W as the plan has it, so nothing is reckoned for it. Say what its plate says.`,
+      sentence: `${named(label)} draws 0${NBSP}W as the plan has it, so nothing is reckoned for it. Say what its plate says.`,
     }));

@@ -5,7 +5,7 @@ import type { Plan } from '../../../core/plan/schema/plan';
 import type { Setup } from '../../../core/plan/schema/setup';
 import { givenWords } from '../../../core/report/light/givenWords';
 import type { FaceNow, GivenToFace } from '../../../core/report/light/lightNow';
-import { itemName } from '../../../core/report/light/lightWords';
+import { namedItem } from '../../../core/report/light/lightWords';
 import { formatLight, lightUnitOf } from '../../../core/units/illuminance';
 import type { LengthSystem } from '../../../core/units/lengths';
 import { formatSigned, NBSP } from '../../../core/units/numbers';
@@ -95,7 +95,7 @@ export function lightingText(
   if (!isLamp(gear)) {
     if (!face) return gear.kind === 'bounce' ? 'gives back' : 'lets through';
     if (!given || given.lux < LEAST_LUX) return `gives nothing to ${face.name}`;
-    const takes = given.fedBy === null ? '' : `takes ${itemName(plan, given.fedBy)}, `;
+    const takes = given.fedBy === null ? '' : `takes ${namedItem(plan, given.fedBy)}, `;
     return `${takes}gives ${formatLight(given.lux, lightUnitOf(lengths))}, ${givenWords(given, lengths)}`;
   }
   const own = headOf(plan.kit, gear.head);

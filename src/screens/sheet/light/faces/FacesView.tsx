@@ -1,6 +1,6 @@
 import type { Level } from '../../../../core/light/levels';
+import { itemOf } from '../../../../core/plan/items';
 import type { Plan } from '../../../../core/plan/schema/plan';
-import { nameOf } from '../../../../core/report/continuity/names';
 import type { FaceNow } from '../../../../core/report/light/lightNow';
 import { formatLight, lightUnitOf } from '../../../../core/units/illuminance';
 import { useSession } from '../../../../desk/hooks';
@@ -40,7 +40,7 @@ function FaceRows(props: {
       <tr className="who">
         <th scope="rowgroup" colSpan={4}>
           <button type="button" onClick={() => choosePerformer(face.performerId)}>
-            <b>{nameOf(plan, face.performerId)}</b>
+            <b>{itemOf(plan, face.performerId)?.record.label}</b>
             <span className="q">{keyFromText(face, hasSetup)}</span>
             <span className="big">{ratioText(face.ratio)}</span>
           </button>

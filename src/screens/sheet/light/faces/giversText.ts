@@ -3,7 +3,7 @@ import type { EdgeLight } from '../../../../core/light/edgeLight';
 import type { Plan } from '../../../../core/plan/schema/plan';
 import { shadowEdgeWords } from '../../../../core/report/light/givenWords';
 import type { FaceNow } from '../../../../core/report/light/lightNow';
-import { itemName } from '../../../../core/report/light/lightWords';
+import { itemName, namedItem } from '../../../../core/report/light/lightWords';
 import type { LengthSystem } from '../../../../core/units/lengths';
 import { formatSigned } from '../../../../core/units/numbers';
 import type { InstantLight } from '../../../../desk/workers/reportApi';
@@ -13,7 +13,7 @@ function givenName(
   { itemId, fedBy }: { readonly itemId: string; readonly fedBy: string | null },
 ): string {
   const name = itemName(plan, itemId);
-  return fedBy === null ? name : `${name}, fed by ${itemName(plan, fedBy)}`;
+  return fedBy === null ? name : `${name}, fed by ${namedItem(plan, fedBy)}`;
 }
 
 /** What is mirrored in the eyes; nothing is said of eyes that the setup does not see. */
@@ -21,7 +21,7 @@ function eyesText(plan: Plan, eyes: CatchLights | undefined): string | null {
   if (!eyes?.seesEyes) return null;
   const [first] = eyes.lights;
   return first
-    ? `Catch light: ${itemName(plan, first.itemId)}, at ${first.clock} o’clock.`
+    ? `Catch light: ${namedItem(plan, first.itemId)}, at ${first.clock} o’clock.`
     : 'No catch light.';
 }
 
@@ -32,7 +32,7 @@ function edgeText(plan: Plan, edges: readonly EdgeLight[]): string | null {
   if (first.itemId === null || first.side === 'none') return 'No edge is lit.';
   const side = first.side === 'both' ? 'Both edges' : first.side === 'top' ? 'Hair' : `Edge ${first.side}`;
   const over = first.stopsOverKey === null ? '' : `, ${formatSigned(first.stopsOverKey, 1)} against the key`;
-  return `${side}: ${itemName(plan, first.itemId)}${over}.`;
+  return `${side}: ${namedItem(plan, first.itemId)}${over}.`;
 }
 
 /** How soft the key is, by the edge of a shadow that it throws onto the face; null for a lamp in the face. */
