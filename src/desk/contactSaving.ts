@@ -8,7 +8,7 @@ import { type ContactOrder, contactSheetPicture, countOf, singlePictures } from 
 import { fileWord } from './fileWord';
 import { liveStore } from './liveStore';
 import { planStore } from './planStore';
-import { reasonOf } from './reasonOf';
+import { sentenceOf } from './reasonOf';
 import { toastStore } from './toastStore';
 
 /** What is being saved. */
@@ -118,8 +118,7 @@ export async function saveContactPictures(
   } catch (error) {
     if (error instanceof PartlySaved) say(error.message, { tone: 'warn', about: 'contact sheet' });
     else if (!isAbort(error)) {
-      const reason = reasonOf(error);
-      say(`The pictures were not saved: ${reason}`, { tone: 'warn', about: 'contact sheet' });
+      say(sentenceOf('The pictures were not saved', error), { tone: 'warn', about: 'contact sheet' });
     }
   } finally {
     stopping.abort();

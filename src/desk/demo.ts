@@ -1,6 +1,6 @@
 import { parsePlanText } from '../core/plan/parse';
 import type { Plan } from '../core/plan/schema/plan';
-import { reasonOf } from './reasonOf';
+import { sentenceOf } from './reasonOf';
 import { toastStore } from './toastStore';
 
 export const DEMO_FILE = 'loft-night.plan.json';
@@ -15,8 +15,9 @@ export async function fetchDemo(): Promise<Plan | null> {
     if (read.ok) return read.value;
     say(`The demonstration night cannot be read. ${read.faults[0]?.sentence ?? ''}`, { tone: 'warn' });
   } catch (error) {
-    const reason = reasonOf(error);
-    say(`The demonstration night did not come: ${reason}. Open a plan file to begin.`, { tone: 'warn' });
+    say(`${sentenceOf('The demonstration night did not come', error)} Open a plan file to begin.`, {
+      tone: 'warn',
+    });
   }
   return null;
 }

@@ -12,7 +12,7 @@ import { keepVersion } from './plans/keepVersion';
 import { newPlanFrom, OPENING, openKept, tellOpen } from './plans/opening';
 import { keepRecords } from './plans/same';
 import { findPlan } from './plans/writing';
-import { reasonOf } from './reasonOf';
+import { sentenceOf } from './reasonOf';
 import { toastStore } from './toastStore';
 
 const MIME = 'application/json';
@@ -97,7 +97,7 @@ export async function choosePlanFile(): Promise<void> {
     await openPlanFile(file, file.handle);
   } catch (error) {
     if (!isAbort(error)) {
-      toastStore.getState().say(`The file could not be opened: ${reasonOf(error)}`, { tone: 'warn' });
+      toastStore.getState().say(sentenceOf('The file could not be opened', error), { tone: 'warn' });
     }
   }
 }
@@ -125,7 +125,7 @@ async function telling(save: () => Promise<string>): Promise<void> {
   try {
     say(`Saved as ${await save()}.`);
   } catch (error) {
-    if (!isAbort(error)) say(`The plan was not saved: ${reasonOf(error)}`, { tone: 'warn' });
+    if (!isAbort(error)) say(sentenceOf('The plan was not saved', error), { tone: 'warn' });
   }
 }
 

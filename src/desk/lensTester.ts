@@ -4,7 +4,7 @@ import type { LensTrial } from '../core/report/lensTest';
 import { allLensTries, presentTry } from '../core/report/lensTries';
 import { latestWins } from './latestWins';
 import { lensTestStore } from './lensTestStore';
-import { reasonOf } from './reasonOf';
+import { sentenceOf } from './reasonOf';
 
 /** What a lens test is asked: every lens on a setup, over its whole move, or at one instant of the action's clock. */
 export interface LensQuestion {
@@ -62,7 +62,7 @@ export class LensTester {
     this.run(question, isLatest).catch((error: unknown) =>
       lensTestStore.setState({
         running: null,
-        trouble: `The lens test could not be made: ${reasonOf(error)}`,
+        trouble: sentenceOf('The lens test could not be made', error),
       }),
     ),
   );

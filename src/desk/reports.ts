@@ -6,7 +6,7 @@ import { continuityStore } from './continuityStore';
 import { latestWins } from './latestWins';
 import { livePlan, liveStore } from './liveStore';
 import { planStore } from './planStore';
-import { reasonOf } from './reasonOf';
+import { sentenceOf } from './reasonOf';
 import { reportStore } from './reportStore';
 import { ReportWorker } from './reportWorker';
 import { sessionStore } from './sessionStore';
@@ -24,7 +24,7 @@ const tellTrouble =
   (error: unknown): void => {
     // Ended so that it begins anew, which is no trouble.
     if (error instanceof WorkerEnded) return;
-    const sentence = `The report could not be made: ${reasonOf(error)}`;
+    const sentence = sentenceOf('The report could not be made', error);
     reportStore.setState(
       which === 'night' ? { reading: null, trouble: sentence } : { instantTrouble: sentence },
     );

@@ -1,4 +1,5 @@
 import { lazy, Suspense } from 'react';
+import { sentenceOf } from '../desk/reasonOf';
 import { viewStore } from '../desk/viewStore';
 import { PaneBoundary } from './parts/PaneBoundary';
 
@@ -7,8 +8,7 @@ const Stage = lazy(async () => {
   try {
     return { default: (await import('../scene/Stage')).Stage };
   } catch (error) {
-    const reason = error instanceof Error ? error.message : String(error);
-    viewStore.getState().setPictureRefused(`The pictures could not be loaded: ${reason}`);
+    viewStore.getState().setPictureRefused(sentenceOf('The pictures could not be loaded', error));
     return { default: () => null };
   }
 });

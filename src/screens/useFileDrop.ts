@@ -1,7 +1,7 @@
 import { useEffect } from 'react';
 import { openPlanFile } from '../desk/files';
 import { mergeStore } from '../desk/merge/mergeStore';
-import { reasonOf } from '../desk/reasonOf';
+import { sentenceOf } from '../desk/reasonOf';
 import { toastStore } from '../desk/toastStore';
 
 const holdsFiles = (event: DragEvent): boolean => event.dataTransfer?.types.includes('Files') ?? false;
@@ -57,9 +57,7 @@ function drop(event: DragEvent): void {
   event.preventDefault();
   if (!event.dataTransfer) return;
   takeIn(droppedFiles(event.dataTransfer.items)).catch((error: unknown) =>
-    toastStore
-      .getState()
-      .say(`What was dropped could not be taken in: ${reasonOf(error)}.`, { tone: 'warn' }),
+    toastStore.getState().say(sentenceOf('What was dropped could not be taken in', error), { tone: 'warn' }),
   );
 }
 

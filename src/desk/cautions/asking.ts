@@ -2,14 +2,14 @@ import type { Plan } from '../../core/plan/schema/plan';
 import { latestWins } from '../latestWins';
 import { livePlan, liveStore } from '../liveStore';
 import { planStore } from '../planStore';
-import { reasonOf } from '../reasonOf';
+import { sentenceOf } from '../reasonOf';
 import { reportStore } from '../reportStore';
 import { cautionsStore } from './cautionsStore';
 import { CautionsWorker } from './cautionsWorker';
 
 const failed = (error: unknown): void =>
   cautionsStore.setState({
-    trouble: `Cautions could not be looked for: ${reasonOf(error)}`,
+    trouble: sentenceOf('Cautions could not be looked for', error),
   });
 
 let worker: CautionsWorker | null = null;

@@ -5,7 +5,7 @@ import type { Plan } from '../../core/plan/schema/plan';
 import type { PowerReport } from '../../core/report/power/types';
 import type { SetupReport } from '../../core/report/types';
 import type { NightAnswer } from '../night/nightApi';
-import { reasonOf } from '../reasonOf';
+import { sentenceOf } from '../reasonOf';
 import { AskedWorker } from '../workers/askedWorker';
 import type { CautionInFull, CrewApi } from './crewApi';
 import { crewStore } from './crewStore';
@@ -82,7 +82,7 @@ export function startCrewReading(plan: Plan): void {
   readAll((ask) => own.about(plan, ask), plan, isOwn).catch((error: unknown) => {
     if (isOwn())
       crewReadingStore.setState({
-        trouble: `This browser could not work out the readings: ${reasonOf(error)}.`,
+        trouble: sentenceOf('This browser could not work out the readings', error),
         again: () => startCrewReading(plan),
       });
   });

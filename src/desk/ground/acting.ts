@@ -7,7 +7,7 @@ import { groundPng } from '../../exchange/groundPng';
 import { isAbort } from '../assets/isAbort';
 import { fileWord } from '../fileWord';
 import { planStore } from '../planStore';
-import { reasonOf } from '../reasonOf';
+import { sentenceOf } from '../reasonOf';
 import { sessionStore } from '../sessionStore';
 import { toastStore } from '../toastStore';
 import { groundStore } from './groundStore';
@@ -55,7 +55,7 @@ export async function saveGroundPicture(): Promise<void> {
     say(`Saved as ${handle?.name ?? fileName}.`);
   } catch (error) {
     if (!isAbort(error))
-      say(`The picture was not saved: ${reasonOf(error)}`, {
+      say(sentenceOf('The picture was not saved', error), {
         tone: 'warn',
       });
   }

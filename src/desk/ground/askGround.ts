@@ -4,7 +4,7 @@ import type { GroundAnswer, GroundQuestion } from '../../core/clearance/ground/t
 import type { UsefulAnswer, UsefulQuestion } from '../../core/clearance/useful/types';
 import type { Plan } from '../../core/plan/schema/plan';
 import { latestWins } from '../latestWins';
-import { reasonOf } from '../reasonOf';
+import { sentenceOf } from '../reasonOf';
 import type { GroundWork } from './groundApi';
 import { groundStore } from './groundStore';
 import { GroundWorker } from './groundWorker';
@@ -14,7 +14,7 @@ const STEPS = [1, 0.25] as const;
 /** The same where each square has to be lit. */
 const LIT_STEPS = [1, 0.5, 0.25] as const;
 
-const troubleOf = (error: unknown): string => `Clear ground could not be worked out: ${reasonOf(error)}`;
+const troubleOf = (error: unknown): string => sentenceOf('Clear ground could not be worked out', error);
 
 let worker: GroundWorker | null = null;
 /** Started by the first question: who never asks for the ground has none. */

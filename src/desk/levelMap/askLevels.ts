@@ -1,7 +1,7 @@
 import type { GridQuestion } from '../../core/light/levelGrid';
 import type { Plan } from '../../core/plan/schema/plan';
 import { latestWins } from '../latestWins';
-import { reasonOf } from '../reasonOf';
+import { sentenceOf } from '../reasonOf';
 import { levelMapStore, meteredHeight } from './levelMapStore';
 import { LevelMapWorker } from './levelMapWorker';
 
@@ -19,7 +19,7 @@ export interface Instant {
 
 function tellTrouble(error: unknown): undefined {
   levelMapStore.setState({
-    trouble: `The levels could not be worked out: ${reasonOf(error)}`,
+    trouble: sentenceOf('The levels could not be worked out', error),
   });
 }
 

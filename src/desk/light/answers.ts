@@ -3,7 +3,7 @@ import type { Refused } from '../../core/light/advice';
 import type { HighlightAdvice } from '../../core/light/aimForHighlight';
 import type { Plan } from '../../core/plan/schema/plan';
 import { latestWins } from '../latestWins';
-import { reasonOf } from '../reasonOf';
+import { sentenceOf } from '../reasonOf';
 import type { KeyWays, ReportApi } from '../workers/reportApi';
 import { askHighlightAtFeet, askKeyWays } from './asking';
 
@@ -29,7 +29,7 @@ function answering<Question, Answer>(ask: (question: Question) => Promise<Answer
         store.setState({
           question,
           answer: null,
-          trouble: `This could not be worked out: ${reasonOf(error)}`,
+          trouble: sentenceOf('This could not be worked out', error),
         }),
     ),
   );

@@ -7,7 +7,7 @@ import { latestWins } from '../latestWins';
 import { type LightAsked, type LightState, lightStore } from '../lightStore';
 import { livePlan, liveStore } from '../liveStore';
 import { planStore } from '../planStore';
-import { reasonOf } from '../reasonOf';
+import { sentenceOf } from '../reasonOf';
 import { reportStore } from '../reportStore';
 import { ReportWorker } from '../reportWorker';
 import { sessionStore } from '../sessionStore';
@@ -22,7 +22,7 @@ interface Instant {
 
 const tellTrouble = (error: unknown): void =>
   lightStore.setState({
-    trouble: `The light could not be worked out: ${reasonOf(error)}`,
+    trouble: sentenceOf('The light could not be worked out', error),
   });
 
 /** What is to be known now. */

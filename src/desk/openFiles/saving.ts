@@ -7,7 +7,7 @@ import { isAbort } from '../assets/isAbort';
 import { fileWord } from '../fileWord';
 import { liveStore } from '../liveStore';
 import { planStore } from '../planStore';
-import { reasonOf } from '../reasonOf';
+import { sentenceOf } from '../reasonOf';
 import { toastStore } from '../toastStore';
 import { AskedWorker } from '../workers/askedWorker';
 import { PlanLine } from '../workers/planLine';
@@ -89,7 +89,7 @@ export async function saveOpenFile({ what, act, ending, type }: OpenFile): Promi
     });
   } catch (error) {
     if (!isAbort(error))
-      say(`${fileName} was not saved: ${reasonOf(error)}`, { tone: 'warn', about: 'open files' });
+      say(sentenceOf(`${fileName} was not saved`, error), { tone: 'warn', about: 'open files' });
   } finally {
     own.abort();
     openFilesStore.setState({ making: null });

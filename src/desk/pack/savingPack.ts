@@ -7,7 +7,7 @@ import type { PackAsked } from '../../exchange/pdf/packInput';
 import { isAbort } from '../assets/isAbort';
 import { fileWord } from '../fileWord';
 import { liveStore } from '../liveStore';
-import { reasonOf } from '../reasonOf';
+import { sentenceOf } from '../reasonOf';
 import { pageAddress } from '../share/making';
 import { toastStore } from '../toastStore';
 import { AskedWorker } from '../workers/askedWorker';
@@ -130,7 +130,7 @@ async function save(which: PackKind, plan: Plan, asked: PackAsked): Promise<void
     });
   } catch (error) {
     if (!isAbort(error))
-      say(`The ${which} was not saved: ${reasonOf(error)}`, { tone: 'warn', about: 'pack' });
+      say(sentenceOf(`The ${which} was not saved`, error), { tone: 'warn', about: 'pack' });
   } finally {
     own.abort();
     stopping = null;

@@ -1,7 +1,7 @@
 import { createStore } from 'zustand/vanilla';
 import { parsePlan } from '../../core/plan/parse';
 import { planStore, sittingsLeft } from '../planStore';
-import { reasonOf } from '../reasonOf';
+import { sentenceOf } from '../reasonOf';
 import { readPictures, takePicture } from './pictures';
 import type { PlanRow } from './shelfTypes';
 import { findPlan, planRows } from './writing';
@@ -115,10 +115,9 @@ export async function refreshPlans(): Promise<void> {
     plansStore.setState({ cards: await listPlans(), trouble: null });
     await lookInto();
   } catch (error) {
-    const reason = reasonOf(error);
     plansStore.setState({
       cards: unkeptCards(new Set(), new Map()),
-      trouble: `The plans kept on this device cannot be listed: ${reason}`,
+      trouble: sentenceOf('The plans kept on this device cannot be listed', error),
     });
   }
 }

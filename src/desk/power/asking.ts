@@ -2,7 +2,7 @@ import type { Plan } from '../../core/plan/schema/plan';
 import { latestWins } from '../latestWins';
 import { livePlan, liveStore } from '../liveStore';
 import { planStore } from '../planStore';
-import { reasonOf } from '../reasonOf';
+import { sentenceOf } from '../reasonOf';
 import { AskedWorker } from '../workers/askedWorker';
 import { PlanLine } from '../workers/planLine';
 import { silenceOf } from '../workers/silence';
@@ -10,8 +10,7 @@ import type { ConnectAnswer, PowerApi } from './powerApi';
 import { powerStore } from './powerStore';
 
 function failed(error: unknown): void {
-  const why = reasonOf(error);
-  powerStore.setState({ connecting: false, trouble: `The power could not be worked out: ${why}` });
+  powerStore.setState({ connecting: false, trouble: sentenceOf('The power could not be worked out', error) });
 }
 
 const newWorker = (what: string): AskedWorker<PowerApi> =>

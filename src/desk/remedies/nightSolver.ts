@@ -1,6 +1,6 @@
 import type { SolveQuestion } from '../../core/clearance/solve/types';
 import type { Plan } from '../../core/plan/schema/plan';
-import { reasonOf } from '../reasonOf';
+import { sentenceOf } from '../reasonOf';
 import type { RemediesWorker } from './remediesWorker';
 import { NO_SEARCH, solveStore } from './solveStore';
 
@@ -27,7 +27,7 @@ export class NightSolver {
       solveStore.setState({ running: false, answer });
     } catch (error) {
       if (!isLatest()) return;
-      solveStore.setState({ running: false, trouble: `Nothing could be looked for: ${reasonOf(error)}` });
+      solveStore.setState({ running: false, trouble: sentenceOf('Nothing could be looked for', error) });
     }
   }
 

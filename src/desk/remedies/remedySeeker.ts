@@ -2,7 +2,7 @@ import type { Remedy, Tolerance } from '../../core/clearance/remedies/types';
 import type { Plan } from '../../core/plan/schema/plan';
 import type { SetupReport } from '../../core/report/types';
 import { latestWins } from '../latestWins';
-import { reasonOf } from '../reasonOf';
+import { sentenceOf } from '../reasonOf';
 import { type FindingKey, isAbout, keyOfFinding, remediesStore } from './remediesStore';
 import type { RemediesWorker } from './remediesWorker';
 
@@ -20,7 +20,7 @@ export class RemedySeeker {
       if (isLatest())
         remediesStore.setState({
           share: null,
-          trouble: `Nothing could be looked for: ${reasonOf(error)}`,
+          trouble: sentenceOf('Nothing could be looked for', error),
         });
     }),
   );

@@ -1,6 +1,6 @@
 import { fileSave } from 'browser-fs-access';
 import { isAbort } from '../assets/isAbort';
-import { reasonOf } from '../reasonOf';
+import { sentenceOf } from '../reasonOf';
 
 /** A text that becomes a file. */
 export interface TextFile {
@@ -23,6 +23,6 @@ export async function saveText({ text, type, what, fileName }: TextFile): Promis
     });
     return `Saved as ${handle?.name ?? fileName}.`;
   } catch (error) {
-    return isAbort(error) ? '' : `${what} was not saved: ${reasonOf(error)}`;
+    return isAbort(error) ? '' : sentenceOf(`${what} was not saved`, error);
   }
 }

@@ -2,7 +2,7 @@ import { fileSave } from 'browser-fs-access';
 import { QUIET_SQUARES } from '../../exchange/link/qrRuns';
 import { isAbort } from '../assets/isAbort';
 import { fileWord } from '../fileWord';
-import { reasonOf } from '../reasonOf';
+import { sentenceOf } from '../reasonOf';
 import { toastStore } from '../toastStore';
 import type { CodeOutline } from './shareApi';
 import type { MadeLink } from './shareStore';
@@ -20,7 +20,7 @@ export async function sendLink({ address, plan }: MadeLink): Promise<void> {
   try {
     await navigator.share({ title: plan.title, url: address });
   } catch (error) {
-    if (!isAbort(error)) warn(`The link was not sent: ${reasonOf(error)}`);
+    if (!isAbort(error)) warn(sentenceOf('The link was not sent', error));
   }
 }
 
@@ -58,6 +58,6 @@ export async function saveCode({ plan }: MadeLink, code: CodeOutline): Promise<v
     });
     toastStore.getState().say(`Saved as ${handle?.name ?? fileName}.`, { about: 'link' });
   } catch (error) {
-    if (!isAbort(error)) warn(`The code was not saved: ${reasonOf(error)}`);
+    if (!isAbort(error)) warn(sentenceOf('The code was not saved', error));
   }
 }

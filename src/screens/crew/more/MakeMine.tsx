@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { crewStore } from '../../../desk/crew/crewStore';
 import { openEditor } from '../../../desk/crew/ways';
-import { reasonOf } from '../../../desk/reasonOf';
+import { sentenceOf } from '../../../desk/reasonOf';
 
 /** Copies the open plan; says why not where it could not, null where it could. */
 async function copied(): Promise<string | null> {
@@ -12,7 +12,7 @@ async function copied(): Promise<string | null> {
     await script.makeMine(crewStore.getState().plan);
     return null;
   } catch (error) {
-    return `This browser does not keep plans: ${reasonOf(error)}. The sheet stays as it is.`;
+    return `${sentenceOf('This browser does not keep plans', error)} The sheet stays as it is.`;
   }
 }
 

@@ -1,5 +1,5 @@
 import { pictureStore, refusePictures, tryPicturesAgain } from '../../../desk/crew/pictures/pictureStore';
-import { reasonOf } from '../../../desk/reasonOf';
+import { sentenceOf } from '../../../desk/reasonOf';
 import type { CrewStage } from '../../../scene/crew/crewStage';
 import { offersWebGl } from '../../../scene/drive/offersWebGl';
 
@@ -56,7 +56,7 @@ async function openStage(): Promise<CrewStage | null> {
   try {
     return new scene.CrewStage(hearLost);
   } catch (error) {
-    return refused(`The pictures do not start here: ${reasonOf(error)}. ${REST_WORKS}`);
+    return refused(`${sentenceOf('The pictures do not start here', error)} ${REST_WORKS}`);
   }
 }
 
@@ -67,7 +67,7 @@ function refused(sentence: string): null {
 
 /** Why a picture was not drawn, as a sentence. */
 export const failureSentence = (error: unknown): string =>
-  `A picture could not be drawn: ${reasonOf(error)}. ${REST_WORKS}`;
+  `${sentenceOf('A picture could not be drawn', error)} ${REST_WORKS}`;
 
 function hearLost(): void {
   giveUp(LOST);

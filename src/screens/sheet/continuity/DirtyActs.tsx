@@ -8,6 +8,7 @@ import { NBSP } from '../../../core/units/numbers';
 import { formatShare } from '../../../core/units/shares';
 import { askDirty } from '../../../desk/blocking/dirtyAsking';
 import { useSession } from '../../../desk/hooks';
+import { sentenceOf } from '../../../desk/reasonOf';
 import { NumberField } from '../../parts/NumberField';
 import { type Proposal, ProposalActs } from './ProposalActs';
 import { wayOf } from './wayOf';
@@ -47,7 +48,7 @@ export function DirtyActs({ plan, finding }: { readonly plan: Plan; readonly fin
       const made = await askDirty(plan, finding.setupId, asked, { tell, signal: own.signal });
       return own.signal.aborted ? 'stopped' : made;
     } catch (error) {
-      setRefusal(`The search could not be made: ${error instanceof Error ? error.message : String(error)}`);
+      setRefusal(sentenceOf('The search could not be made', error));
       return 'stopped';
     } finally {
       if (running.current === own) setSearch(null);

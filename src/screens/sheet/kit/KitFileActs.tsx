@@ -1,6 +1,7 @@
 import type { OwnKit } from '../../../core/kit/ownKit';
 import { chooseKitFile, type KitFormat, type KitRead, saveKitFile } from '../../../desk/kit/kitFiles';
 import { ownKitStore, restoreOwnKit, takeIn } from '../../../desk/kit/ownKitStore';
+import { sentenceOf } from '../../../desk/reasonOf';
 import { Menu } from '../../parts/Menu';
 
 type Say = (sentence: string, undo?: () => void) => void;
@@ -23,8 +24,6 @@ export function takeInFrom({ name, kit }: KitRead, say: Say): void {
   else say(`${taken} of ${name} kept.`, () => restoreOwnKit(before));
 }
 
-const reasonOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));
-
 /** Brings bodies and lenses in from a file, and out into one. */
 export function KitFileActs(props: {
   readonly say: Say;
@@ -39,7 +38,7 @@ export function KitFileActs(props: {
       if (read.faults.length > 0) ask(read);
       else takeInFrom(read, say);
     } catch (error) {
-      say(`The file could not be read: ${reasonOf(error)}`);
+      say(sentenceOf('The file could not be read', error));
     }
   };
   const bringOut = async (format: KitFormat): Promise<void> => {
@@ -47,7 +46,7 @@ export function KitFileActs(props: {
       const name = await saveKitFile(ownKitStore.getState(), format);
       if (name !== null) say(`Saved as ${name}.`);
     } catch (error) {
-      say(`The kit was not saved: ${reasonOf(error)}`);
+      say(sentenceOf('The kit was not saved', error));
     }
   };
   return (

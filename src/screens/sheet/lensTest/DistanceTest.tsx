@@ -10,7 +10,7 @@ import { useLive, useSession } from '../../../desk/hooks';
 import { tryMoved } from '../../../desk/lensTest';
 import { proposalStore } from '../../../desk/lensTestProposal';
 import { liveStore } from '../../../desk/liveStore';
-import { reasonOf } from '../../../desk/reasonOf';
+import { sentenceOf } from '../../../desk/reasonOf';
 import { SelectField } from '../../parts/Field';
 import { LengthField } from '../../parts/LengthField';
 import { useReportOverSpan } from '../../report/useSetupReports';
@@ -40,7 +40,8 @@ function useMovedReport(plan: Plan, setup: Setup | null): Seen | null {
       (trial) => {
         if (trial) tell({ report: trial.report, trouble: null });
       },
-      (error: unknown) => tell({ report: null, trouble: reasonOf(error) }),
+      (error: unknown) =>
+        tell({ report: null, trouble: sentenceOf('What shows from there could not be read', error) }),
     );
     return () => waiting.abort();
   }, [plan, setup]);
@@ -52,7 +53,7 @@ function FromThere({ before, after }: { readonly before: SetupReport | null; rea
   if (after && after.trouble !== null)
     return (
       <p className="err" role="alert">
-        What shows from there could not be read: {after.trouble}
+        {after.trouble}
       </p>
     );
   return (

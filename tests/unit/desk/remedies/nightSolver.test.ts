@@ -89,7 +89,7 @@ test('a failure is said in a sentence', async () => {
   await settled();
   expect(state()).toMatchObject({
     running: false,
-    trouble: 'Nothing could be looked for: the worker did not start',
+    trouble: 'Nothing could be looked for: the worker did not start.',
   });
 });
 

@@ -103,7 +103,7 @@ test('is stopped and begun again; a failure is said in a sentence', async () => 
   expect(state()).toMatchObject({ share: 0, stopped: false });
   worker.asked[1]?.fail(new Error('the worker did not start'));
   await settled();
-  expect(state().trouble).toBe('Nothing could be looked for: the worker did not start');
+  expect(state().trouble).toBe('Nothing could be looked for: the worker did not start.');
   expect(state().share).toBeNull();
 });
 
