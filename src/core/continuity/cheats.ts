@@ -6,12 +6,14 @@ import { played } from '../plan/played';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
 import { hypot } from '../units/steadyMath';
+import { inOneGo } from '../units/steps';
 import { type Behind, backdropOf } from './backdrop';
 import { cameraWise } from './cameraWise';
 import { isInFrame, type Shot, shotsOf, signedDegrees } from './continuityShots';
 import { KeyLight, keyIn, showsFace } from './keySideReading';
 import { type LineReading, lineReadingAt, ON_THE_LINE_DEGREES, sideOf } from './lineSide';
 import { linesOf } from './linesWanted';
+import { stepsOver } from './stepsOver';
 import type { ContinuityBase } from './types';
 
 /** A line that a cheated performer belongs to, and whether the cheat takes the camera to its other side. */
@@ -161,10 +163,13 @@ function findingOf(plan: Plan, shot: Shot, performerId: string, light: KeyLight)
  * the key falls on, and what stands behind them. It is always *said*: whether what it leads to cuts together is for the
  * findings of the line and of the key side. A cheated mark that changes nothing within the span is not told.
  */
-export function cheatFindings(plan: Plan): readonly CheatFinding[] {
-  if (plan.setups.every(({ cheats }) => cheats === undefined)) return [];
+export const cheatFindings = (plan: Plan): readonly CheatFinding[] => inOneGo(cheatSteps(plan));
+
+/** The same, setup by setup: yields the done share, 0..1. */
+export function cheatSteps(plan: Plan): Generator<number, readonly CheatFinding[], void> {
   const light = new KeyLight(plan);
-  return shotsOf(plan).flatMap((shot) => {
+  const cheating = shotsOf(plan).filter(({ setup }) => setup.cheats !== undefined);
+  return stepsOver(cheating, (shot) => {
     const cheated = new Set((shot.setup.cheats ?? []).map(({ performer }) => performer));
     return plan.cast.flatMap(({ id }) => {
       const finding = cheated.has(id) ? findingOf(plan, shot, id, light) : null;

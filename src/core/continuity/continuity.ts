@@ -1,13 +1,14 @@
 import type { Plan } from '../plan/schema/plan';
-import { type CheatFinding, cheatFindings } from './cheats';
-import { type DirtySingleFinding, dirtyFindings } from './dirty';
-import { type EyelineFinding, eyelineFindings } from './eyelines';
-import { type HeadroomFinding, headroomFindings } from './headroom';
-import { type KeySideFinding, keySides } from './keySide';
-import { type LineFinding, lineFindings } from './line';
-import { neighbourFindings, type SizeChangeFinding, type ThirtyDegreesFinding } from './neighbours';
-import { type ScreenDirectionFinding, screenDirectionFindings } from './screenDirection';
-import { type MatchingSinglesFinding, matchingSingles } from './singles';
+import { type CheatFinding, cheatSteps } from './cheats';
+import { shotSteps } from './continuityShots';
+import { type DirtySingleFinding, dirtySteps } from './dirty';
+import { type EyelineFinding, eyelineSteps } from './eyelines';
+import { type HeadroomFinding, headroomSteps } from './headroom';
+import { type KeySideFinding, keySideSteps } from './keySide';
+import { type LineFinding, lineSteps } from './line';
+import { neighbourSteps, type SizeChangeFinding, type ThirtyDegreesFinding } from './neighbours';
+import { type ScreenDirectionFinding, screenDirectionSteps } from './screenDirection';
+import { type MatchingSinglesFinding, matchingSteps } from './singles';
 import type { Standing } from './types';
 
 /** Whatever is found of how setups cut together. */
@@ -29,17 +30,19 @@ export interface SetupContinuity {
   readonly findings: readonly ContinuityFinding[];
 }
 
+type Check = (plan: Plan) => Generator<number, readonly ContinuityFinding[], void>;
+
 /** Every check, in the order in which findings of one standing are told. */
-const CHECKS: readonly ((plan: Plan) => readonly ContinuityFinding[])[] = [
-  lineFindings,
-  screenDirectionFindings,
-  eyelineFindings,
-  neighbourFindings,
-  matchingSingles,
-  dirtyFindings,
-  headroomFindings,
-  keySides,
-  cheatFindings,
+const CHECKS: readonly Check[] = [
+  lineSteps,
+  screenDirectionSteps,
+  eyelineSteps,
+  neighbourSteps,
+  (plan) => matchingSteps(plan),
+  dirtySteps,
+  (plan) => headroomSteps(plan),
+  keySideSteps,
+  cheatSteps,
 ];
 
 const WORST_FIRST: readonly Standing[] = ['breaks', 'said', 'holds'];
@@ -50,17 +53,24 @@ export const worstFirst = <Finding extends { readonly standing: Standing }>(
 ): readonly Finding[] =>
   findings.toSorted((a, b) => WORST_FIRST.indexOf(a.standing) - WORST_FIRST.indexOf(b.standing));
 
-/** The same as `continuityOf`, check by check: yields the done share, 0..1, returns what was found. */
+/** How much of the work the look at all setups is, as it is told: an estimate. */
+const LOOKING = 0.4;
+
+/**
+ * The same as `continuityOf`, look by look and check by check, setup by setup in most of them: yields the done share, 0..1,
+ * returns what was found. Whoever takes the steps may stop at any of them.
+ */
 export function* continuitySteps(plan: Plan): Generator<number, readonly SetupContinuity[], void> {
-  const found: ContinuityFinding[] = [];
+  for (const share of shotSteps(plan)) yield share * LOOKING;
+  const bySetup = new Map<string, ContinuityFinding[]>(plan.setups.map(({ id }) => [id, []]));
   for (const [done, check] of CHECKS.entries()) {
-    yield done / CHECKS.length;
-    found.push(...check(plan));
+    const steps = check(plan);
+    let step = steps.next();
+    for (; !step.done; step = steps.next())
+      yield LOOKING + ((1 - LOOKING) * (done + step.value)) / CHECKS.length;
+    for (const finding of step.value) bySetup.get(finding.setupId)?.push(finding);
   }
-  return plan.setups.map(({ id }) => ({
-    setupId: id,
-    findings: worstFirst(found.filter(({ setupId }) => setupId === id)),
-  }));
+  return plan.setups.map(({ id }) => ({ setupId: id, findings: worstFirst(bySetup.get(id) ?? []) }));
 }
 
 /**

@@ -1,10 +1,13 @@
+import { landmarksAt } from '../form/figure/landmarks';
 import { type Whereabouts, whereabouts } from '../form/figure/whereabouts';
 import { cameraAt, spanOf } from '../optics/camera';
 import type { Camera } from '../optics/types';
 import { played } from '../plan/played';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
-import { type Framing, framingOf } from './framing';
+import { inOneGo } from '../units/steps';
+import { ByInstant } from './byInstant';
+import { type Framing, framingFrom } from './framing';
 
 /** Frames are counted like this: 24 a second. */
 const FRAMES_PER_SECOND = 24;
@@ -45,29 +48,48 @@ function looksIn(from: number, to: number): readonly number[] {
   return instants;
 }
 
-function shotOf(plan: Plan, setup: Setup, order: number): Shot {
+/** Where performers are, and where the landmarks of their bodies are, at the instants of all setups. */
+interface Cast {
+  readonly places: ByInstant<Whereabouts | null>;
+  readonly marks: ByInstant<ReturnType<typeof landmarksAt>>;
+}
+
+function* shotOf(plan: Plan, setup: Setup, order: number, cast: Cast): Generator<number, Shot, void> {
   const scene = played(plan, setup);
   const instants = looksIn(...spanOf(plan, setup));
   const seen = new Map<string, Seen[]>(scene.cast.map(({ id }) => [id, []]));
-  const cameras = instants.map((seconds) => {
+  const cameras: Camera[] = [];
+  for (const [k, seconds] of instants.entries()) {
+    yield k / instants.length;
     const camera = cameraAt(plan, setup, seconds);
     for (const performer of scene.cast) {
-      const place = whereabouts(performer, scene, seconds);
-      const framing = place ? framingOf(camera, scene, performer, seconds) : null;
+      const place = cast.places.at(performer, scene, seconds);
+      const marks = cast.marks.at(performer, scene, seconds);
+      const framing = place ? framingFrom(camera, performer, marks) : null;
       seen.get(performer.id)?.push({ place, framing });
     }
-    return camera;
-  });
+    cameras.push(camera);
+  }
   return { setup, order, scene, instants, cameras, seen };
 }
 
 const kept = new WeakMap<Plan, readonly Shot[]>();
 
 /** Every setup of a plan as continuity looks at it, in the plan's order; the same list when asked again. */
-export function shotsOf(plan: Plan): readonly Shot[] {
+export const shotsOf = (plan: Plan): readonly Shot[] => inOneGo(shotSteps(plan));
+
+/** The same, look by look: yields the done share, 0..1. */
+export function* shotSteps(plan: Plan): Generator<number, readonly Shot[], void> {
   const known = kept.get(plan);
   if (known) return known;
-  const shots = plan.setups.map((setup, order) => shotOf(plan, setup, order));
+  const cast: Cast = { places: new ByInstant(whereabouts), marks: new ByInstant(landmarksAt) };
+  const shots: Shot[] = [];
+  for (const [order, setup] of plan.setups.entries()) {
+    const steps = shotOf(plan, setup, order, cast);
+    let step = steps.next();
+    for (; !step.done; step = steps.next()) yield (order + step.value) / plan.setups.length;
+    shots.push(step.value);
+  }
   kept.set(plan, shots);
   return shots;
 }
@@ -80,10 +102,20 @@ export const isFramed = (shot: Shot, performerId: string, k: number): boolean =>
 export const isInFrame = (shot: Shot, performerId: string, k: number): boolean =>
   shot.seen.get(performerId)?.[k]?.framing?.inFrame ?? false;
 
-/** How a shot frames a performer at any instant of its span; null for nobody there, or behind the camera. */
-export function framingIn({ scene, setup }: Shot, performerId: string, seconds: number): Framing | null {
+/**
+ * How a shot frames a performer at any instant of its span; null for nobody there, or behind the camera.
+ * @param landmarks of whoever asks for many instants, that setups share
+ */
+export function framingIn(
+  { scene, setup }: Shot,
+  performerId: string,
+  seconds: number,
+  landmarks: ByInstant<ReturnType<typeof landmarksAt>>,
+): Framing | null {
   const performer = scene.cast.find(({ id }) => id === performerId);
-  return performer ? framingOf(cameraAt(scene, setup, seconds), scene, performer, seconds) : null;
+  if (!performer) return null;
+  const marks = landmarks.at(performer, scene, seconds);
+  return framingFrom(cameraAt(scene, setup, seconds), performer, marks);
 }
 
 /** The places among a shot's instants at which something holds. */

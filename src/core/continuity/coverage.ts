@@ -1,8 +1,11 @@
+import { landmarksAt } from '../form/figure/landmarks';
 import { walksOf } from '../form/figure/walks';
 import { spanOf } from '../optics/camera';
 import type { Beat, Performer } from '../plan/schema/cast';
 import type { Plan } from '../plan/schema/plan';
-import { firstFrameWhere, framingIn, isFramed, type Shot, shotsOf } from './continuityShots';
+import { inOneGo } from '../units/steps';
+import { ByInstant } from './byInstant';
+import { firstFrameWhere, framingIn, isFramed, type Shot, shotSteps } from './continuityShots';
 import { SHOT_SIZES, type ShotSize } from './framing';
 import { linesOf } from './linesWanted';
 
@@ -74,11 +77,13 @@ interface Holds {
   readonly sizes: readonly { readonly seconds: number; readonly size: ShotSize }[];
 }
 
-function holdsOf(shot: Shot, ids: readonly string[]): Holds {
+type Landmarks = ByInstant<ReturnType<typeof landmarksAt>>;
+
+function holdsOf(shot: Shot, ids: readonly string[], landmarks: Landmarks): Holds {
   const { instants } = shot;
   const framesAll = (k: number): boolean => ids.every((id) => isFramed(shot, id, k));
   const framesAllAt = (seconds: number): boolean =>
-    ids.every((id) => (framingIn(shot, id, seconds)?.size ?? null) !== null);
+    ids.every((id) => (framingIn(shot, id, seconds, landmarks)?.size ?? null) !== null);
   const spans: [number, number][] = [];
   const sizes: { seconds: number; size: ShotSize }[] = [];
   instants.forEach((seconds, k) => {
@@ -150,14 +155,18 @@ function pairsOf(plan: Plan, shots: readonly Shot[]): readonly (readonly [string
   const lines = linesOf(plan).map(({ pair }) => pair);
   const isKnown = (a: string, b: string): boolean =>
     lines.some((pair) => pair.includes(a) && pair.includes(b));
+  const meets = plan.cast.map(() => new Set<number>());
+  for (const shot of shots)
+    for (const k of shot.instants.keys()) {
+      const framed = [...plan.cast.keys()].filter((place) => isFramed(shot, plan.cast[place].id, k));
+      for (const one of framed) for (const other of framed) if (other > one) meets[one].add(other);
+    }
   const met = plan.cast.flatMap((one, place) =>
-    plan.cast.slice(place + 1).flatMap((other): (readonly [string, string])[] => {
-      if (isKnown(one.id, other.id)) return [];
-      const meet = shots.some((shot) =>
-        shot.instants.some((_, k) => isFramed(shot, one.id, k) && isFramed(shot, other.id, k)),
-      );
-      return meet ? [[one.id, other.id]] : [];
-    }),
+    plan.cast
+      .slice(place + 1)
+      .flatMap((other, k): (readonly [string, string])[] =>
+        meets[place].has(place + 1 + k) && !isKnown(one.id, other.id) ? [[one.id, other.id]] : [],
+      ),
   );
   return [...lines, ...met];
 }
@@ -170,12 +179,16 @@ function pairsOf(plan: Plan, shots: readonly Shot[]): readonly (readonly [string
  * happens where one of their marks is at the beat that it begins with, or where they walk a metre or more in it. Who
  * only goes on standing where they were is no hole, nor is a pair that is never seen together.
  */
-export function coverageOf(plan: Plan): Coverage {
-  const shots = shotsOf(plan);
+export const coverageOf = (plan: Plan): Coverage => inOneGo(coverageSteps(plan));
+
+/** The same, row by row: yields the done share, 0..1. */
+export function* coverageSteps(plan: Plan): Generator<number, Coverage, void> {
+  const shots = yield* shotSteps(plan);
+  const landmarks: Landmarks = new ByInstant(landmarksAt);
   const intervals = intervalsOf(plan.beats);
   const cast = plan.cast.filter(({ marks }) => marks.length > 0);
   const rowOf = (ids: readonly string[]): CoverageRow => {
-    const holds = shots.map((shot) => holdsOf(shot, ids)).filter(({ spans }) => spans.length > 0);
+    const holds = shots.map((shot) => holdsOf(shot, ids, landmarks)).filter(({ spans }) => spans.length > 0);
     const own = cast.filter(({ id }) => ids.includes(id));
     return {
       performerIds: ids,
@@ -188,12 +201,18 @@ export function coverageOf(plan: Plan): Coverage {
       ),
     };
   };
-  const singles = cast.map(({ id }) => rowOf([id]));
+  const pairs = pairsOf(plan, shots);
+  const rows: CoverageRow[] = [];
+  for (const ids of [...cast.map(({ id }) => [id]), ...pairs]) {
+    yield rows.length / (cast.length + pairs.length);
+    rows.push(rowOf(ids));
+  }
+  const singles = rows.slice(0, cast.length);
   const holes = intervals.flatMap(({ ...interval }, k) => {
     const performerIds = singles
       .filter(({ cells }) => cells[k].isInPlay && cells[k].share === 0)
       .flatMap((row) => row.performerIds);
     return performerIds.length > 0 ? [{ performerIds, ...interval }] : [];
   });
-  return { intervals, rows: [...singles, ...pairsOf(plan, shots).map(rowOf)], holes };
+  return { intervals, rows, holes };
 }

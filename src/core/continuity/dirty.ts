@@ -10,10 +10,12 @@ import type { Setup } from '../plan/schema/setup';
 import type { Look } from '../sight/look';
 import type { Outside } from '../sight/margin';
 import { boxOf } from '../sight/tally';
+import { inOneGo } from '../units/steps';
 import { isFramed, type Shot, shotsOf } from './continuityShots';
 import { beforeEyes, Eye, shareOf } from './dirtyLook';
 import { focusGlassOf } from './focusTrack';
-import { type InFrame, inFrameAt, inShot, isSingle, mainOf, nearerThan } from './pairs';
+import { type InFrame, inFrameAt, inShot, isSingle, mainIn, mainOf, nearerThan } from './pairs';
+import { stepsOver } from './stepsOver';
 import type { ContinuityBase, Standing } from './types';
 
 type FrameEdge = Outside['edge'];
@@ -193,7 +195,7 @@ function someOf(list: readonly number[], most: number): readonly number[] {
 function subjectOver(shot: Shot): { readonly id: string; readonly looks: readonly number[] } | null {
   const looks = new Map<string, number[]>();
   for (const k of shot.instants.keys()) {
-    const main = mainOf(inShot(shot, k));
+    const main = mainIn(shot, k);
     if (!main?.framing.held || !isSingle(main)) continue;
     const known = looks.get(main.performerId);
     if (known) known.push(k);
@@ -235,10 +237,10 @@ function standingOf({ near, eyesBehindId }: DirtyReading): Standing {
   return near.length > 0 ? 'said' : 'holds';
 }
 
-function singleIn(plan: Plan, setup: Setup, eye: Eye): DirtySingleFinding | null {
-  const shot = shotsOf(plan).find((each) => each.setup === setup);
-  const subject = shot && subjectOver(shot);
-  if (!shot || !subject || shot.scene.cast.length < 2) return null;
+function singleIn(plan: Plan, shot: Shot, eye: Eye): DirtySingleFinding | null {
+  const { setup } = shot;
+  const subject = subjectOver(shot);
+  if (!subject || shot.scene.cast.length < 2) return null;
   let last: { readonly look: number; readonly reading: DirtyReading } | null = null;
   let worst: DirtyReading | null = null;
   let least = 1;
@@ -270,11 +272,19 @@ function singleIn(plan: Plan, setup: Setup, eye: Eye): DirtySingleFinding | null
  * How dirty a setup's single is over its span, by the instant when most of the frame is taken; clean where nobody is in
  * the way. Null where the setup is about nobody of whom the head is all in frame, and where nobody else plays.
  */
-export const dirtySingle = (plan: Plan, setup: Setup): DirtySingleFinding | null =>
-  singleIn(plan, setup, new Eye(LONG_SIDE));
+export function dirtySingle(plan: Plan, setup: Setup): DirtySingleFinding | null {
+  const shot = shotsOf(plan).find((each) => each.setup === setup);
+  return shot ? singleIn(plan, shot, new Eye(LONG_SIDE)) : null;
+}
 
 /** How dirty every single of a plan is, in the plan's order. */
-export function dirtyFindings(plan: Plan): readonly DirtySingleFinding[] {
+export const dirtyFindings = (plan: Plan): readonly DirtySingleFinding[] => inOneGo(dirtySteps(plan));
+
+/** The same, setup by setup: yields the done share, 0..1. */
+export const dirtySteps = (plan: Plan): Generator<number, readonly DirtySingleFinding[], void> => {
   const eye = new Eye(LONG_SIDE);
-  return plan.setups.flatMap((setup) => singleIn(plan, setup, eye) ?? []);
-}
+  return stepsOver(shotsOf(plan), (shot) => {
+    const found = singleIn(plan, shot, eye);
+    return found ? [found] : [];
+  });
+};

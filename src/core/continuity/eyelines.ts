@@ -1,7 +1,9 @@
 import type { Plan } from '../plan/schema/plan';
+import { inOneGo } from '../units/steps';
 import { looksWhere, type Shot, shotsOf, spansWhere } from './continuityShots';
 import { type Eyeline, type EyelineWord, eyelineOf, eyesOfOthers, isFaceSeen } from './eyelineAt';
 import { type JudgedLine, linesOf } from './linesWanted';
+import { stepsOver } from './stepsOver';
 import type { ContinuityBase, Side } from './types';
 
 /**
@@ -112,11 +114,9 @@ function findingOf(face: FaceSeen, k: number, rest: Partial<EyelineFinding>): Ey
 }
 
 /** The looks at which a setup has one of a pair to itself: the face is seen and looks at the other, whose face is not. */
-function singleLooks(face: FaceSeen, otherId: string, faces: readonly FaceSeen[]): readonly number[] {
-  const other = faces.find(({ shot, performerId }) => shot === face.shot && performerId === otherId);
-  return face.places.filter(
-    (k) => eyelineAt(face, k).atId === otherId && !(other?.places.includes(k) ?? false),
-  );
+function singleLooks(face: FaceSeen, otherId: string, other: FaceSeen | undefined): readonly number[] {
+  const seen = new Set(other?.places);
+  return face.places.filter((k) => eyelineAt(face, k).atId === otherId && !seen.has(k));
 }
 
 interface Single {
@@ -166,10 +166,13 @@ function compared(later: Single, earlier: Single): EyelineFinding {
 
 /** Each single of a pair against an earlier one of the other, by the plan's order: the nearest in time, then in order. */
 function answersOf({ pair }: JudgedLine, faces: readonly FaceSeen[]): readonly EyelineFinding[] {
+  const facesOf = (id: string): readonly FaceSeen[] => faces.filter(({ performerId }) => performerId === id);
+  const byShot = new Map(
+    pair.map((id) => [id, new Map(facesOf(id).map((face) => [face.shot, face]))] as const),
+  );
   const singlesOf = (id: string, otherId: string): readonly Single[] =>
-    faces
-      .filter(({ performerId }) => performerId === id)
-      .map((face) => ({ face, looks: singleLooks(face, otherId, faces) }))
+    facesOf(id)
+      .map((face) => ({ face, looks: singleLooks(face, otherId, byShot.get(otherId)?.get(face.shot)) }))
       .filter(({ face, looks }) => looks.length > 0 && 2 * looks.length >= face.places.length);
   const [firsts, seconds] = [singlesOf(pair[0], pair[1]), singlesOf(pair[1], pair[0])];
   return [...firsts, ...seconds].flatMap((single): EyelineFinding[] => {
@@ -177,11 +180,12 @@ function answersOf({ pair }: JudgedLine, faces: readonly FaceSeen[]): readonly E
     const others = (single.face.performerId === pair[0] ? seconds : firsts).filter(
       ({ face }) => face.shot.order < order,
     );
-    let best: Single | null = null;
+    let best: { readonly other: Single; readonly apart: number } | null = null;
     for (const other of others) {
-      if (!best || nearestLooks(single, other).apart <= nearestLooks(single, best).apart + 0.13) best = other;
+      const { apart } = nearestLooks(single, other);
+      if (!best || apart <= best.apart + 0.13) best = { other, apart };
     }
-    return best ? [compared(single, best)] : [];
+    return best ? [compared(single, best.other)] : [];
   });
 }
 
@@ -195,8 +199,11 @@ function answersOf({ pair }: JudgedLine, faces: readonly FaceSeen[]): readonly E
  *
  * Source: [line-of-action]
  */
-export function eyelineFindings(plan: Plan): readonly EyelineFinding[] {
-  const faces = shotsOf(plan).flatMap(facesIn);
+export const eyelineFindings = (plan: Plan): readonly EyelineFinding[] => inOneGo(eyelineSteps(plan));
+
+/** The same, setup by setup and then line by line: yields the done share, 0..1. */
+export function* eyelineSteps(plan: Plan): Generator<number, readonly EyelineFinding[], void> {
+  const faces = yield* stepsOver(shotsOf(plan), facesIn);
   const alone = faces.map((face) => findingOf(face, tellingLook(face), {}));
   return [...alone, ...linesOf(plan).flatMap((line) => answersOf(line, faces))];
 }

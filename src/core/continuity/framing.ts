@@ -78,8 +78,19 @@ const isIn = ({ x, y }: Projected): boolean => x >= 0 && x <= 1 && y >= 0 && y <
  * How a camera frames a performer at an instant of the action's clock; null for nobody there, or anyone of whom a part
  * lies behind the camera.
  */
-export function framingOf(camera: Camera, plan: Plan, performer: Performer, seconds: number): Framing | null {
-  const marks = landmarksAt(performer, plan, seconds);
+export const framingOf = (
+  camera: Camera,
+  plan: Plan,
+  performer: Performer,
+  seconds: number,
+): Framing | null => framingFrom(camera, performer, landmarksAt(performer, plan, seconds));
+
+/** The same for whoever knows where the landmarks of the performer's body are then; null for nobody there. */
+export function framingFrom(
+  camera: Camera,
+  performer: Performer,
+  marks: ReturnType<typeof landmarksAt>,
+): Framing | null {
   if (!marks) return null;
   const places: Projected[] = [];
   for (const landmark of LANDMARKS) {

@@ -1,7 +1,9 @@
 import type { Plan } from '../plan/schema/plan';
+import { inOneGo } from '../units/steps';
 import { type Shot, shotsOf } from './continuityShots';
 import { SHOT_SIZES, type ShotSize } from './framing';
-import { facesOf, type InFrame, inShot, mainOf } from './pairs';
+import { facesOf, type InFrame, inShot, mainIn } from './pairs';
+import { stepsOver } from './stepsOver';
 import type { ContinuityBase } from './types';
 
 /** Room over a head that is not as it is usually left. */
@@ -36,23 +38,29 @@ function isAtFault({ framing }: InFrame, fault: Fault, mostHeadroom: number): bo
 }
 
 /** Whom a frame is composed for: its subject, else every face in it. */
-function composedFor(seen: readonly InFrame[]): readonly InFrame[] {
-  const main = mainOf(seen);
-  return main ? [main] : facesOf(seen);
+function composedFor(shot: Shot, k: number): readonly InFrame[] {
+  const main = mainIn(shot, k);
+  return main ? [main] : facesOf(inShot(shot, k));
 }
 
 /**
  * Where setups cut the crown of somebody they are about, in a frame wider than a close-up, or leave more room over the
  * head than is usual, for at least half of the time that they are about them. In full and long shots room is not asked for.
  */
-export function headroomFindings(plan: Plan, mostHeadroom = MOST_HEADROOM): readonly HeadroomFinding[] {
-  return shotsOf(plan).flatMap((shot) => headroomIn(shot, mostHeadroom));
-}
+export const headroomFindings = (plan: Plan, mostHeadroom = MOST_HEADROOM): readonly HeadroomFinding[] =>
+  inOneGo(headroomSteps(plan, mostHeadroom));
+
+/** The same, setup by setup: yields the done share, 0..1. */
+export const headroomSteps = (
+  plan: Plan,
+  mostHeadroom = MOST_HEADROOM,
+): Generator<number, readonly HeadroomFinding[], void> =>
+  stepsOver(shotsOf(plan), (shot) => headroomIn(shot, mostHeadroom));
 
 function headroomIn(shot: Shot, mostHeadroom: number): readonly HeadroomFinding[] {
   const looks = new Map<string, (readonly [atSeconds: number, seen: InFrame])[]>();
   for (const [k, atSeconds] of shot.instants.entries()) {
-    for (const each of composedFor(inShot(shot, k))) {
+    for (const each of composedFor(shot, k)) {
       const known = looks.get(each.performerId);
       if (known) known.push([atSeconds, each]);
       else looks.set(each.performerId, [[atSeconds, each]]);

@@ -1,8 +1,10 @@
 import { cameraAt } from '../optics/camera';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
+import { inOneGo } from '../units/steps';
 import { KeyLight, type KeyReading, keyIn, keyInstants, showsFace } from './keySideReading';
 import { type KeyTurn, keyTurn } from './keySideTurn';
+import { stepsOver } from './stepsOver';
 import type { ContinuityBase, Standing } from './types';
 
 /** The side of a performer's face that the key falls on in a setup, held against the setup that established it. */
@@ -41,14 +43,13 @@ interface Showing {
 }
 
 /** The setups that show a performer's face, in the plan's order, with the key at each instant at which it shows. */
-function showingsOf(light: KeyLight, performerId: string): readonly Showing[] {
-  return light.plan.setups.flatMap((setup): Showing[] => {
+const showingsOf = (light: KeyLight, performerId: string): Generator<number, readonly Showing[], void> =>
+  stepsOver(light.plan.setups, (setup) => {
     const readings = keyInstants(light.plan, setup)
       .filter((seconds) => showsFace(light, setup, performerId, seconds))
       .flatMap((seconds) => keyIn(light, setup, performerId, seconds) ?? []);
     return readings.length > 0 ? [{ setup, readings }] : [];
   });
-}
 
 /** The setup that a performer's key is held to: their line's own where it shows the face, else the first that does. */
 function establishing({ lines }: Plan, performerId: string, showings: readonly Showing[]): Setup | null {
@@ -118,13 +119,25 @@ function findingOf(
  * because somebody turns in the scene changes in every setup alike and breaks nothing; one that changes because the
  * scene was turned for a setup and the lamps were not does.
  */
-export function keySides(plan: Plan): readonly KeySideFinding[] {
+export const keySides = (plan: Plan): readonly KeySideFinding[] => inOneGo(keySideSteps(plan));
+
+/** The same, setup by setup of each performer: yields the done share, 0..1. */
+export function* keySideSteps(plan: Plan): Generator<number, readonly KeySideFinding[], void> {
   const light = new KeyLight(plan);
-  const findings = plan.cast.flatMap(({ id }) => {
-    const showings = showingsOf(light, id);
+  const findings: KeySideFinding[] = [];
+  for (const [done, { id }] of plan.cast.entries()) {
+    const told = (share: number): number => (done + share) / plan.cast.length;
+    const looking = showingsOf(light, id);
+    let look = looking.next();
+    for (; !look.done; look = looking.next()) yield told(look.value / 2);
+    const showings = look.value;
     const master = establishing(plan, id, showings);
-    return master ? showings.map((showing) => findingOf(light, showing, id, master)) : [];
-  });
+    if (!master) continue;
+    for (const [k, showing] of showings.entries()) {
+      yield told(0.5 + k / showings.length / 2);
+      findings.push(findingOf(light, showing, id, master));
+    }
+  }
   const order = new Map(plan.setups.map(({ id }, k) => [id, k]));
   const place = ({ setupId }: KeySideFinding): number => order.get(setupId) ?? 0;
   return findings.sort((a, b) => place(a) - place(b));

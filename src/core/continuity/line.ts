@@ -1,8 +1,10 @@
 import { spanOf } from '../optics/camera';
 import type { Plan } from '../plan/schema/plan';
+import { inOneGo } from '../units/steps';
 import { firstFrameWhere, isInFrame, type Shot, shotsOf } from './continuityShots';
 import { type LineReading, lineReading, lineReadingAt, ON_THE_LINE_DEGREES, sideOf } from './lineSide';
 import { type JudgedLine, linesOf } from './linesWanted';
+import { stepsOver } from './stepsOver';
 import type { ContinuityBase, Side } from './types';
 
 /**
@@ -306,7 +308,10 @@ function findingsOfLine(plan: Plan, line: JudgedLine, shots: readonly Shot[]): r
  *
  * Source: [line-of-action], [line-of-eyes], [crossing-in-shot]
  */
-export function lineFindings(plan: Plan): readonly LineFinding[] {
+export const lineFindings = (plan: Plan): readonly LineFinding[] => inOneGo(lineSteps(plan));
+
+/** The same, line by line: yields the done share, 0..1. */
+export const lineSteps = (plan: Plan): Generator<number, readonly LineFinding[], void> => {
   const shots = shotsOf(plan);
-  return linesOf(plan).flatMap((line) => findingsOfLine(plan, line, shots));
-}
+  return stepsOver(linesOf(plan), (line) => findingsOfLine(plan, line, shots));
+};

@@ -60,24 +60,36 @@ function addFacing(shot: Shot, pair: readonly [string, string], facing: Facing):
 const isPair = (line: { readonly pair: readonly [string, string] }, a: string, b: string): boolean =>
   line.pair.includes(a) && line.pair.includes(b);
 
+/** Whom a shot frames at all. */
+const framedIn = ({ seen }: Shot): ReadonlySet<string> =>
+  new Set([...seen].flatMap(([id, looks]) => (looks.some(({ framing }) => framing?.size) ? [id] : [])));
+
+const kept = new WeakMap<Plan, readonly WantedLine[]>();
+
 /**
  * The pairs of a plan that want a line and have none: their faces are turned to each other, for a second at least, in
- * setups that frame both, or one the one and one the other. Those who face each other longest come first.
+ * setups that frame both, or one the one and one the other. Those who face each other longest come first. The same list
+ * when asked again.
  */
 export function linesWanted(plan: Plan): readonly WantedLine[] {
-  const shots = shotsOf(plan);
+  const known = kept.get(plan);
+  if (known) return known;
+  const shots = shotsOf(plan).map((shot) => ({ shot, framed: framedIn(shot) }));
   const wanted: WantedLine[] = [];
   plan.cast.forEach((one, place) => {
     for (const other of plan.cast.slice(place + 1)) {
       if ((plan.lines ?? []).some((line) => isPair(line, one.id, other.id))) continue;
       const pair = [one.id, other.id] as const;
       const facing: Facing = { seconds: 0, framed: [false, false] };
-      for (const shot of shots) addFacing(shot, pair, facing);
+      for (const { shot, framed } of shots)
+        if (framed.has(one.id) || framed.has(other.id)) addFacing(shot, pair, facing);
       if (facing.seconds >= LEAST_SECONDS && facing.framed[0] && facing.framed[1])
         wanted.push({ pair, seconds: facing.seconds });
     }
   });
-  return wanted.toSorted((a, b) => b.seconds - a.seconds);
+  const found = wanted.toSorted((a, b) => b.seconds - a.seconds);
+  kept.set(plan, found);
+  return found;
 }
 
 /**

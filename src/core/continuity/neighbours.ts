@@ -1,11 +1,13 @@
 import { dot, subtract, unit } from '../form/build/vector';
 import type { Plan } from '../plan/schema/plan';
 import { acos } from '../units/steadyMath';
+import { inOneGo } from '../units/steps';
 import { isFramed, looksWhere, type Shot, shotsOf } from './continuityShots';
 import { SHOT_SIZES, type ShotSize } from './framing';
 import { lineReading, sideOf } from './lineSide';
 import { linesOf } from './linesWanted';
-import { inShot, mainOf } from './pairs';
+import { mainIn } from './pairs';
+import { stepsOver } from './stepsOver';
 import type { ContinuityBase } from './types';
 
 /** What two neighbouring setups of one subject have between them. */
@@ -38,7 +40,7 @@ export const LEAST_TURN_DEGREES = 30;
 function subjectOf(shot: Shot): string | null {
   const counts = new Map<string, number>();
   shot.instants.forEach((_, k) => {
-    const id = mainOf(inShot(shot, k))?.performerId;
+    const id = mainIn(shot, k)?.performerId;
     if (id !== undefined) counts.set(id, (counts.get(id) ?? 0) + 1);
   });
   const [most] = [...counts].toSorted((a, b) => b[1] - a[1]);
@@ -134,9 +136,15 @@ function mostAlike(
  *
  * Source: [thirty-degree-rule]
  */
-export function neighbourFindings(plan: Plan): readonly (ThirtyDegreesFinding | SizeChangeFinding)[] {
+export const neighbourFindings = (plan: Plan): readonly (ThirtyDegreesFinding | SizeChangeFinding)[] =>
+  inOneGo(neighbourSteps(plan));
+
+/** The same, setup by setup: yields the done share, 0..1. */
+export function neighbourSteps(
+  plan: Plan,
+): Generator<number, readonly (ThirtyDegreesFinding | SizeChangeFinding)[], void> {
   const shots = shotsOf(plan);
-  return shots.flatMap((own, k): readonly (ThirtyDegreesFinding | SizeChangeFinding)[] => {
+  return stepsOver(shots, (own, k): readonly (ThirtyDegreesFinding | SizeChangeFinding)[] => {
     const before = shots[k - 1];
     const id = before ? subjectOf(own) : null;
     if (!before || id === null || subjectOf(before) !== id) return [];

@@ -57,13 +57,34 @@ function inFrame(
   };
 }
 
-/** Everybody of whose head a part is in frame at one of a shot's instants. */
-export function inShot(shot: Shot, k: number): readonly InFrame[] {
-  return [...shot.seen].flatMap(([id, looks]) => {
-    const found = inFrame(shot.cameras[k], id, looks[k].place, looks[k].framing);
+/** A frame at one of a shot's instants. */
+interface Look {
+  readonly seen: readonly InFrame[];
+  readonly main: InFrame | null;
+}
+
+const kept = new WeakMap<Shot, Look[]>();
+
+/** What a shot has in frame at one of its instants: every check asks for it, so it is worked out once. */
+function lookOf(shot: Shot, k: number): Look {
+  const looks = kept.get(shot) ?? [];
+  kept.set(shot, looks);
+  const known = looks[k];
+  if (known) return known;
+  const seen = [...shot.seen].flatMap(([id, each]) => {
+    const found = inFrame(shot.cameras[k], id, each[k].place, each[k].framing);
     return found ? [found] : [];
   });
+  const look = { seen, main: mainOf(seen) };
+  looks[k] = look;
+  return look;
 }
+
+/** Everybody of whose head a part is in frame at one of a shot's instants. */
+export const inShot = (shot: Shot, k: number): readonly InFrame[] => lookOf(shot, k).seen;
+
+/** Whom a shot is about at one of its instants, as `mainOf` has it. */
+export const mainIn = (shot: Shot, k: number): InFrame | null => lookOf(shot, k).main;
 
 /** Everybody of whose head a part is in a setup's frame at an instant of the action's clock. */
 export function inFrameAt(plan: Plan, setup: Setup, seconds: number): readonly InFrame[] {

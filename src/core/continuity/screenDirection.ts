@@ -1,11 +1,14 @@
 import { scale, subtract, type Vec3 } from '../form/build/vector';
 import { type WalkReading, walksOf } from '../form/figure/walks';
-import { whereabouts } from '../form/figure/whereabouts';
+import { type Whereabouts, whereabouts } from '../form/figure/whereabouts';
 import type { Performer } from '../plan/schema/cast';
 import type { Plan } from '../plan/schema/plan';
 import { atan2 } from '../units/steadyMath';
+import { inOneGo } from '../units/steps';
+import { ByInstant } from './byInstant';
 import { isFramed, runsIn, type Shot, shotsOf, signedDegrees } from './continuityShots';
 import { type ScreenDirection, type ScreenMotion, screenMotion } from './screenDirectionAt';
+import { stepsOver } from './stepsOver';
 import type { ContinuityBase } from './types';
 
 /** Which way a performer goes in a setup that sees them walk. */
@@ -70,15 +73,17 @@ interface Sighting {
   readonly motions: ReadonlyMap<number, ScreenMotion>;
 }
 
+type Places = ByInstant<Whereabouts | null>;
+
 /** How fast and which way somebody goes at an instant, metres a second. */
-function velocityAt(performer: Performer, scene: Plan, seconds: number): Vec3 | null {
+function velocityAt(places: Places, performer: Performer, scene: Plan, seconds: number): Vec3 | null {
   const [before, after] = [-0.5, 0.5].map((share) =>
-    whereabouts(performer, scene, seconds + share * STEP_SECONDS),
+    places.at(performer, scene, seconds + share * STEP_SECONDS),
   );
   return before && after ? scale(subtract(after.at, before.at), 1 / STEP_SECONDS) : null;
 }
 
-function sightingOf(shot: Shot, performerId: string, journey: Journey): Sighting | null {
+function sightingOf(shot: Shot, performerId: string, journey: Journey, places: Places): Sighting | null {
   const performer = shot.scene.cast.find(({ id }) => id === performerId);
   if (!performer) return null;
   const motions = new Map<number, ScreenMotion>();
@@ -88,7 +93,7 @@ function sightingOf(shot: Shot, performerId: string, journey: Journey): Sighting
     );
     const place = shot.seen.get(performerId)?.[k]?.place;
     if (!isOnTheWay || !place || !isFramed(shot, performerId, k)) return;
-    const velocity = velocityAt(performer, shot.scene, seconds);
+    const velocity = velocityAt(places, performer, shot.scene, seconds);
     const motion = velocity && screenMotion(shot.cameras[k].pose, place.eyes, velocity);
     if (motion) motions.set(k, motion);
   });
@@ -153,12 +158,13 @@ function findingsOfJourney(
   performerId: string,
   journey: Journey,
   shots: readonly Shot[],
+  places: Places,
 ): readonly ScreenDirectionFinding[] {
   let held: Sighting | null = null;
   let neutralId: string | null = null;
   const findings: ScreenDirectionFinding[] = [];
   for (const shot of shots) {
-    const sighting = sightingOf(shot, performerId, journey);
+    const sighting = sightingOf(shot, performerId, journey, places);
     if (!sighting) continue;
     const direction = longestOf([...sighting.motions.values()]);
     const ways = held && meeting(sighting, held);
@@ -199,9 +205,19 @@ function findingsOfJourney(
  *
  * Source: [screen-direction], [neutral-shot]
  */
-export function screenDirectionFindings(plan: Plan): readonly ScreenDirectionFinding[] {
+export const screenDirectionFindings = (plan: Plan): readonly ScreenDirectionFinding[] =>
+  inOneGo(screenDirectionSteps(plan));
+
+/** The same, journey by journey: yields the done share, 0..1. */
+export const screenDirectionSteps = (
+  plan: Plan,
+): Generator<number, readonly ScreenDirectionFinding[], void> => {
   const shots = shotsOf(plan);
-  return plan.cast.flatMap((performer) =>
-    journeysOf(performer, plan).flatMap((journey) => findingsOfJourney(performer.id, journey, shots)),
+  const places: Places = new ByInstant(whereabouts);
+  const journeys = plan.cast.flatMap((performer) =>
+    journeysOf(performer, plan).map((journey) => ({ performer, journey })),
   );
-}
+  return stepsOver(journeys, ({ performer, journey }) =>
+    findingsOfJourney(performer.id, journey, shots, places),
+  );
+};

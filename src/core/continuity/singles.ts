@@ -3,18 +3,20 @@ import { angleDegrees } from '../optics/gate';
 import { played } from '../plan/played';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
+import { inOneGo } from '../units/steps';
 import { type Shot, shotsOf } from './continuityShots';
 import { SHOT_SIZES, type ShotSize } from './framing';
 import {
   type InFrame,
   inFrameAt,
-  inShot,
   isSingle,
   lookAtEachOther,
+  mainIn,
   mainOf,
   nearerThan,
   offEyes,
 } from './pairs';
+import { stepsOver } from './stepsOver';
 import type { ContinuityBase, Side, Standing } from './types';
 
 /** How one setup frames its subject at an instant, in what two singles are held against each other by. */
@@ -175,14 +177,32 @@ function standingOf(differences: readonly SinglesDifference[]): Standing {
 /** How often the time that two setups share is looked at for whom each is about. */
 const LOOKS = 9;
 
-/** The place among a shot's instants that is nearest to a time. */
+/** The place among a shot's instants that is nearest to a time; of two as near, the earlier. */
 function nearestLook({ instants }: Shot, seconds: number): number {
-  let best = 0;
-  for (const [k, at] of instants.entries()) {
-    if (Math.abs(at - seconds) < Math.abs(instants[best] - seconds)) best = k;
+  let [before, after] = [0, instants.length - 1];
+  while (after - before > 1) {
+    const middle = (before + after) >> 1;
+    if (instants[middle] < seconds) before = middle;
+    else after = middle;
   }
-  return best;
+  return Math.abs(instants[after] - seconds) < Math.abs(instants[before] - seconds) ? after : before;
 }
+
+/** A setup with whom it has a single of, at each of its looks. */
+interface Singles {
+  readonly shot: Shot;
+  readonly subjects: readonly (InFrame | null)[];
+}
+
+/** The setups that have a single at any of their looks: only those are held against each other. */
+const withSingles = (shots: readonly Shot[]): readonly Singles[] =>
+  shots.flatMap((shot) => {
+    const subjects = shot.instants.map((_, k) => {
+      const main = mainIn(shot, k);
+      return main && isSingle(main) ? main : null;
+    });
+    return subjects.some((subject) => subject !== null) ? [{ shot, subjects }] : [];
+  });
 
 /** An instant at which two setups are each about another of two who play together. */
 interface Meeting {
@@ -208,18 +228,19 @@ function isPair(plan: Plan, a: InFrame, b: InFrame): boolean {
  * When to hold two setups against each other: of the looks at the time they share, the one nearest to its middle at
  * which both are about a pair, better while both stand still. Null where that is so at less than half of the looks.
  */
-function meetingOf(plan: Plan, a: Shot, b: Shot): Meeting | null {
-  const from = Math.max(a.instants[0], b.instants[0]);
-  const to = Math.min(a.instants[a.instants.length - 1], b.instants[b.instants.length - 1]);
+function meetingOf(plan: Plan, a: Singles, b: Singles): Meeting | null {
+  const [own, others] = [a.shot.instants, b.shot.instants];
+  const from = Math.max(own[0], others[0]);
+  const to = Math.min(own[own.length - 1], others[others.length - 1]);
   if (from > to) return null;
   const looks = from === to ? 1 : LOOKS;
   const found: Meeting[] = [];
-  for (let look = 0; look < looks; look += 1) {
+  // Ended where what is left could no longer make half of the looks.
+  for (let look = 0; look < looks && 2 * (found.length + looks - look) >= looks; look += 1) {
     const atSeconds = from + (looks === 1 ? 0 : ((to - from) * look) / (looks - 1));
-    const [first, second] = [a, b].map((shot) => mainOf(inShot(shot, nearestLook(shot, atSeconds))));
-    if (first && second && isSingle(first) && isSingle(second) && isPair(plan, first, second)) {
-      found.push({ atSeconds, subjects: [first, second] });
-    }
+    const first = a.subjects[nearestLook(a.shot, atSeconds)];
+    const second = b.subjects[nearestLook(b.shot, atSeconds)];
+    if (first && second && isPair(plan, first, second)) found.push({ atSeconds, subjects: [first, second] });
   }
   if (found.length === 0 || 2 * found.length < looks) return null;
   const middle = (from + to) / 2;
@@ -229,12 +250,12 @@ function meetingOf(plan: Plan, a: Shot, b: Shot): Meeting | null {
 }
 
 function findingOf(
-  plan: Plan,
   [a, b]: readonly [Shot, Shot],
   { atSeconds }: Meeting,
+  singles: SinglesAt,
   tolerances: Readonly<Record<SinglesAspect, number>>,
 ): MatchingSinglesFinding | null {
-  const [first, second] = [a, b].map(({ setup }) => singleAt(plan, setup, atSeconds));
+  const [first, second] = [singles.at(a.setup, atSeconds), singles.at(b.setup, atSeconds)];
   if (!first || !second) return null;
   const differences = compareSingles(first, second, tolerances);
   return {
@@ -249,6 +270,23 @@ function findingOf(
   };
 }
 
+/** The singles of a plan's setups, each worked out once: the same one is held against many. */
+class SinglesAt {
+  private readonly known = new Map<Setup, Map<number, Single | null>>();
+
+  constructor(private readonly plan: Plan) {}
+
+  at(setup: Setup, seconds: number): Single | null {
+    const bySeconds = this.known.get(setup) ?? new Map<number, Single | null>();
+    this.known.set(setup, bySeconds);
+    const known = bySeconds.get(seconds);
+    if (known !== undefined) return known;
+    const found = singleAt(this.plan, setup, seconds);
+    bySeconds.set(seconds, found);
+    return found;
+  }
+}
+
 /** Whether both are clean, or both over a shoulder. */
 const isAlike = ({ singles: [a, b] }: MatchingSinglesFinding): boolean =>
   (a.overId === null) === (b.overId === null);
@@ -258,15 +296,22 @@ const isAlike = ({ singles: [a, b] }: MatchingSinglesFinding): boolean =>
  * who look at one another (or whose line is drawn), in sizes that are the same or next to each other. A clean single is
  * held against one over a shoulder only where neither has a partner of its own sort.
  */
-export function matchingSingles(
+export const matchingSingles = (
   plan: Plan,
   tolerances: Readonly<Record<SinglesAspect, number>> = SINGLES_TOLERANCES,
-): readonly MatchingSinglesFinding[] {
-  const shots = shotsOf(plan);
-  const found = shots.flatMap((a, place) =>
-    shots.slice(place + 1).flatMap((b) => {
+): readonly MatchingSinglesFinding[] => inOneGo(matchingSteps(plan, tolerances));
+
+/** The same, setup by setup: yields the done share, 0..1. */
+export function* matchingSteps(
+  plan: Plan,
+  tolerances: Readonly<Record<SinglesAspect, number>> = SINGLES_TOLERANCES,
+): Generator<number, readonly MatchingSinglesFinding[], void> {
+  const all = withSingles(shotsOf(plan));
+  const singles = new SinglesAt(plan);
+  const found = yield* stepsOver(all, (a, place) =>
+    all.slice(place + 1).flatMap((b) => {
       const meeting = meetingOf(plan, a, b);
-      const finding = meeting && findingOf(plan, [a, b], meeting, tolerances);
+      const finding = meeting && findingOf([a.shot, b.shot], meeting, singles, tolerances);
       return finding ? [finding] : [];
     }),
   );

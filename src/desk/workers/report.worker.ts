@@ -1,6 +1,6 @@
 import { expose } from 'comlink';
 import { continuitySteps } from '../../core/continuity/continuity';
-import { coverageOf } from '../../core/continuity/coverage';
+import { coverageSteps } from '../../core/continuity/coverage';
 import { makeDirtySteps } from '../../core/continuity/makeDirty';
 import { holdModel } from '../../core/form/models/modelShelf';
 import { spanOf } from '../../core/optics/camera';
@@ -54,7 +54,8 @@ const api: ReportApi = {
     if (!held) return null;
     const plan = held;
     const setups = await taken(continuitySteps(plan));
-    return setups && { setups, coverage: coverageOf(plan) };
+    const coverage = setups && (await taken(coverageSteps(plan)));
+    return setups && coverage && { setups, coverage };
   },
   light: async (setupId, seen, lengths) => {
     const plan = planHeld();
