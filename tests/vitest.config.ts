@@ -1,5 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
+import { DearestFirst } from './dearestFirst.ts';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 
@@ -40,6 +41,7 @@ const IN_BROWSER = {
 export default defineConfig({
   root,
   test: {
+    sequence: { sequencer: DearestFirst },
     projects: [
       {
         root,

@@ -12,6 +12,7 @@ const TYPES: Readonly<Record<string, string>> = {
   '.svg': 'image/svg+xml',
   '.wasm': 'application/wasm',
   '.webmanifest': 'application/manifest+json',
+  '.woff': 'font/woff',
   '.woff2': 'font/woff2',
 };
 
