@@ -16,6 +16,8 @@ export interface PlanState {
   readonly planId: string;
   /** A number for each plan in this sitting: what is remembered about one of them goes by it. */
   readonly documentNumber: number;
+  /** The plan as this sitting began with it, also where its history no longer reaches back to it. */
+  readonly beganWith: Plan;
   /** False until a plan has been restored, opened or begun. */
   readonly opened: boolean;
   /** Counts the edits, and names the last one: what undo and redo do, and what is opened, is none. */
@@ -44,9 +46,17 @@ interface Step {
   readonly plan: Plan;
 }
 
+/**
+ * So many steps back a history goes; then the oldest falls off. Each holds on to its plan and to the shapes of what it
+ * changed: some 10 kB among 2,000 items and 50 kB where a stand moves with all on it, so that an hour of edits, one every
+ * seven seconds, is held whole and takes 25 MB at most, and a day of them no more.
+ */
+export const HISTORY_STEPS = 500;
+
 /** A plan that was open in this sitting, as it was left. */
 export interface Sitting extends Step {
   readonly fileName: string;
+  readonly beganWith: Plan;
   readonly past: readonly Partial<Step>[];
   readonly future: readonly Partial<Step>[];
 }
@@ -67,16 +77,27 @@ export const sittingsLeft = (): ReadonlyMap<string, Sitting> => sittings;
 /** Forgets a plan that was open, when it is gone for good. */
 export const forgetSitting = (planId: string): void => void sittings.delete(planId);
 
+/** What the store holds of a plan with which a sitting begins. */
+const begun = (planId: string, plan: Plan, fileName: string): Partial<PlanState> => ({
+  plan,
+  beganWith: plan,
+  fileName,
+  planId,
+  documentNumber: numberOf(planId),
+  opened: true,
+});
+
 type PlanStore = StoreApi<PlanState> & { readonly temporal: StoreApi<TemporalState<Step>> };
 
 /** The history with which a plan is opened, and the plan by the identity that the history knows. */
-function takeUp(planId: string, plan: Plan): Pick<Sitting, 'plan' | 'past' | 'future'> {
+function takeUp(planId: string, plan: Plan): Omit<Sitting, 'fileName'> {
   const sitting = sittings.get(planId);
   sittings.delete(planId);
-  if (!sitting) return { plan, past: [], future: [] };
+  if (!sitting) return { plan, beganWith: plan, past: [], future: [] };
   const kept = keepRecords(sitting.plan, plan);
   if (kept === sitting.plan) return sitting;
-  return { plan: kept, past: [...sitting.past, { plan: sitting.plan }], future: [] };
+  const past = [...sitting.past, { plan: sitting.plan }].slice(-HISTORY_STEPS);
+  return { plan: kept, beganWith: sitting.beganWith, past, future: [] };
 }
 
 export const planStore: PlanStore = createStore<PlanState>()(
@@ -97,6 +118,7 @@ export const planStore: PlanStore = createStore<PlanState>()(
       };
       return {
         plan: EMPTY_PLAN,
+        beganWith: EMPTY_PLAN,
         fileName: 'new.plan.json',
         planId: newPlanId(),
         documentNumber: 0,
@@ -121,28 +143,41 @@ export const planStore: PlanStore = createStore<PlanState>()(
         openPlan: (plan, fileName, planId = newPlanId()) => {
           const before = get();
           const { pastStates: past, futureStates: future } = planStore.temporal.getState();
-          if (before.opened)
-            sittings.set(before.planId, { plan: before.plan, fileName: before.fileName, past, future });
+          if (before.opened) {
+            const { plan: left, beganWith, fileName: name } = before;
+            sittings.set(before.planId, { plan: left, beganWith, fileName: name, past, future });
+          }
           const taken = takeUp(planId, plan);
           setWith(
-            { plan: taken.plan, fileName, planId, documentNumber: numberOf(planId), opened: true },
+            { ...begun(planId, taken.plan, fileName), beganWith: taken.beganWith },
             taken.past,
             taken.future,
           );
         },
-        startWith: (plan, fileName, planId = newPlanId()) =>
-          setWith({ plan, fileName, planId, documentNumber: numberOf(planId), opened: true }, [], []),
+        startWith: (plan, fileName, planId = newPlanId()) => setWith(begun(planId, plan, fileName), [], []),
         setFileName: (fileName) => set({ fileName }),
         branchOff: (planId, title) => {
           const { pastStates, futureStates } = planStore.temporal.getState();
-          const titled = (steps: readonly Partial<Step>[]): Partial<Step>[] =>
-            steps.map(({ plan }) => (plan ? { plan: { ...plan, title } } : {}));
-          numbers.set(planId, get().documentNumber);
-          setWith({ planId, plan: { ...get().plan, title } }, titled(pastStates), titled(futureStates));
+          const titles = new Map<Plan, Plan>();
+          const titled = (plan: Plan): Plan => {
+            const known = titles.get(plan) ?? { ...plan, title };
+            titles.set(plan, known);
+            return known;
+          };
+          const all = (steps: readonly Partial<Step>[]): Partial<Step>[] =>
+            steps.map(({ plan }) => (plan ? { plan: titled(plan) } : {}));
+          const { plan, beganWith, documentNumber } = get();
+          numbers.set(planId, documentNumber);
+          setWith(
+            { planId, plan: titled(plan), beganWith: titled(beganWith) },
+            all(pastStates),
+            all(futureStates),
+          );
         },
       };
     },
     {
+      limit: HISTORY_STEPS,
       partialize: ({ plan }): Step => ({ plan }),
       equality: (past, current) => past.plan === current.plan,
     },

@@ -16,10 +16,9 @@ export interface Beginning {
 
 /** The versions of a plan that are kept, and the open plan as this page began with it. */
 export async function beginningsOf(planId: string): Promise<readonly Beginning[]> {
-  const [first] = planStore.temporal.getState().pastStates;
-  const atFirst: readonly Beginning[] = first?.plan
-    ? [{ id: 'page', at: null, reason: '', plan: first.plan }]
-    : [];
+  const { plan, beganWith } = planStore.getState();
+  const atFirst: readonly Beginning[] =
+    plan === beganWith ? [] : [{ id: 'page', at: null, reason: '', plan: beganWith }];
   // A device that keeps nothing has no versions either.
   const versions = await findVersions(planId).catch(() => []);
   return [

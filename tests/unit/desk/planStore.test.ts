@@ -1,8 +1,10 @@
 import { beforeEach, expect, test } from 'vitest';
 import { moveItem } from '../../../src/core/plan/edits/moveItem';
 import { renameItem } from '../../../src/core/plan/edits/renameItem';
+import type { Plan } from '../../../src/core/plan/schema/plan';
 import { livePlan, liveStore } from '../../../src/desk/liveStore';
-import { planStore } from '../../../src/desk/planStore';
+import { beginningsOf } from '../../../src/desk/merge/beginnings';
+import { HISTORY_STEPS, planStore } from '../../../src/desk/planStore';
 import { rooftop } from '../core/plan/edits/rooftop';
 
 const state = () => planStore.getState();
@@ -100,4 +102,86 @@ test('a plan that goes on under another id takes its history along, all of it un
 test('a file name is no step of the history', () => {
   state().setFileName('saved.plan.json');
   expect(past()).toBe(0);
+});
+
+/** Moves the tank so many times, each time elsewhere; the plans that this leads through, the first among them. */
+function movedOften(times: number): readonly Plan[] {
+  const plans = [state().plan];
+  for (let k = 1; k <= times; k += 1) {
+    state().edit('Move the tank', (plan) => moveItem(plan, { id: 'tank', to: [k / 1000, 0] }));
+    plans.push(state().plan);
+  }
+  return plans;
+}
+
+const steps = (): number => past() + planStore.temporal.getState().futureStates.length;
+
+test('a history goes back so many steps, the oldest falls off, and nothing else of it is lost', () => {
+  const plans = movedOften(HISTORY_STEPS + 20);
+  expect(past()).toBe(HISTORY_STEPS);
+  for (let k = plans.length - 2; k >= 20; k -= 1) {
+    state().undo();
+    expect(state().plan).toBe(plans[k]);
+    expect(steps()).toBe(HISTORY_STEPS);
+  }
+  // Back at the oldest that is kept: one more is none.
+  state().undo();
+  expect(state().plan).toBe(plans[20]);
+  for (let k = 21; k < plans.length; k += 1) {
+    state().redo();
+    expect(state().plan).toBe(plans[k]);
+    expect(steps()).toBe(HISTORY_STEPS);
+  }
+  state().redo();
+  expect(state().plan).toBe(plans.at(-1));
+});
+
+test('an edit at the end of a full history is taken back and done again, and one after an undo drops what was undone', () => {
+  const plans = movedOften(HISTORY_STEPS);
+  const [last] = plans.slice(-1);
+  state().edit('Rename', (plan) => renameItem(plan, { id: 'tank', label: 'Other' }));
+  const renamed = state().plan;
+  expect(past()).toBe(HISTORY_STEPS);
+  state().undo();
+  expect(state().plan).toBe(last);
+  state().redo();
+  expect(state().plan).toBe(renamed);
+  for (let k = 0; k < 10; k += 1) state().undo();
+  state().edit('Rename', (plan) => renameItem(plan, { id: 'tank', label: 'Another' }));
+  expect(planStore.temporal.getState().futureStates).toEqual([]);
+  expect(past()).toBe(HISTORY_STEPS - 9);
+});
+
+test('a plan that comes back changed to a full history has no longer one', () => {
+  const first = state();
+  movedOften(HISTORY_STEPS);
+  const left = state().plan;
+  state().openPlan(rooftop(), 'other.plan.json');
+  const elsewhere = moveItem(structuredClone(left), { id: 'tank', to: [2, 2] });
+  state().openPlan(elsewhere, first.fileName, first.planId);
+  expect(past()).toBe(HISTORY_STEPS);
+  state().undo();
+  expect(state().plan).toBe(left);
+});
+
+test('what a plan began with is known when its step has long fallen off, and when it was away or goes on beside', async () => {
+  const { plan: beganWith, planId, fileName } = state();
+  expect(await beginningsOf(planId)).toEqual([]);
+  movedOften(HISTORY_STEPS + 5);
+  const left = state().plan;
+  expect((await beginningsOf(planId)).map(({ plan }) => plan)).toEqual([beganWith]);
+  state().openPlan(rooftop(), 'other.plan.json');
+  expect(await beginningsOf(state().planId)).toEqual([]);
+  state().openPlan(structuredClone(left), fileName, planId);
+  expect((await beginningsOf(planId))[0]?.plan).toBe(beganWith);
+  state().branchOff('beside', 'Another title');
+  expect((await beginningsOf('beside'))[0]?.plan).toEqual({ ...beganWith, title: 'Another title' });
+});
+
+test('what goes on beside is back where it began once all is taken back', async () => {
+  movedOften(2);
+  state().branchOff('beside', 'Another title');
+  state().undo();
+  state().undo();
+  expect(await beginningsOf('beside')).toEqual([]);
 });
