@@ -1,5 +1,5 @@
 import type { Plan } from '../core/plan/schema/plan';
-import { type ContactShot, type Slate, slateLine } from './contactSlate';
+import { type ContactShot, cutToFit, type Slate, slateLine, slateName } from './contactSlate';
 import { askStill } from './contactStills';
 import { LOOK_AROUND } from './viewStore';
 
@@ -42,14 +42,6 @@ export function contextOf(canvas: HTMLCanvasElement): CanvasRenderingContext2D {
   return context;
 }
 
-/** The text, cut to a width with an ellipsis. */
-function fitted(context: CanvasRenderingContext2D, text: string, width: number): string {
-  if (context.measureText(text).width <= width) return text;
-  let cut = text;
-  while (cut.length > 1 && context.measureText(`${cut}…`).width > width) cut = cut.slice(0, -1);
-  return `${cut.trimEnd()}…`;
-}
-
 /** Letters a slate into a strip: letter and name at the left, what an assistant notes at the right. */
 export function drawSlate(
   context: CanvasRenderingContext2D,
@@ -73,7 +65,14 @@ export function drawSlate(
   context.textAlign = 'left';
   context.font = fontOf(letters, 600);
   const room = width - taken - 4 * inset;
-  context.fillText(fitted(context, `${slate.letter}  ${slate.setup}`, room), left + inset, middle);
+  const named = slateName(slate, (text) => context.measureText(text).width <= room);
+  // Marks heaped on a letter stay out of the picture.
+  context.save();
+  context.beginPath();
+  context.rect(left, top, width, height);
+  context.clip();
+  context.fillText(named, left + inset, middle);
+  context.restore();
 }
 
 /** Pixels of a delivered frame so wide. */
@@ -127,14 +126,15 @@ export function drawHead(
 ): void {
   const { paper } = inks();
   const letters = Math.round(height * 0.5);
+  const fits = (text: string): boolean => context.measureText(text).width <= width / 2;
   context.fillStyle = paper;
   context.textBaseline = 'middle';
   context.textAlign = 'left';
   context.font = fontOf(letters, 600);
-  context.fillText(fitted(context, plan.title, width / 2), left, top + height / 2);
+  context.fillText(cutToFit(plan.title, fits), left, top + height / 2);
   context.textAlign = 'right';
   context.font = fontOf(Math.round(letters * 0.7), 500);
-  const where = fitted(context, `${plan.place.label}, ${plan.place.date}`, width / 2);
+  const where = cutToFit(`${plan.place.label}, ${plan.place.date}`, fits);
   context.fillText(where, left + width, top + height / 2);
 }
 

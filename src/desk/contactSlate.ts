@@ -48,6 +48,33 @@ export interface Slate {
   readonly time: string;
 }
 
+/**
+ * The text where there is room for it, else as much of it as fits and an ellipsis; empty for none. What reads as one
+ * letter, however many characters it has, is never cut in two.
+ */
+export function cutToFit(text: string, fits: (text: string) => boolean): string {
+  if (fits(text)) return text;
+  const letters = [...new Intl.Segmenter().segment(text)].map(({ segment }) => segment);
+  for (let count = letters.length - 1; count > 0; count -= 1) {
+    const cut = `${letters.slice(0, count).join('').trimEnd()}…`;
+    if (fits(cut)) return cut;
+  }
+  return '';
+}
+
+/** A name keeps its own direction, whatever stands around it. */
+const [ISOLATE, ITS_END] = ['\u2068', '\u2069'];
+
+/** Letter and name of a slate, as much of the name as fits. */
+export function slateName(
+  { letter, setup }: Pick<Slate, 'letter' | 'setup'>,
+  fits: (text: string) => boolean,
+): string {
+  const told = (name: string): string => `${letter}  ${ISOLATE}${name}${ITS_END}`;
+  const name = cutToFit(setup, (cut) => fits(told(cut)));
+  return name === '' ? letter : told(name);
+}
+
 /** The slate of a shot. */
 export function slateOf(plan: Plan, { setup, seconds }: ContactShot, lengths: LengthSystem): Slate {
   const { squeeze } = glassOf(plan, setup).lens;

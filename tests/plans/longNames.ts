@@ -3,13 +3,20 @@ import type { Plan } from '../../src/core/plan/schema/plan';
 /** The longest that a name may be. */
 const MOST = 80;
 
-const filled = (text: string): string =>
-  text
-    .repeat(Math.ceil(MOST / text.length))
-    .slice(0, MOST)
-    .trim();
+/** So often over and over as it has room, and no letter cut in two. */
+function filled(text: string): string {
+  let all = '';
+  for (const { segment } of new Intl.Segmenter().segment(text.repeat(MOST))) {
+    if (all.length + segment.length > MOST) break;
+    all += segment;
+  }
+  return all.trim();
+}
 
-/** Names as hard on a page as any: as long as may be, in words and in one, from right to left, and both ways at once. */
+/**
+ * Names as hard on a page as any: as long as may be, in words and in one, from right to left, and both ways at once; of
+ * pictures that are several characters each, of letters under a heap of marks, and of what only looks empty.
+ */
 export const HARD_NAMES: readonly string[] = [
   filled('The grandmother of all lamp stands '),
   filled('Donaudampfschifffahrtsgesellschaftslaternenstativ'),
@@ -17,6 +24,10 @@ export const HARD_NAMES: readonly string[] = [
   filled('מעמד התאורה הגדול שעל הגג '),
   'מנורה 2, back light 300 W',
   'مصباح 3',
+  filled('👩🏽‍🚒🏳️‍🌈👨‍👩‍👧‍👦'),
+  filled('Wi\u0308\u0332\u0303\u0331d\u0301\u0323\u030ae\u0330\u0306 '),
+  '\u2800\u2800',
+  '\u200b',
 ];
 
 /** The plan with hard names for all that is on the roof, for its beats and setups, and for itself. */

@@ -10,10 +10,18 @@ export function nameInText(label: string): string {
 /** A name on a drawing has room for so many letters; the panel and the finding have all of it. */
 const MOST_LETTERS = 32;
 
-/** A name as a drawing has room for it: cut with an ellipsis where it is long. */
+/** What reads as one letter each, however many characters it has. */
+const lettersOf = (name: string): readonly string[] =>
+  Array.from(new Intl.Segmenter().segment(name), ({ segment }) => segment);
+
+/**
+ * A name as a drawing has room for it: cut with an ellipsis where it is long, which stands at the end of names from right
+ * to left too.
+ */
 export function drawnName(name: string): string {
-  const letters = Array.from(name);
-  return letters.length <= MOST_LETTERS ? name : `${letters.slice(0, MOST_LETTERS).join('').trimEnd()}…`;
+  const letters = lettersOf(name);
+  if (letters.length <= MOST_LETTERS) return name;
+  return `\u2068${letters.slice(0, MOST_LETTERS).join('').trimEnd()}…\u2069`;
 }
 
 const SAYS = {
@@ -34,4 +42,4 @@ export function spokenName(item: Item, letter: string | null, report: ItemReport
 
 /** The short name of marks in one place: the performer's initial and their places in the walk, as in `V3, 4`. */
 export const markNames = (performer: string, places: readonly number[]): string =>
-  `${performer.trim().charAt(0).toUpperCase()}${places.map((place) => place + 1).join(', ')}`;
+  `${(lettersOf(performer.trim())[0] ?? '').toUpperCase()}${places.map((place) => place + 1).join(', ')}`;

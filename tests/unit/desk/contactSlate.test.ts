@@ -1,7 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import type { Plan } from '../../../src/core/plan/schema/plan';
 import { layOut } from '../../../src/desk/contactPictures';
-import { shotFileName, shotsOf, slateLine, slateOf, slateTexts } from '../../../src/desk/contactSlate';
+import {
+  shotFileName,
+  shotsOf,
+  slateLine,
+  slateName,
+  slateOf,
+  slateTexts,
+} from '../../../src/desk/contactSlate';
 import { fileWord } from '../../../src/desk/fileWord';
 import { fingerprintOf } from '../../../src/exchange/fingerprint';
 import { smallRoof } from '../smallRoof';
@@ -41,6 +48,17 @@ describe('the slate', () => {
     expect(fingerprintOf({ ...plan, title: 'Small roof.' })).not.toBe(texts.Plan);
     const [single] = shotsOf(plan, plan.setups[1]);
     expect(slateOf(plan, single, 'ft-in')).toMatchObject({ lens: '85\u00a0mm', height: '5′\u00a03″ high' });
+  });
+
+  test('cuts a name between what reads as one letter, keeps its direction, and leaves the letter in any room', () => {
+    const shown = (setup: string, most: number): string =>
+      slateName({ letter: 'A', setup }, (text) => text.length <= most).replace(/[\u2068\u2069]/g, '');
+    expect(shown('Wide, both', 40)).toBe('A  Wide, both');
+    expect(shown('Wide, both', 12)).toBe('A  Wide,…');
+    expect(shown('👩🏽‍🚒👩🏽‍🚒', 15)).toBe('A  👩🏽‍🚒…');
+    expect(shown('e\u0301e\u0301e\u0301', 10)).toBe('A  e\u0301e\u0301…');
+    expect(shown('Donaudampfschifffahrt', 3)).toBe('A');
+    expect(slateName({ letter: 'A', setup: 'מנורה 2' }, () => true)).toBe('A  \u2068מנורה 2\u2069');
   });
 
   test('names files by setup and moment, without what a file system minds', () => {
