@@ -1,9 +1,13 @@
 import { turned } from '../form/build/placement';
 import { add, cross, dot, length, scale, subtract, unit, type Vec3 } from '../form/build/vector';
 import type { PartShape } from '../form/types';
+import type { Camera } from '../optics/types';
 import { solidOf } from './closed';
+import { cornersSeen, type Eye, rectFor } from './eyes';
+import type { Grid } from './grid';
 import { heightOver, type Mirror, reflected } from './mirrors';
 import { cornersOf } from './rects';
+import type { PixelRect } from './scan';
 import { type SightStage, type StagePart, worldOf } from './stage';
 
 /** More faces than this are not tried for being a block. */
@@ -64,14 +68,6 @@ function blockOf(shape: PartShape): Block | null {
     BLOCKS.set(shape, block);
   }
   return block === 'none' ? null : block;
-}
-
-/** Where lines of sight begin: the eye, or its image behind a mirror, with what a pixel spans a metre away. */
-export interface Eye {
-  readonly at: Vec3;
-  /** The mirror that shows it; what lies behind that counts for nothing. */
-  readonly mirror: Mirror | null;
-  readonly pixelTangent: number;
 }
 
 /**
@@ -200,22 +196,32 @@ export class Blocks {
   constructor(private readonly halvings = MOST_HALVINGS) {}
 
   /**
-   * What of an item no block is known to hide from some eyes: boxes by their eight corners, and, for an image, where
-   * they seem to be. None where all of it is hidden for certain.
+   * The pixels in which no block is known to hide an item from some eyes, one rectangle for each box that is left; none
+   * where all of it is hidden for certain, or out of the picture.
    */
-  open(stage: SightStage, item: number, eyes: readonly Eye[]): readonly (readonly Vec3[])[] {
-    const open: (readonly Vec3[])[] = [];
+  open(
+    stage: SightStage,
+    item: number,
+    eyes: readonly Eye[],
+    camera: Camera,
+    grid: Grid,
+  ): readonly PixelRect[] {
     const blocks = blocksOn(stage);
-    for (const part of stage.parts.slice(stage.firstPart[item], stage.firstPart[item + 1]))
-      for (const [e, eye] of eyes.entries()) {
-        const { mirror } = eye;
-        const { centre, radius } = part;
+    const open: PixelRect[] = [];
+    for (let k = stage.firstPart[item]; k < stage.firstPart[item + 1]; k += 1) {
+      const part = stage.parts[k];
+      for (const eye of eyes) {
+        const box = this.boxAround(part);
+        if (cornersBefore(box, eye).length === 0) continue;
         const between = blocks.filter(
-          (block) => block.part.item !== item && isBetween(block, eye, centre, radius),
+          (block) => block.part.item !== item && isBetween(block, eye, part.centre, part.radius),
         );
-        const boxes = openBoxes(between, eye, e, this.boxAround(part), this.halvings);
-        open.push(...(mirror ? boxes.map((box) => box.map((corner) => reflected(corner, mirror))) : boxes));
+        for (const left of openBoxes(between, eye, box, this.halvings)) {
+          const rect = rectFor(left, eye, camera, grid);
+          if (rect) open.push(rect);
+        }
       }
+    }
     return open;
   }
 
@@ -229,29 +235,36 @@ export class Blocks {
   }
 }
 
-/** Of a box, what no block that comes between hides from an eye, `e` by its number; boxes by their corners. */
+/** The corners of what of a box an eye may see; none where it is out of the picture or behind the mirror. */
+function cornersBefore({ corners }: Box, eye: Eye): readonly Vec3[] {
+  const { mirror } = eye;
+  if (mirror && corners.every((corner) => heightOver(mirror, corner) <= 0)) return [];
+  return cornersSeen(corners, eye);
+}
+
+/** Of a box, what no block that comes between hides from an eye; boxes by their corners. */
 function openBoxes(
   between: readonly Standing[],
   eye: Eye,
-  e: number,
   box: Box,
   halvings: number,
 ): readonly (readonly Vec3[])[] {
-  const { mirror } = eye;
-  const { corners, hidBy } = box;
-  if (mirror && corners.every((corner) => heightOver(mirror, corner) <= 0)) return [];
-  if (between.length === 0) return [corners];
+  const seen = cornersBefore(box, eye);
+  if (seen.length === 0) return [];
+  if (between.length === 0) return [box.corners];
+  // What one block hides is convex: it holds all between corners that it holds.
   const isHiding = (standing: Standing): boolean => {
-    const sides = sidesFor(standing, mirror);
-    return corners.every((corner) => isHiddenBy(sides, eye.at, corner, eye.pixelTangent));
+    const sides = sidesFor(standing, eye.mirror);
+    return seen.every((corner) => isHiddenBy(sides, eye.at, corner, eye.pixelTangent));
   };
-  const last = hidBy[e];
+  const { hidBy } = box;
+  const last = hidBy[eye.number];
   if (last && between.includes(last) && isHiding(last)) return [];
-  hidBy[e] = between.find(isHiding);
-  if (hidBy[e]) return [];
+  hidBy[eye.number] = between.find(isHiding);
+  if (hidBy[eye.number]) return [];
   return halvings === 0
-    ? [corners]
-    : eighthsOf(box).flatMap((eighth) => openBoxes(between, eye, e, eighth, halvings - 1));
+    ? [box.corners]
+    : eighthsOf(box).flatMap((eighth) => openBoxes(between, eye, eighth, halvings - 1));
 }
 
 const STANDING = new WeakMap<StagePart, Standing | 'none'>();
@@ -282,9 +295,3 @@ function blocksOn(stage: SightStage): readonly Standing[] {
   ON_STAGE.set(stage, found);
   return found;
 }
-
-/** The eye of a camera and its images behind some mirrors. */
-export const eyesOf = (at: Vec3, mirrors: readonly Mirror[], pixelTangent: number): readonly Eye[] => [
-  { at, mirror: null, pixelTangent },
-  ...mirrors.map((mirror) => ({ at: reflected(at, mirror), mirror, pixelTangent })),
-];

@@ -28,6 +28,22 @@ export function bufferFor(grid: Grid): ItemBuffer {
   };
 }
 
+/** Empties what says who is nearest in the rectangle. */
+export function wipeOwners({ height, nearness, owner }: ItemBuffer, rect: PixelRect): void {
+  for (let column = rect.left; column < rect.right; column += 1) {
+    const from = column * height + rect.top;
+    const to = column * height + rect.bottom;
+    nearness.fill(0, from, to);
+    owner.fill(0, from, to);
+  }
+}
+
+/** Empties the stamps in the rectangle. */
+export function wipeStamps({ height, stamp }: ItemBuffer, rect: PixelRect): void {
+  for (let column = rect.left; column < rect.right; column += 1)
+    stamp.fill(0, column * height + rect.top, column * height + rect.bottom);
+}
+
 /** Empties the rectangle. */
 export function wipe(buffer: ItemBuffer, rect: PixelRect, hasLayers: boolean): void {
   const { height } = buffer;

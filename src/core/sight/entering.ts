@@ -1,6 +1,7 @@
 import { cameraFromWorld } from '../optics/project';
 import type { Camera } from '../optics/types';
 import { NEAREST_METRES } from './clip';
+import { cutPolygon } from './cutting';
 import { cornersBefore, type SightStage, type StagePart } from './stage';
 
 /** Corners in camera coordinates, used anew by every part. */
@@ -8,30 +9,6 @@ let corners = new Float64Array(3 * 256);
 /** A triangle that is cut, and what a cut leaves of it: each of five planes adds one corner at most. */
 let polygon = new Float64Array(3 * 16);
 let remains = new Float64Array(3 * 16);
-
-/** The part of a polygon of `count` corners where a·x + b·y + c·z ≥ bound, in `remains`; how many corners it has. */
-function cut(count: number, a: number, b: number, c: number, bound: number): number {
-  let left = 0;
-  for (let k = 0; k < count; k += 1) {
-    const at = 3 * k;
-    const next = 3 * ((k + 1) % count);
-    const here = a * polygon[at] + b * polygon[at + 1] + c * polygon[at + 2] - bound;
-    const there = a * polygon[next] + b * polygon[next + 1] + c * polygon[next + 2] - bound;
-    if (here >= 0) {
-      remains[3 * left] = polygon[at];
-      remains[3 * left + 1] = polygon[at + 1];
-      remains[3 * left + 2] = polygon[at + 2];
-      left += 1;
-    }
-    if (here >= 0 !== there >= 0) {
-      const share = here / (here - there);
-      for (let axis = 0; axis < 3; axis += 1)
-        remains[3 * left + axis] = polygon[at + axis] + (polygon[next + axis] - polygon[at + axis]) * share;
-      left += 1;
-    }
-  }
-  return left;
-}
 
 /** Whether any of what lies on both sides of some planes is inside of all. */
 function isCutInside(a: number, b: number, c: number, tanX: number, tanY: number): boolean {
@@ -53,7 +30,7 @@ function isCutInside(a: number, b: number, c: number, tanX: number, tanY: number
     }
     if (high <= 0) return false;
     if (low >= 0) continue;
-    count = cut(count, x, y, z, bound);
+    count = cutPolygon(polygon, count, x, y, z, bound, remains);
     [polygon, remains] = [remains, polygon];
     if (count < 3) return false;
   }

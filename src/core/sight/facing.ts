@@ -1,6 +1,6 @@
 import type { Vec3 } from '../form/build/vector';
 import { mayBeInside, solidOf } from './closed';
-import type { Facing, PixelRect } from './scan';
+import { drawShape, type Facing, type PixelRect, type SpanSink } from './scan';
 import { after, type ScreenMatrix } from './screenFromWorld';
 import { placeIn, type StagePart } from './stage';
 
@@ -12,6 +12,24 @@ export const partScreen = (screen: ScreenMatrix, part: StagePart): ScreenMatrix 
 export function facingOf(part: StagePart, eye: Vec3, front: Facing): Facing {
   const solid = solidOf(part.shape);
   return !solid.isClosed || mayBeInside(solid, placeIn(part, eye)) ? 'both' : front;
+}
+
+/**
+ * What stands on a mirror and its image meet in one line. Rounded corners may leave a crack there, finer than a
+ * hundredth of a pixel, through which far things would show for a frame; setting the mirror back this much shuts it.
+ */
+const MIRROR_RECEDES_PIXELS = 0.02;
+
+/** Draws a solid as an eye sees it directly. */
+export function drawSolid(
+  part: StagePart,
+  screen: ScreenMatrix,
+  rect: PixelRect,
+  eye: Vec3,
+  sink: SpanSink,
+): void {
+  const recede = part.shape.mirror ? MIRROR_RECEDES_PIXELS : 0;
+  drawShape(part.shape, partScreen(screen, part), rect, null, facingOf(part, eye, 'front'), sink, recede);
 }
 
 /** Parts in the order in which drawing them writes least: items with something near first, their parts together. */

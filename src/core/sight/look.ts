@@ -1,13 +1,13 @@
 import type { Camera } from '../optics/types';
 import { bufferFor, type ItemBuffer, MarkSink, PaneSink, SolidSink, wipe } from './buffer';
-import { facingOf, nearestFirst, partScreen, touching } from './facing';
+import { drawSolid, facingOf, nearestFirst, partScreen, touching } from './facing';
 import { countOwners, emptyFound, type Found } from './found';
 import { type Grid, gridOf } from './grid';
-import { CoverSink, PorousSink } from './layers';
+import { PorousSink } from './layers';
 import { drawMirror, heightOver, type MirrorView, mirrorOf, reflected } from './mirrors';
 import { drawShape, type PixelRect } from './scan';
 import { after, reflectionIn, type ScreenMatrix, screenFromWorld } from './screenFromWorld';
-import type { SightStage, StagePart } from './stage';
+import { numbersOf, type SightStage, type StagePart } from './stage';
 
 /** What a lens sees at one instant. */
 export interface Look {
@@ -92,12 +92,6 @@ export function scratchAs(scratch: Scratch, from: Camera, to: Camera): Scratch {
   };
 }
 
-/**
- * What stands on a mirror and its image meet in one line. Rounded corners may leave a crack there, finer than a
- * hundredth of a pixel, through which far things would show for a frame; setting the mirror back this much shuts it.
- */
-const MIRROR_RECEDES_PIXELS = 0.02;
-
 const wholeRect = (grid: Grid): PixelRect => ({ left: 0, top: 0, right: grid.width, bottom: grid.height });
 
 /** The part of a rectangle that an item's box lies in. */
@@ -108,26 +102,6 @@ function within(rect: PixelRect, boxes: Float64Array, item: number): PixelRect {
     right: Math.min(rect.right, boxes[item * 4 + 2]),
     bottom: Math.min(rect.bottom, boxes[item * 4 + 3]),
   };
-}
-
-/** The item of each part by number, and whether any is porous. */
-interface Numbers {
-  readonly itemOfPart: Int32Array;
-  readonly hasLayers: boolean;
-}
-
-const NUMBERS = new WeakMap<SightStage, Numbers>();
-
-/** The numbers of a stage, worked out once: one that stands still is looked at by hundreds of small looks. */
-function numbersOf(stage: SightStage): Numbers {
-  let numbers = NUMBERS.get(stage);
-  if (!numbers) {
-    const itemOfPart = new Int32Array(stage.parts.length);
-    for (const { index, item } of stage.parts) itemOfPart[index] = item;
-    numbers = { itemOfPart, hasLayers: stage.parts.some((part) => part.shape.openness !== null) };
-    NUMBERS.set(stage, numbers);
-  }
-  return numbers;
 }
 
 /**
@@ -158,8 +132,7 @@ export function look(stage: SightStage, camera: Camera, scratch: Scratch, option
     solid.item = part.item;
     solid.counts = !items || items.has(part.item);
     solid.alone = 0;
-    const recede = part.shape.mirror ? MIRROR_RECEDES_PIXELS : 0;
-    drawShape(part.shape, partScreen(screen, part), rect, null, facingOf(part, eye, 'front'), solid, recede);
+    drawSolid(part, screen, rect, eye, solid);
     alone[part.item] += solid.alone;
   }
   countOwners(buffer, rect, weights, itemOfPart, direct);
@@ -242,30 +215,4 @@ export function look(stage: SightStage, camera: Camera, scratch: Scratch, option
     itemOfPart,
     through,
   };
-}
-
-/** Who stands before an item in this look: item numbers and pixels, largest first. Only until the next look. */
-export function coverersOf(
-  seen: Look,
-  item: number,
-): readonly { readonly item: number; readonly pixels: number }[] {
-  const { stage, buffer, grid, rect, screen, itemOfPart, camera } = seen;
-  const count = stage.forms.length;
-  const sink = new CoverSink(buffer, grid.weights, itemOfPart, new Float64Array(count));
-  sink.mark = count + 1 + item;
-  sink.item = item;
-  const own = stage.parts
-    .slice(stage.firstPart[item], stage.firstPart[item + 1])
-    .filter(touching(screen, rect));
-  for (const porous of [true, false]) {
-    sink.porous = porous;
-    for (const part of own) {
-      if ((part.shape.openness !== null) !== porous) continue;
-      const facing = porous ? 'both' : facingOf(part, camera.pose.position, 'front');
-      drawShape(part.shape, partScreen(screen, part), rect, null, facing, sink);
-    }
-  }
-  return Array.from(sink.coverers, (pixels, before) => ({ item: before, pixels }))
-    .filter(({ pixels }) => pixels > 0)
-    .sort((a, b) => b.pixels - a.pixels || a.item - b.item);
 }

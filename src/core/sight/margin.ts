@@ -191,6 +191,24 @@ function measureTriangle(triangle: Polygon, tanX: number, tanY: number, least: L
   return inside;
 }
 
+/** The sides of the pyramid, one bit each, beyond which a place lies so far out that nothing has to be measured. */
+function sidesBeyond(
+  x: number,
+  y: number,
+  z: number,
+  tanX: number,
+  tanY: number,
+  { metres, widths }: Least,
+): number {
+  const [far, reachX, reachY] = [Math.max(metres, widths * 2 * tanX * z), tanX * z, tanY * z];
+  return (
+    (x - reachX >= far ? 1 : 0) |
+    (-x - reachX >= far ? 2 : 0) |
+    (y - reachY >= far ? 4 : 0) |
+    (-y - reachY >= far ? 8 : 0)
+  );
+}
+
 /** A lower bound of how far outside a part is, from the ball around it. */
 function boundOf(
   part: StagePart,
@@ -270,29 +288,16 @@ function measureOutside(stage: SightStage, item: number, camera: Camera): Outsid
     .sort((a, b) => a.bound.metres - b.bound.metres);
   for (const { part, bound } of parts) {
     if (bound.metres >= least.metres && bound.widths >= least.widths) continue;
-    const inside = eachTriangle(part, camera, (triangle) => measureTriangle(triangle, tanX, tanY, least));
+    const inside = eachTriangle(
+      part,
+      camera,
+      (triangle) => measureTriangle(triangle, tanX, tanY, least),
+      (x, y, z) => sidesBeyond(x, y, z, tanX, tanY, least),
+    );
     if (inside) return 'inside';
   }
   if (least.metres === Infinity) return null;
   return { metres: least.metres, frameWidths: least.widths, edge: least.edge };
-}
-
-/** The sides of the pyramid, one bit each, beyond which a place lies so far out that nothing has to be measured. */
-function sidesBeyond(
-  x: number,
-  y: number,
-  z: number,
-  tanX: number,
-  tanY: number,
-  { metres, widths }: Least,
-): number {
-  const [far, reachX, reachY] = [Math.max(metres, widths * 2 * tanX * z), tanX * z, tanY * z];
-  return (
-    (x - reachX >= far ? 1 : 0) |
-    (-x - reachX >= far ? 2 : 0) |
-    (y - reachY >= far ? 4 : 0) |
-    (-y - reachY >= far ? 8 : 0)
-  );
 }
 
 /**

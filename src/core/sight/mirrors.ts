@@ -14,9 +14,13 @@ export interface Mirror {
   readonly point: Vec3;
 }
 
-/** A mirror that is in frame: the part, and screen from reflected world. */
-export interface MirrorView extends Mirror {
+/** A mirror and the part whose face it is: only there is anything seen in it. */
+export interface FacedMirror extends Mirror {
   readonly part: StagePart;
+}
+
+/** A mirror that is in frame, and screen from reflected world. */
+export interface MirrorView extends FacedMirror {
   readonly screen: ScreenMatrix;
   /** Part number + 1 at every pixel where the mirror's face is in view. */
   readonly face: Int32Array;

@@ -3,19 +3,22 @@ import { formsThrough } from '../optics/riding';
 import type { Camera } from '../optics/types';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
+import { coverersIn, coverersOf } from './coverers';
+import { eyesOf } from './eyes';
 import { instantsOf } from './frames';
 import { type Grid, reachOf } from './grid';
+import { Hidden, seenPartsOf } from './hidden';
 import { type Instant, isSame } from './instant';
 import { borrowScratch, type Look, look, type Scratch, scratchAs } from './look';
-import type { Mirror } from './mirrors';
+import type { FacedMirror } from './mirrors';
 import { type Nearest, nearestOf } from './nearest';
 import { type Course, intervalsWithPeaks, sharesIn } from './peaks';
 import { type Group, grouped, groupsOf } from './rects';
 import type { PixelRect } from './scan';
-import { Settler, type Sighting, sightingOf } from './settled';
+import { type Known, Settler, type Sighting, sightingOf } from './settled';
 import { type SightStage, type StagePart, stageOf } from './stage';
 import { type Interval, mayEnter, mirrorsIn, motionOver } from './sweep';
-import { ASKED, INSIDE, type ItemTally, MIRRORED, note, SHOWS, tallyFor } from './tally';
+import { ASKED, INSIDE, type ItemTally, MIRRORED, note, noteCoverers, SHOWS, tallyFor } from './tally';
 import { findThin } from './thin';
 
 /** Frames between two instants that are always asked: a quarter of a second. */
@@ -53,17 +56,15 @@ const widest = (grids: readonly Grid[]): Interval['field'] => {
 /** An item and the pixels in which it has to be looked at. */
 type Unsettled = readonly [item: number, rects: readonly PixelRect[]];
 
-/** The numbers of the parts that a look shows, directly or in a mirror. */
-const seenPartsOf = ({ direct, mirrored }: Look): readonly number[] =>
-  Array.from(direct.partPixels.keys()).filter(
-    (part) => direct.partPixels[part] > 0 || mirrored.partPixels[part] > 0,
-  );
+/** All pixels in which something is open. */
+const openIn = (known: Known | undefined): readonly PixelRect[] =>
+  known ? [...known.direct, ...known.mirrored] : [];
 
 /** Two asked frames, the mirrors that may come into view from one to the other, and who is to be looked at closer. */
 interface Stretch {
   readonly from: number;
   readonly to: number;
-  readonly mirrors: readonly Mirror[];
+  readonly mirrors: readonly FacedMirror[];
   readonly closer: Set<number>;
 }
 
@@ -105,7 +106,6 @@ export function* readSetup(
   const tallies = stage.forms.map(() => tallyFor(frames));
   const all = new Set(stage.forms.keys());
   const hasWish = (item: number): boolean => stage.forms[item].wish !== 'either';
-  const tellsCoverers = (item: number): boolean => !briefly || hasWish(item);
 
   const coarse: number[] = [];
   for (let frame = 0; frame < frames; frame += COARSE_FRAMES) coarse.push(frame);
@@ -116,8 +116,7 @@ export function* readSetup(
   /** Where each item was seen by the latest look, and by the full one at the end of a quarter. */
   let seenLast: Sighting[] = [];
   let seenNext: Sighting[] = [];
-  /** By item, the numbers of what was seen before and around it last. */
-  let around: (readonly number[])[] = [];
+  const hiding = new Hidden();
   const settler = new Settler();
   const stretches: Stretch[] = [];
   const intervals: Interval[] = [];
@@ -130,8 +129,12 @@ export function* readSetup(
         last = look(at(frame).stage, at(frame).camera, scratchOf(frame));
         findThin(last);
       }
-      for (const item of all) note(tallies[item], last, item, frame, tellsCoverers(item));
-      if (frames === 1) break;
+      for (const item of all) note(tallies[item], last, item, frame);
+      if (frames === 1) {
+        for (const item of coveredItems())
+          noteCoverers(tallies[item], coverersOf(last, item), last.grid.framePixels);
+        break;
+      }
       for (const [item, course] of courses)
         course.push(isNew ? sharesIn(last, item) : course[course.length - 1]);
       seenLast = seenNext;
@@ -139,7 +142,7 @@ export function* readSetup(
         const full = last;
         seenNext = Array.from(all, (item) => sightingOf(full, item));
         const shown = seenPartsOf(full);
-        around = Array.from(all, () => shown);
+        for (const item of all) hiding.saw(item, shown);
       }
       if (index > 0) refine(coarse[index - 1], frame);
       yield (0.8 * (index + 1)) / coarse.length;
@@ -151,6 +154,7 @@ export function* readSetup(
       lookCloser(stretch);
       yield 0.8 + (0.1 * stretch.to) / frames;
     }
+    if (frames > 1) tellCoverers();
   } finally {
     giveBack();
   }
@@ -206,22 +210,27 @@ export function* readSetup(
 
   /** Tells some items' states at a frame: by where they were seen before and after, and by looks at the others. */
   function settle(frame: number, which: ReadonlySet<number>, { from, to, mirrors }: Stretch): void {
-    const asking = { ...at(frame), grid: scratchOf(frame).grid, mirrors };
-    const hidden: Unsettled[] = [];
+    const { grid } = scratchOf(frame);
+    const [eye, ...images] = eyesOf(at(frame).camera, grid, mirrors);
+    const asking = { ...at(frame), grid, eye, images };
+    const hidden = new Map<number, Known>();
     const unsettled: Unsettled[] = [];
     for (const item of which) {
       const { states } = tallies[item];
       const isInside = ((states[from] | states[to]) & INSIDE) !== 0;
       const known = settler.known(item, asking, [seenLast[item], seenNext[item]], isInside);
       states[frame] = ASKED | known.state;
-      if (known.open.length > 0) (known.isLikelyHidden ? hidden : unsettled).push([item, known.open]);
+      if (known.direct.length + known.mirrored.length === 0) continue;
+      if (known.isLikelyHidden) hidden.set(item, known);
+      else unsettled.push([item, openIn(known)]);
     }
-    const rectsOf = new Map(hidden);
-    const doubtful = grouped(hidden).flatMap((group) => stayHidden(frame, group));
-    ask(
-      frame,
-      grouped([...unsettled, ...doubtful.map((item): Unsettled => [item, rectsOf.get(item) ?? []])]),
+    const withRects = (items: readonly number[]): readonly Unsettled[] =>
+      items.map((item): Unsettled => [item, openIn(hidden.get(item))]);
+    const open = grouped(withRects([...hidden.keys()])).flatMap((group) =>
+      hiding.open(group, asking, scratchOf(frame), hidden),
     );
+    const doubtful = grouped(withRects(open)).flatMap((group) => stayHidden(frame, group));
+    ask(frame, grouped([...unsettled, ...withRects(doubtful)]));
   }
 
   /** Looks at some items among what was seen before and around them last. Which of them that does not hide. */
@@ -230,7 +239,8 @@ export function* readSetup(
     // A mirror shows what is not seen without it.
     const among = new Set<StagePart>(stage.parts.filter(({ shape }) => shape.mirror));
     for (const item of items) {
-      for (const index of around[item] ?? []) if (index < stage.parts.length) among.add(stage.parts[index]);
+      for (const index of hiding.shownAround(item))
+        if (index < stage.parts.length) among.add(stage.parts[index]);
       for (let k = stage.firstPart[item]; k < stage.firstPart[item + 1]; k += 1) among.add(stage.parts[k]);
     }
     const seen = look(stage, camera, scratchOf(frame), { rect, items, parts: [...among] });
@@ -239,9 +249,30 @@ export function* readSetup(
     return [...items].filter((item) => {
       if (seen.direct.itemPixels[item] > 0 || seen.mirrored.itemPixels[item] > 0) return true;
       if (seen.alone[item] > 0) tallies[item].states[frame] |= INSIDE;
-      around[item] = shown;
+      hiding.saw(item, shown);
       return false;
     });
+  }
+
+  /** Of what is covered at any time, whose coverers are told. */
+  function coveredItems(): readonly number[] {
+    return [...all].filter((item) => tallies[item].covered.frame >= 0 && (!briefly || hasWish(item)));
+  }
+
+  /** Tells who stands before what is covered, at the frame at which most of it is. */
+  function tellCoverers(): void {
+    const itemsAt = new Map<number, Set<number>>();
+    for (const item of coveredItems()) {
+      const { frame } = tallies[item].covered;
+      itemsAt.set(frame, (itemsAt.get(frame) ?? new Set()).add(item));
+    }
+    for (const [frame, items] of itemsAt) {
+      const now = at(frame);
+      const { grid } = scratchOf(frame);
+      for (const group of groupsOf(now.stage, items, now.camera, grid, []))
+        for (const [item, coverers] of coverersIn(group, now, scratchOf(frame)))
+          noteCoverers(tallies[item], coverers, grid.framePixels);
+    }
   }
 
   /** Looks at what may be larger between two asked frames than at both. */
@@ -261,11 +292,11 @@ export function* readSetup(
       for (const item of asked) {
         const { states } = tallies[item];
         const settled = states[frame];
-        note(tallies[item], seen, item, frame, tellsCoverers(item));
+        note(tallies[item], seen, item, frame);
         // What was settled was not asked again.
         states[frame] |= settled;
         seenLast[item] = sightingOf(seen, item);
-        around[item] = shown;
+        hiding.saw(item, shown);
       }
     }
   }

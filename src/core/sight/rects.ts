@@ -3,7 +3,7 @@ import { cameraFromWorld } from '../optics/project';
 import type { Camera } from '../optics/types';
 import { filledBy } from './closed';
 import { type Grid, reachOf } from './grid';
-import { type Mirror, reflected } from './mirrors';
+import { type FacedMirror, reflected } from './mirrors';
 import type { PixelRect } from './scan';
 import { type SightStage, type StagePart, worldOf } from './stage';
 
@@ -73,6 +73,15 @@ export const unionOf = (a: PixelRect, b: PixelRect): PixelRect => ({
   bottom: Math.max(a.bottom, b.bottom),
 });
 
+/** The pixels that two rectangles share; null where there are none. */
+export function meetingOf(a: PixelRect, b: PixelRect): PixelRect | null {
+  const left = Math.max(a.left, b.left);
+  const top = Math.max(a.top, b.top);
+  const right = Math.min(a.right, b.right);
+  const bottom = Math.min(a.bottom, b.bottom);
+  return left < right && top < bottom ? { left, top, right, bottom } : null;
+}
+
 /** Items to be asked together, and the pixels that they and their images can touch. */
 export interface Group {
   readonly items: ReadonlySet<number>;
@@ -90,9 +99,6 @@ const cornersOfItem = ({ parts, firstPart }: SightStage, item: number): Corners 
 const rectsAround = (all: Corners, camera: Camera, grid: Grid): readonly PixelRect[] =>
   all.flatMap((corners) => rectAround(corners, camera, grid) ?? []);
 
-const imagesOf = (all: Corners, mirror: Mirror): Corners =>
-  all.map((corners) => corners.map((corner) => reflected(corner, mirror)));
-
 /** The pixels that each part of an item can touch, seen directly; none for those that cannot touch the frame. */
 export const partRectsOf = (
   stage: SightStage,
@@ -101,17 +107,22 @@ export const partRectsOf = (
   grid: Grid,
 ): readonly PixelRect[] => rectsAround(cornersOfItem(stage, item), camera, grid);
 
-/** The pixels that the images of an item's parts can touch in some mirrors. */
+/** The pixels that the images of an item's parts can touch in some mirrors, whose faces show nothing beyond themselves. */
 function imageRectsOf(
   stage: SightStage,
   item: number,
   camera: Camera,
   grid: Grid,
-  mirrors: readonly Mirror[],
+  mirrors: readonly FacedMirror[],
 ): readonly PixelRect[] {
   if (mirrors.length === 0) return [];
-  const corners = cornersOfItem(stage, item);
-  return mirrors.flatMap((mirror) => rectsAround(imagesOf(corners, mirror), camera, grid));
+  const all = cornersOfItem(stage, item);
+  return mirrors.flatMap((mirror) => {
+    const face = rectAround(cornersOf(mirror.part), camera, grid);
+    if (!face) return [];
+    const images = all.map((corners) => corners.map((corner) => reflected(corner, mirror)));
+    return rectsAround(images, camera, grid).flatMap((rect) => meetingOf(rect, face) ?? []);
+  });
 }
 
 /** The pixels that each part of an item and each of its images can touch; none for those that cannot touch the frame. */
@@ -120,7 +131,7 @@ export const rectsOf = (
   item: number,
   camera: Camera,
   grid: Grid,
-  mirrors: readonly Mirror[],
+  mirrors: readonly FacedMirror[],
 ): readonly PixelRect[] => [
   ...partRectsOf(stage, item, camera, grid),
   ...imageRectsOf(stage, item, camera, grid, mirrors),
@@ -134,7 +145,7 @@ export const groupsOf = (
   items: ReadonlySet<number>,
   camera: Camera,
   grid: Grid,
-  mirrors: readonly Mirror[],
+  mirrors: readonly FacedMirror[],
 ): readonly Group[] =>
   grouped(Array.from(items, (item) => [item, rectsOf(stage, item, camera, grid, mirrors)] as const));
 

@@ -205,6 +205,21 @@ function drawClipped(
 /** 0 for a top or left edge, whose pixels belong to the triangle, else 1 (y down, corners clockwise on screen). */
 const edgeBias = (dx: number, dy: number): number => (dy < 0 || (dy === 0 && dx > 0) ? 0 : 1);
 
+/** First of the samples 0 … `last` of a column where an edge function that grows downwards is ≥ 0; `last` + 1 for none. */
+function firstInside(value: number, down: number, last: number): number {
+  if (value >= 0) return 0;
+  if (-value > last * down) return last + 1;
+  const exact = -value / down;
+  const whole = exact | 0;
+  return whole < exact ? whole + 1 : whole;
+}
+
+/** Last of the samples 0 … `last` of a column where an edge function that falls by `up` downwards is ≥ 0; −1 for none. */
+function lastInside(value: number, up: number, last: number): number {
+  if (value < 0) return -1;
+  return value >= last * up ? last : (value / up) | 0;
+}
+
 function drawTriangle(
   ax: number,
   ay: number,
@@ -271,19 +286,20 @@ function drawTriangle(
     const f2 = e2 + caX * height;
     let y0 = 0;
     let y1 = tallest;
-    if (down0 > 0) {
-      if (f0 < 0) y0 = Math.max(y0, Math.ceil(-f0 / down0));
-    } else if (down0 < 0) y1 = f0 < 0 ? -1 : Math.min(y1, Math.floor(f0 / -down0));
+    if (down0 > 0) y0 = firstInside(f0, down0, y1);
+    else if (down0 < 0) y1 = lastInside(f0, -down0, y1);
     else if (f0 < 0) y1 = -1;
-    if (down1 > 0) {
-      if (f1 < 0) y0 = Math.max(y0, Math.ceil(-f1 / down1));
-    } else if (down1 < 0) y1 = f1 < 0 ? -1 : Math.min(y1, Math.floor(f1 / -down1));
-    else if (f1 < 0) y1 = -1;
-    if (down2 > 0) {
-      if (f2 < 0) y0 = Math.max(y0, Math.ceil(-f2 / down2));
-    } else if (down2 < 0) y1 = f2 < 0 ? -1 : Math.min(y1, Math.floor(f2 / -down2));
-    else if (f2 < 0) y1 = -1;
-    if (y0 <= y1) sink.span(column, top + y0, top + y1, start + (y0 + height / SUBPIXELS) * stepY, stepY);
+    if (y0 <= y1) {
+      if (down1 > 0) y0 = Math.max(y0, firstInside(f1, down1, y1));
+      else if (down1 < 0) y1 = lastInside(f1, -down1, y1);
+      else if (f1 < 0) y1 = -1;
+      if (y0 <= y1) {
+        if (down2 > 0) y0 = Math.max(y0, firstInside(f2, down2, y1));
+        else if (down2 < 0) y1 = lastInside(f2, -down2, y1);
+        else if (f2 < 0) y1 = -1;
+        if (y0 <= y1) sink.span(column, top + y0, top + y1, start + (y0 + height / SUBPIXELS) * stepY, stepY);
+      }
+    }
     e0 += right0;
     e1 += right1;
     e2 += right2;

@@ -128,3 +128,23 @@ export function stageOf(forms: readonly ItemForm[], before: SightStage | null = 
   firstPart[forms.length] = parts.length;
   return { forms, parts, firstPart };
 }
+
+/** The item of each part by number, and whether any is porous. */
+interface Numbers {
+  readonly itemOfPart: Int32Array;
+  readonly hasLayers: boolean;
+}
+
+const NUMBERS = new WeakMap<SightStage, Numbers>();
+
+/** The numbers of a stage, worked out once: one that stands still is looked at by hundreds of small looks. */
+export function numbersOf(stage: SightStage): Numbers {
+  let numbers = NUMBERS.get(stage);
+  if (!numbers) {
+    const itemOfPart = new Int32Array(stage.parts.length);
+    for (const { index, item } of stage.parts) itemOfPart[index] = item;
+    numbers = { itemOfPart, hasLayers: stage.parts.some((part) => part.shape.openness !== null) };
+    NUMBERS.set(stage, numbers);
+  }
+  return numbers;
+}

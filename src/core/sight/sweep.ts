@@ -2,7 +2,7 @@ import type { Vec3 } from '../form/build/vector';
 import { cameraFromWorld } from '../optics/project';
 import type { Camera } from '../optics/types';
 import { hypot } from '../units/steadyMath';
-import { type Mirror, mirrorOf, reflected } from './mirrors';
+import { type FacedMirror, type Mirror, mirrorOf, reflected } from './mirrors';
 import type { SightStage, StagePart } from './stage';
 
 /** How far a camera gets from where it is at first, at any of some frames: metres, and the chord of its turn. */
@@ -127,11 +127,13 @@ function ballMayEnter(centre: Vec3, reach: number, { camera, field, motion }: In
 }
 
 /** The mirrors that may be in frame at some frame of the interval. */
-export function mirrorsIn(interval: Interval): readonly Mirror[] {
+export function mirrorsIn(interval: Interval): readonly FacedMirror[] {
   const { stages } = interval;
   return stages[0].parts.flatMap((part) => {
     const mirror = mirrorOf(part);
-    return mirror && ballMayEnter(part.centre, reachOfPart(stages, part), interval) ? [mirror] : [];
+    return mirror && ballMayEnter(part.centre, reachOfPart(stages, part), interval)
+      ? [{ ...mirror, part }]
+      : [];
   });
 }
 

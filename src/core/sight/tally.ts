@@ -1,4 +1,5 @@
-import { coverersOf, type Look } from './look';
+import type { Coverer } from './coverers';
+import type { Look } from './look';
 
 /** Bits of an item's state at one instant. */
 export const ASKED = 1;
@@ -96,14 +97,8 @@ function raiseParts(known: Map<string, number>, now: ReadonlyMap<string, number>
   for (const [name, share] of now) known.set(name, Math.max(share, known.get(name) ?? 0));
 }
 
-/** Notes what a look says of one item at one frame, while the look's buffers still hold. */
-export function note(
-  tally: ItemTally,
-  look: Look,
-  item: number,
-  frame: number,
-  tellsCoverers: boolean,
-): void {
+/** Notes what a look says of one item at one frame, but for who stands before it. */
+export function note(tally: ItemTally, look: Look, item: number, frame: number): void {
   const { direct, mirrored, alone, grid } = look;
   const shows = direct.itemPixels[item];
   const inMirror = mirrored.itemPixels[item];
@@ -125,10 +120,10 @@ export function note(
     }
     raiseParts(tally.mirroredParts, sharesByName(look, item, mirrored.partPixels));
   }
-  if (raise(tally.covered, Math.max(0, alone[item] - shows) / grid.framePixels, frame) && tellsCoverers) {
-    tally.coveredBy = coverersOf(look, item).map(({ item: before, pixels }) => ({
-      item: before,
-      share: pixels / grid.framePixels,
-    }));
-  }
+  raise(tally.covered, Math.max(0, alone[item] - shows) / grid.framePixels, frame);
+}
+
+/** Notes who stands before an item when most of it is covered. */
+export function noteCoverers(tally: ItemTally, coverers: readonly Coverer[], framePixels: number): void {
+  tally.coveredBy = coverers.map(({ item, pixels }) => ({ item, share: pixels / framePixels }));
 }

@@ -1,14 +1,14 @@
 import type { Tube } from '../form/types';
-import { cameraFromWorld } from '../optics/project';
 import { hypot } from '../units/steadyMath';
+import { hiderOf } from './backdrop';
 import { NEAREST_METRES } from './clip';
 import { touching } from './facing';
 import { growBox, noteSpot } from './found';
 import type { Look } from './look';
 import { reflected } from './mirrors';
-import { cornersOf, rectAround } from './rects';
+import { cornersOf } from './rects';
 import { type SightStage, type StagePart, worldOf } from './stage';
-import { CLEARLY_NEARER, inFrame, isSeenAt, onScreen, type Spot, standingOf, type Way } from './ways';
+import { inFrame, isSeenAt, Neighbours, onScreen, type Way } from './ways';
 
 /** Distance between two looks along an axis, pixels. */
 const STEP_PIXELS = 0.5;
@@ -28,17 +28,29 @@ const LEAST_PIXELS = 1e-3;
 /** A wet floor is no optical flat: an image in it counts from half a pixel on. */
 const LEAST_IMAGE_PIXELS = 0.5;
 
-/** Places along a tube's axis in the picture, with the half width there and the direction across, pixels. */
-function* alongTube(
-  way: Way,
-  part: StagePart,
-  tube: Tube,
-): Generator<
-  Spot & { readonly half: number; readonly acrossX: number; readonly acrossY: number; readonly step: number }
-> {
+/** A stretch of a tube's axis in the picture: pixels, and 1 over the depth, where it starts and as it goes on. */
+interface Stretch {
+  readonly x: number;
+  readonly y: number;
+  readonly nearness: number;
+  readonly alongX: number;
+  readonly alongY: number;
+  readonly further: number;
+  /** The shares of it that are in the picture. */
+  readonly from: number;
+  readonly to: number;
+  readonly pixels: number;
+  /** Across it, a pixel long; half the tube's width in pixels, by nearness. */
+  readonly acrossX: number;
+  readonly acrossY: number;
+  readonly halfByNearness: number;
+}
+
+/** Where a tube's axis runs in the picture; null where none of it is there. */
+function stretchOf(way: Way, part: StagePart, tube: Tube): Stretch | null {
   let a = onScreen(way.screen, worldOf(part, tube.from));
   let b = onScreen(way.screen, worldOf(part, tube.to));
-  if (a[2] < NEAREST_METRES && b[2] < NEAREST_METRES) return;
+  if (a[2] < NEAREST_METRES && b[2] < NEAREST_METRES) return null;
   const cut = (from: readonly number[], to: readonly number[]): [number, number, number] => {
     const share = (NEAREST_METRES - from[2]) / (to[2] - from[2]);
     return [from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share, NEAREST_METRES];
@@ -57,7 +69,7 @@ function* alongTube(
     [ay, by - ay, rect.top - reach, rect.bottom + reach],
   ]) {
     if (delta === 0) {
-      if (start < low || start > high) return;
+      if (start < low || start > high) return null;
       continue;
     }
     const s = (low - start) / delta;
@@ -65,28 +77,25 @@ function* alongTube(
     from = Math.max(from, Math.min(s, t));
     to = Math.min(to, Math.max(s, t));
   }
-  if (from > to) return;
+  if (from > to) return null;
   const run = hypot(bx - ax, by - ay);
-  const steps = Math.min(MOST_STEPS, Math.max(1, Math.ceil((run * (to - from)) / STEP_PIXELS)));
   const acrossX = run > 0 ? -(by - ay) / run : 1;
   const acrossY = run > 0 ? (bx - ax) / run : 0;
-  for (let k = 0; k <= steps; k += 1) {
-    const share = from + ((to - from) * k) / steps;
-    const nearness = 1 / a[2] + (1 / b[2] - 1 / a[2]) * share;
-    const half =
-      tube.radius *
-      nearness *
-      hypot(acrossX * way.seen.grid.perTangentX, acrossY * way.seen.grid.perTangentY);
-    yield {
-      x: ax + (bx - ax) * share,
-      y: ay + (by - ay) * share,
-      nearness,
-      half,
-      acrossX,
-      acrossY,
-      step: (run * (to - from)) / steps,
-    };
-  }
+  const { perTangentX, perTangentY } = way.seen.grid;
+  return {
+    x: ax,
+    y: ay,
+    nearness: 1 / a[2],
+    alongX: bx - ax,
+    alongY: by - ay,
+    further: 1 / b[2] - 1 / a[2],
+    from,
+    to,
+    pixels: run * (to - from),
+    acrossX,
+    acrossY,
+    halfByNearness: tube.radius * hypot(acrossX * perTangentX, acrossY * perTangentY),
+  };
 }
 
 interface Finding {
@@ -123,48 +132,40 @@ function spend(
   return true;
 }
 
-/**
- * Whether all of a part's picture lies behind one and the same part without tubes: then every place of it is hidden, and
- * none has to be asked. Asks the upright rectangle around its box.
- */
+/** Whether all of a part's picture lies behind one and the same part without tubes. */
 function isBehindOne({ seen, mirror }: Way, part: StagePart): boolean {
-  const { grid, camera, stage } = seen;
   const corners = cornersOf(part);
-  const seeming = mirror ? corners.map((corner) => reflected(corner, mirror)) : corners;
-  const around = rectAround(seeming, camera, grid);
-  if (!around) return false;
-  const depth = Math.min(...seeming.map((corner) => cameraFromWorld(camera.pose, corner)[2]));
-  if (!(depth > NEAREST_METRES)) return false;
-  const { owner, nearness } = mirror ? seen.mirrorBuffer : seen.buffer;
-  const [left, top] = [Math.max(seen.rect.left, around.left), Math.max(seen.rect.top, around.top)];
-  const [right, bottom] = [
-    Math.min(seen.rect.right, around.right),
-    Math.min(seen.rect.bottom, around.bottom),
-  ];
-  if (left >= right || top >= bottom) return false;
-  const first = owner[left * grid.height + top];
-  if (first === 0 || stage.parts[first - 1].shape.tubes.length > 0) return false;
-  const limit = CLEARLY_NEARER / depth;
-  for (let column = left; column < right; column += 1)
-    for (let at = column * grid.height + top; at < column * grid.height + bottom; at += 1)
-      if (owner[at] !== first || !(nearness[at] > limit)) return false;
-  return true;
+  const hider = mirror
+    ? hiderOf(
+        { ...seen, buffer: seen.mirrorBuffer },
+        corners.map((corner) => reflected(corner, mirror)),
+      )
+    : hiderOf(seen, corners);
+  return hider !== null && hider !== 'out';
 }
 
 /** Walks a part's tubes; the pixels that it is worth, 0 when no ray meets it first. */
 function walkTubes(way: Way, part: StagePart): Finding {
   const open: Candidate[] = [];
   const seams: Candidate[] = [];
+  const neighbours = new Neighbours(way);
   for (const tube of part.shape.tubes) {
-    for (const spot of alongTube(way, part, tube)) {
-      const across = spot.half > THIN_PIXELS ? ACROSS_WIDE : ACROSS_THIN;
+    const stretch = stretchOf(way, part, tube);
+    if (!stretch) continue;
+    const { from, to, pixels, acrossX, acrossY } = stretch;
+    const steps = Math.min(MOST_STEPS, Math.max(1, Math.ceil(pixels / STEP_PIXELS)));
+    for (let k = 0; k <= steps; k += 1) {
+      const share = from + ((to - from) * k) / steps;
+      const nearness = stretch.nearness + stretch.further * share;
+      const half = nearness * stretch.halfByNearness;
+      const across = half > THIN_PIXELS ? ACROSS_WIDE : ACROSS_THIN;
       for (const offset of across) {
-        const x = spot.x + spot.acrossX * spot.half * offset;
-        const y = spot.y + spot.acrossY * spot.half * offset;
+        const x = stretch.x + stretch.alongX * share + acrossX * half * offset;
+        const y = stretch.y + stretch.alongY * share + acrossY * half * offset;
         if (!inFrame(way, x, y)) continue;
-        const standing = standingOf(way, { x, y, nearness: spot.nearness });
+        const standing = neighbours.standingOf(x, y, nearness);
         if (standing === 'hidden') continue;
-        const area = (2 * spot.half * spot.step) / across.length;
+        const area = (2 * half * (pixels / steps)) / across.length;
         (standing === 'open' ? open : seams).push({ x, y, area: standing === 'open' ? area : 0 });
       }
     }
@@ -189,6 +190,7 @@ const ON_TRIANGLE = [
 function tryFaces(way: Way, part: StagePart): Finding {
   const { positions, indices } = part.shape;
   const found: Finding = { pixels: 0, places: [] };
+  const neighbours = new Neighbours(way);
   let rays = 0;
   const corner = (index: number) =>
     onScreen(
@@ -204,7 +206,7 @@ function tryFaces(way: Way, part: StagePart): Finding {
       );
       const x = at[0] / at[2];
       const y = at[1] / at[2];
-      if (!inFrame(way, x, y) || standingOf(way, { x, y, nearness: 1 / at[2] }) !== 'open') continue;
+      if (!inFrame(way, x, y) || neighbours.standingOf(x, y, 1 / at[2]) !== 'open') continue;
       rays += 1;
       if (!isSeenAt(way, part, x, y)) continue;
       found.pixels += LEAST_PIXELS;

@@ -8,13 +8,6 @@ import type { StagePart } from './stage';
 /** How much nearer, as a share, the buffer has to be before a point counts as hidden without a ray. */
 export const CLEARLY_NEARER = 1.0005;
 
-/** A place in the picture, pixels of the grid, and how near what is asked about is there: 1 over its depth. */
-export interface Spot {
-  readonly x: number;
-  readonly y: number;
-  readonly nearness: number;
-}
-
 /** One way of seeing: the matrix, the buffer to ask first, and how a ray through a pixel goes. */
 export interface Way {
   readonly seen: Look;
@@ -40,28 +33,52 @@ export function inFrame({ seen, mirror }: Way, x: number, y: number): boolean {
   return !mirror || mirror.face[at] === mirror.part.index + 1;
 }
 
-/**
- * What the buffer says of a spot: `open` when not every pixel around it shows something clearly nearer; `seam` when
- * they all do, but not all the same part, or a part of tubes, so that a gap finer than a pixel may lie between; else `hidden`.
- */
-export function standingOf({ seen, mirror }: Way, { x, y, nearness }: Spot): 'open' | 'seam' | 'hidden' {
-  const { rect, grid } = seen;
-  const buffer = mirror ? seen.mirrorBuffer : seen.buffer;
-  const column = Math.floor(x);
-  const row = Math.floor(y);
-  const limit = nearness * CLEARLY_NEARER;
-  let first = -1;
-  let isSeam = false;
-  for (let r = Math.max(rect.top, row - 1); r <= Math.min(rect.bottom - 1, row + 1); r += 1) {
-    for (let c = Math.max(rect.left, column - 1); c <= Math.min(rect.right - 1, column + 1); c += 1) {
-      const at = c * grid.height + r;
-      if (!(buffer.nearness[at] > limit)) return 'open';
-      if (first < 0) first = buffer.owner[at];
-      if (buffer.owner[at] !== first || seen.stage.parts[buffer.owner[at] - 1].shape.tubes.length > 0)
-        isSeam = true;
-    }
+/** Pixels that are remembered, by their place: next to each other they have places of their own. */
+const REMEMBERED = 64;
+
+/** What the buffer of a way holds around places, asked along lines: each pixel's neighbours are looked up once or twice. */
+export class Neighbours {
+  private readonly asked = new Int32Array(REMEMBERED).fill(-1);
+  private readonly least = new Float64Array(REMEMBERED);
+  private readonly seams = new Uint8Array(REMEMBERED);
+
+  constructor(private readonly way: Way) {}
+
+  /**
+   * What the buffer says of a spot: `open` when not every pixel around it shows something clearly nearer; `seam` when
+   * they all do, but not all the same part, or a part of tubes, so that a gap finer than a pixel may lie between; else
+   * `hidden`. Where it is, pixels of the grid, and 1 over its depth.
+   */
+  standingOf(x: number, y: number, nearness: number): 'open' | 'seam' | 'hidden' {
+    const column = Math.floor(x);
+    const row = Math.floor(y);
+    const place = (column * 7 + row) & (REMEMBERED - 1);
+    const pixel = column * this.way.seen.grid.height + row;
+    if (this.asked[place] !== pixel) this.ask(place, pixel, column, row);
+    if (!(this.least[place] > nearness * CLEARLY_NEARER)) return 'open';
+    return this.seams[place] === 0 ? 'hidden' : 'seam';
   }
-  return isSeam ? 'seam' : 'hidden';
+
+  private ask(place: number, pixel: number, column: number, row: number): void {
+    const { seen, mirror } = this.way;
+    const { rect, grid, stage } = seen;
+    const { nearness, owner } = mirror ? seen.mirrorBuffer : seen.buffer;
+    let least = Infinity;
+    let first = -1;
+    let isSeam = false;
+    for (let c = Math.max(rect.left, column - 1); c <= Math.min(rect.right - 1, column + 1); c += 1) {
+      for (let r = Math.max(rect.top, row - 1); r <= Math.min(rect.bottom - 1, row + 1); r += 1) {
+        const at = c * grid.height + r;
+        least = Math.min(least, nearness[at]);
+        const tag = owner[at];
+        if (first < 0) first = tag;
+        if (tag !== first || (tag > 0 && stage.parts[tag - 1].shape.tubes.length > 0)) isSeam = true;
+      }
+    }
+    this.asked[place] = pixel;
+    this.least[place] = least;
+    this.seams[place] = isSeam ? 1 : 0;
+  }
 }
 
 /** The ray from the eye through a place in the picture, pixels of the grid; its direction is one long along the axis. */

@@ -2,11 +2,12 @@ import { expect, it } from 'vitest';
 import { cameraAt, spanOf } from '../../../src/core/optics/camera';
 import { formsThrough } from '../../../src/core/optics/riding';
 import type { Camera } from '../../../src/core/optics/types';
-import { Blocks, eyesOf } from '../../../src/core/sight/blocks';
+import { Blocks } from '../../../src/core/sight/blocks';
+import { eyesOf } from '../../../src/core/sight/eyes';
 import { reachOf } from '../../../src/core/sight/grid';
 import { look, scratchFor } from '../../../src/core/sight/look';
 import { isNearer, outsideOf } from '../../../src/core/sight/margin';
-import { rectAround, rectsOf } from '../../../src/core/sight/rects';
+import { rectsOf } from '../../../src/core/sight/rects';
 import { type SightStage, stageOf } from '../../../src/core/sight/stage';
 import { mirrorsIn } from '../../../src/core/sight/sweep';
 import { findThin } from '../../../src/core/sight/thin';
@@ -47,12 +48,11 @@ it('what blocks are said to hide no look finds, nor anything beyond what they le
       motion: { metres: 0, chord: 0 },
     });
     const seen = look(stage, camera, scratch);
-    const eyes = eyesOf(camera.pose.position, mirrors, 1 / Math.min(grid.perTangentX, grid.perTangentY));
+    const eyes = eyesOf(camera, grid, mirrors);
     const blocks = new Blocks();
     const asked = stage.forms.flatMap(({ id }, item) => {
       if (rectsOf(stage, item, camera, grid, mirrors).length === 0) return [];
-      const boxes = blocks.open(stage, item, eyes);
-      return [{ id, item, open: boxes.flatMap((corners) => rectAround(corners, camera, grid) ?? []) }];
+      return [{ id, item, open: blocks.open(stage, item, eyes, camera, grid) }];
     });
     findThin(seen, new Set(asked.flatMap(({ item, open }) => (open.length === 0 ? [item] : []))));
     for (const { id, item, open } of asked) {

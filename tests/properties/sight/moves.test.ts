@@ -43,7 +43,7 @@ function bruteForce(plan: Plan, instants: Float64Array): ItemTally[] {
     findThin(seen);
     stage.forms.forEach((_, item) => {
       tallies[item] ??= tallyFor(instants.length);
-      note(tallies[item], seen, item, frame, true);
+      note(tallies[item], seen, item, frame);
     });
   });
   return tallies;

@@ -5,12 +5,13 @@ import type { Camera } from '../../optics/types';
 import type { Plan } from '../../plan/schema/plan';
 import type { Setup } from '../../plan/schema/setup';
 import type { Verdict } from '../../report/types';
-import { Blocks, eyesOf } from '../../sight/blocks';
+import { Blocks } from '../../sight/blocks';
+import { eyesOf } from '../../sight/eyes';
 import { instantsOf } from '../../sight/frames';
 import { reachOf } from '../../sight/grid';
 import { borrowScratch, look, type Scratch, scratchAs } from '../../sight/look';
-import type { Mirror } from '../../sight/mirrors';
-import { groupsOf, rectAround, rectsOf, unionOf } from '../../sight/rects';
+import type { FacedMirror } from '../../sight/mirrors';
+import { groupsOf, rectsOf, unionOf } from '../../sight/rects';
 import type { PixelRect } from '../../sight/scan';
 import { type SightStage, stageOf } from '../../sight/stage';
 import { mirrorsIn } from '../../sight/sweep';
@@ -121,11 +122,7 @@ class Reader {
       const own = rectsOf(stage, item, camera, now.grid, mirrors);
       if (!meetingRect(own, over, now.grid)) return null;
     }
-    const pixelTangent = 1 / Math.min(now.grid.perTangentX, now.grid.perTangentY);
-    const eyes = eyesOf(camera.pose.position, mirrors, pixelTangent);
-    const open = this.blocks
-      .open(stage, item, eyes)
-      .flatMap((corners) => rectAround(corners, camera, now.grid) ?? []);
+    const open = this.blocks.open(stage, item, eyesOf(camera, now.grid, mirrors), camera, now.grid);
     return meetingRect(open, over, now.grid);
   }
 
@@ -189,7 +186,7 @@ interface Frame {
   readonly stage: SightStage;
   readonly camera: Camera;
   readonly now: Scratch;
-  readonly mirrors: readonly Mirror[];
+  readonly mirrors: readonly FacedMirror[];
 }
 
 /** A setup with its cameras, and the instants at which it is looked at: all frames, unless some are asked for. */
