@@ -5,6 +5,8 @@ const LEAST_GAIN = 0.0001;
 const MOST_GAIN = 0.0004;
 /** And in between, this share of what is known already. */
 const GAIN_SHARE = 0.02;
+/** Of what is covered only who covers it is told, at about its most. */
+const COVERED_GAIN = 0.001;
 
 /** Where in a list of shares what stands: all that shows, all that mirrors show, what is covered, the outline. */
 const [SHOWN, IN_MIRRORS, COVERED, OUTLINE, FIRST_PART] = [0, 1, 2, 3, 4];
@@ -33,7 +35,8 @@ export function sharesIn({ direct, mirrored, alone, grid, stage }: Look, item: n
   return shares;
 }
 
-const gainFor = (peak: number): number => Math.min(MOST_GAIN, Math.max(LEAST_GAIN, peak * GAIN_SHARE));
+const gainFor = (kind: number, peak: number): number =>
+  kind === COVERED ? COVERED_GAIN : Math.min(MOST_GAIN, Math.max(LEAST_GAIN, peak * GAIN_SHARE));
 
 /**
  * The intervals of a course, by the number of the frame that each begins with, in which a share may get noticeably
@@ -57,8 +60,9 @@ export function intervalsWithPeaks(course: Course): readonly number[] {
       const before = index > 0 ? Math.abs(from - at(index - 1, k)) : 0;
       const after = index + 2 < course.length ? Math.abs(at(index + 2, k) - to) : 0;
       const may = Math.max(from, to) + Math.max(before, Math.abs(to - from), after);
-      const isBound = k === SHOWN && most[k] + gainFor(most[k]) > outline;
-      if (isBound || may <= most[k] + gainFor(most[k])) continue;
+      const worthwhile = most[k] + gainFor(k, most[k]);
+      const isBound = k === SHOWN && worthwhile > outline;
+      if (isBound || may <= worthwhile) continue;
       found.push(index);
       break;
     }
