@@ -4,11 +4,17 @@ import type { Spot } from '../../plan/schema/numbers';
 import type { Plan } from '../../plan/schema/plan';
 import { hasEdges, isFloor } from '../../plan/walkWays/edges';
 import { HEADROOM_METRES, lying, obstaclesOn, STEP_METRES } from '../../plan/walkWays/obstacles';
-import { boundsOf, mayMeet } from '../../plan/walkWays/planar';
+import { between, boundsOf, mayMeet } from '../../plan/walkWays/planar';
 import { Squares } from '../../plan/walkWays/squares';
+import type { Obstacle } from '../../plan/walkWays/types';
 
 /** What a tape may touch without going through it, metres: it lies along faces and begins at corners. */
 const SKIN_METRES = 0.005;
+
+/** So near to its end a tape is asked about first: what a place is shut in by is there, and ends most questions. Metres. */
+const NEAR_METRES = 4;
+
+type Lying = Pick<Obstacle, 'outline' | 'bounds'>;
 
 /** A floor, as tapes lie on it. */
 export interface TapeFloor {
@@ -32,24 +38,27 @@ export function tapeFloor(plan: Plan, levelMetres: number): TapeFloor {
       piece.at[1] < levelMetres + HEADROOM_METRES && piece.at[1] + height > levelMetres + STEP_METRES;
     return isHere ? [lying(piece, [-width / 2, width / 2], [-depth / 2, depth / 2])] : [];
   });
-  const solids = new Squares([
+  const solids = new Squares<Lying>([
     ...obstacles.filter(({ kind }) => kind === 'solid'),
     ...houses.map((outline) => ({ outline, bounds: boundsOf(outline) })),
   ]);
   const edges = obstacles.filter(({ kind }) => kind !== 'solid');
   const isKnown = hasEdges(plan);
   return {
-    reaches: (from, to) =>
-      edges.every(
-        ({ outline, bounds }) => !mayMeet(from, to, bounds, 0) || !crosses(outline[0], outline[1], from, to),
-      ) &&
-      solids.every(
-        from,
-        to,
-        0,
-        ({ outline, bounds }) =>
-          !mayMeet(from, to, bounds, 0) || !goesThrough(outline, from, to) || isWithin(outline, to),
-      ),
+    reaches: (from, to) => {
+      const isFree = ({ outline, bounds }: Lying): boolean =>
+        !mayMeet(from, to, bounds, 0) || !goesThrough(outline, from, to) || isWithin(outline, to);
+      const length = metresBetween(from, to);
+      const near = between(to, from, Math.min(1, NEAR_METRES / length));
+      return (
+        edges.every(
+          ({ outline, bounds }) =>
+            !mayMeet(from, to, bounds, 0) || !crosses(outline[0], outline[1], from, to),
+        ) &&
+        solids.every(near, to, 0, isFree) &&
+        (length <= NEAR_METRES || solids.every(from, near, 0, isFree))
+      );
+    },
     isTaken: (spot) => {
       if (isKnown && !isFloor(plan.pieces, spot, floor)) return 'off the deck';
       return solids.every(spot, spot, SKIN_METRES, ({ outline }) => !isWithin(outline, spot))
