@@ -44,10 +44,21 @@ export function tapeFloor(plan: Plan, levelMetres: number): TapeFloor {
   ]);
   const edges = obstacles.filter(({ kind }) => kind !== 'solid');
   const isKnown = hasEdges(plan);
+  // What stopped one tape to a place stops most that follow: a place that is shut in is asked about for a whole roof.
+  const stopping = new WeakMap<Spot, Lying[]>();
+  const stop = (to: Spot, thing: Lying): false => {
+    const known = stopping.get(to);
+    if (known) known.push(thing);
+    else stopping.set(to, [thing]);
+    return false;
+  };
   return {
     reaches: (from, to) => {
-      const isFree = ({ outline, bounds }: Lying): boolean =>
-        !mayMeet(from, to, bounds, 0) || !goesThrough(outline, from, to) || isWithin(outline, to);
+      const meets = ({ outline, bounds }: Lying): boolean =>
+        mayMeet(from, to, bounds, 0) && goesThrough(outline, from, to);
+      if (stopping.get(to)?.some(meets)) return false;
+      const isFree = (thing: Lying): boolean =>
+        !meets(thing) || isWithin(thing.outline, to) || stop(to, thing);
       const length = metresBetween(from, to);
       const near = between(to, from, Math.min(1, NEAR_METRES / length));
       return (
