@@ -1,5 +1,6 @@
 import { cautionsOf } from '../../src/core/cautions/cautions';
 import { continuityOf } from '../../src/core/continuity/continuity';
+import { coverageOf } from '../../src/core/continuity/coverage';
 import { formsAt } from '../../src/core/form/formsAt';
 import { tapesOf } from '../../src/core/form/tape/tape';
 import { nightOf } from '../../src/core/night/nightOf';
@@ -25,7 +26,7 @@ import { ms } from './table';
 /**
  * How the time of the processor grows with the plan: the same work on plans of 1, 3, 10 and 30 times as many items, and as many setups,
  * up to 2,000 items and 200 setups. From the third to the last a plan is ten times as large; work that grows with it may
- * take eleven times as long. GROWTH=items or GROWTH=setups measures one of the two, ROWS=tapes what is called so.
+ * take eleven times as long. GROWTH=items, GROWTH=setups or GROWTH=moves measures one of them, ROWS=tapes what is called so.
  */
 const TIMES = [1, 3, 10, 30] as const;
 const MOST_ITEMS = 2000;
@@ -123,6 +124,12 @@ const OF_SETUPS: readonly (readonly [string, Task])[] = [
   ['the night, packed', (plan) => packingOf(plan)],
 ];
 
+const OF_MOVES: readonly (readonly [string, Task])[] = [
+  ['continuity of moves', (plan) => continuityOf(plan)],
+  ['coverage by moves', coverageOf],
+  ['the night with moves, packed', (plan) => packingOf(plan)],
+];
+
 function measure(what: string, plans: readonly Plan[], work: readonly (readonly [string, Task])[]): void {
   console.log(`\n  ${what}: ${TIMES.map((times) => `× ${times}`).join(', ')}; what ten times cost\n`);
   const widest = Math.max(...work.map(([name]) => name.length));
@@ -150,7 +157,7 @@ function measure(what: string, plans: readonly Plan[], work: readonly (readonly 
   }
 }
 
-const wanted = process.env.GROWTH ?? 'items and setups';
+const wanted = process.env.GROWTH ?? 'items, setups, moves';
 if (wanted.includes('items')) {
   const plans = TIMES.map((times) => crowdedPlan(Math.round((MOST_ITEMS * times) / 30), 8, SEED, 0, 30));
   measure(`items, ${plans.map((plan) => itemsOf(plan).length).join(', ')}, with 8 setups`, plans, OF_ITEMS);
@@ -158,4 +165,12 @@ if (wanted.includes('items')) {
 if (wanted.includes('setups')) {
   const plans = TIMES.map((times) => crowdedPlan(66, Math.round((MOST_SETUPS * times) / 30), SEED, 0));
   measure(`setups, ${plans.map(({ setups }) => setups.length).join(', ')}, with 66 items`, plans, OF_SETUPS);
+}
+if (wanted.includes('moves')) {
+  const plans = TIMES.map((times) => crowdedPlan(66, Math.round((MOST_SETUPS * times) / 30), SEED, 10));
+  measure(
+    `setups, ${plans.map(({ setups }) => setups.length).join(', ')}, that move for 10 s, with 66 items`,
+    plans,
+    OF_MOVES,
+  );
 }
