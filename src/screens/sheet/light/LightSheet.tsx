@@ -29,10 +29,12 @@ export function LightHead() {
   // The text alone: it changes at beats, the clock sixty times a second.
   const beat = useLive(({ seconds }) => beatText(plan, seconds));
   return (
-    <p className="light-head">
-      <span className="q">{beat}</span>
-      {setup ? <span>{exposureText(setup)}</span> : null}
-    </p>
+    <div className="light-head">
+      <span className="q" title={beat}>
+        {beat}
+      </span>
+      {setup ? <span title={exposureText(setup)}>{exposureText(setup)}</span> : null}
+    </div>
   );
 }
 
