@@ -1,7 +1,7 @@
 import type { Vec3 } from '../form/build/vector';
 import { cameraFromWorld } from '../optics/project';
 import type { Camera } from '../optics/types';
-import { type ItemBuffer, PaneSink, SolidSink, wipeOwners, wipeStamps } from './buffer';
+import { type ItemBuffer, makeRoomFor, PaneSink, SolidSink, wipeOwners, wipeStamps } from './buffer';
 import { NEAREST_METRES } from './clip';
 import { drawSolid, nearestFirst, partScreen, touching } from './facing';
 import type { Grid } from './grid';
@@ -32,9 +32,10 @@ export function backdropOf(
   parts: readonly StagePart[],
   panes: readonly StagePart[],
 ): Backdrop {
+  makeRoomFor(buffer, stage);
   const screen = screenFromWorld(camera.pose, grid);
   const mayTouch = touching(screen, rect);
-  const sink = new SolidSink(buffer, grid.weights, null);
+  const sink = new SolidSink(buffer, grid, null);
   sink.counts = false;
   wipeOwners(buffer, rect);
   const solids = parts.filter((part) => part.shape.openness === null && mayTouch(part));

@@ -1,17 +1,21 @@
 import type { Grid } from './grid';
 import type { PixelRect, SpanSink } from './scan';
+import type { SightStage } from './stage';
+
+/** Numbers of parts or items, one up, 0 for nothing: two bytes a pixel as long as they fit, since drawing waits for memory. */
+export type Tags = Uint16Array | Int32Array;
 
 /** The nearest thing at every pixel: inverse depth (0 for nothing) and part number + 1 (0 for nothing). */
 export interface ItemBuffer {
   readonly width: number;
   readonly height: number;
   readonly nearness: Float32Array;
-  readonly owner: Int32Array;
+  owner: Tags;
   /** Which item last touched a pixel, item number + 1: counts a pixel once however many triangles lie on it. */
-  readonly stamp: Int32Array;
+  stamp: Tags;
   /** Which porous layer, and which item's layers, counted a pixel last: part and item number + 1. */
-  readonly layerPart: Int32Array;
-  readonly layerItem: Int32Array;
+  layerPart: Tags;
+  layerItem: Tags;
 }
 
 /** Fresh arrays for a grid. */
@@ -21,11 +25,25 @@ export function bufferFor(grid: Grid): ItemBuffer {
     width: grid.width,
     height: grid.height,
     nearness: new Float32Array(size),
-    owner: new Int32Array(size),
-    stamp: new Int32Array(size),
-    layerPart: new Int32Array(size),
-    layerItem: new Int32Array(size),
+    owner: new Uint16Array(size),
+    stamp: new Uint16Array(size),
+    layerPart: new Uint16Array(size),
+    layerItem: new Uint16Array(size),
   };
+}
+
+/** The largest number that two bytes hold. */
+const MOST_IN_TWO_BYTES = 65535;
+
+/** Gives a buffer wider tags where a stage's parts, or twice its items and one, are more than two bytes can number. */
+export function makeRoomFor(buffer: ItemBuffer, { parts, forms }: SightStage): void {
+  if (Math.max(parts.length, 2 * forms.length + 1) <= MOST_IN_TWO_BYTES) return;
+  if (buffer.owner instanceof Int32Array) return;
+  const size = buffer.width * buffer.height;
+  buffer.owner = new Int32Array(size);
+  buffer.stamp = new Int32Array(size);
+  buffer.layerPart = new Int32Array(size);
+  buffer.layerItem = new Int32Array(size);
 }
 
 /** Empties what says who is nearest in the rectangle. */
@@ -61,7 +79,7 @@ export function wipe(buffer: ItemBuffer, rect: PixelRect, hasLayers: boolean): v
 
 /** Only pixels where `owner` holds `part` + 1 are drawn on: the visible face of a mirror. */
 export interface Mask {
-  readonly owner: Int32Array;
+  readonly owner: Tags;
   readonly part: number;
 }
 
@@ -76,7 +94,7 @@ export class SolidSink implements SpanSink {
 
   constructor(
     private readonly buffer: ItemBuffer,
-    private readonly weights: Uint16Array,
+    private readonly grid: Grid,
     private readonly mask: Mask | null,
   ) {}
 
@@ -115,11 +133,11 @@ export class SolidSink implements SpanSink {
 
   private drawCounted(from: number, to: number, inverseDepth: number, step: number): void {
     const { nearness, owner, stamp } = this.buffer;
-    const { weights } = this;
     const mark = this.item + 1;
     const tag = this.part + 1;
+    if (!this.grid.isEven) this.alone += this.weightOfFresh(from, to);
     let near = inverseDepth;
-    let alone = 0;
+    let fresh = 0;
     for (let at = from; at <= to; at += 1, near += step) {
       if (near > nearness[at]) {
         nearness[at] = near;
@@ -127,9 +145,18 @@ export class SolidSink implements SpanSink {
       }
       if (stamp[at] === mark) continue;
       stamp[at] = mark;
-      alone += weights[at];
+      fresh += 1;
     }
-    this.alone += alone;
+    if (this.grid.isEven) this.alone += fresh;
+  }
+
+  /** What the pixels weigh that the current item has not touched yet. */
+  private weightOfFresh(from: number, to: number): number {
+    const { stamp } = this.buffer;
+    const { weights } = this.grid;
+    let weight = 0;
+    for (let at = from; at <= to; at += 1) if (stamp[at] !== this.item + 1) weight += weights[at];
+    return weight;
   }
 }
 
@@ -138,7 +165,7 @@ export class MarkSink implements SpanSink {
   mark = 0;
 
   constructor(
-    private readonly stamp: Int32Array,
+    private readonly stamp: Tags,
     private readonly height: number,
   ) {}
 
@@ -151,7 +178,7 @@ export class MarkSink implements SpanSink {
 export class PaneSink implements SpanSink {
   constructor(
     private readonly buffer: ItemBuffer,
-    private readonly target: Int32Array,
+    private readonly target: Tags,
     private readonly part: number,
   ) {}
 

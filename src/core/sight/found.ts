@@ -1,5 +1,5 @@
 import type { ItemBuffer } from './buffer';
-import { sampleHeight } from './grid';
+import { type Grid, sampleHeight } from './grid';
 import type { PixelRect } from './scan';
 import type { SightStage } from './stage';
 
@@ -79,7 +79,7 @@ export const middleOfRun = (column: number, y0: number, y1: number): number =>
 export function countOwners(
   buffer: ItemBuffer,
   rect: PixelRect,
-  weights: Uint16Array,
+  { weights, isEven }: Grid,
   itemOfPart: Int32Array,
   found: Found,
 ): void {
@@ -90,12 +90,11 @@ export function countOwners(
     while (y < rect.bottom) {
       const tag = owner[base + y];
       const from = y;
-      let pixels = 0;
-      while (y < rect.bottom && owner[base + y] === tag) {
-        pixels += weights[base + y];
-        y += 1;
-      }
-      if (tag === 0 || pixels === 0) continue;
+      while (y < rect.bottom && owner[base + y] === tag) y += 1;
+      if (tag === 0) continue;
+      let pixels = isEven ? y - from : 0;
+      if (!isEven) for (let at = base + from; at < base + y; at += 1) pixels += weights[at];
+      if (pixels === 0) continue;
       const item = itemOfPart[tag - 1];
       found.partPixels[tag - 1] += pixels;
       found.itemPixels[item] += pixels;

@@ -41,6 +41,8 @@ export interface Grid {
   readonly axisX: number;
   readonly axisY: number;
   readonly weights: Uint16Array;
+  /** Whether each weight is one: a lens that draws straight lines straight. */
+  readonly isEven: boolean;
   /** Pixels of the delivered frame. */
   readonly framePixels: number;
   /** From a place on this grid, in pixels, to 0..1 of the delivered frame. */
@@ -74,6 +76,7 @@ export function gridOf(frame: FrameShape, longSide = LONG_SIDE): Grid {
     axisX: width / 2,
     axisY: height / 2,
     weights: new Uint16Array(width * height).fill(1),
+    isEven: true,
     framePixels: width * height,
     frameX: (x) => x / width,
     frameY: (_, y) => y / height,
@@ -133,6 +136,7 @@ function overscanned(
     axisX: width / 2,
     axisY: height / 2,
     weights,
+    isEven: false,
     framePixels: frameWidth * frameHeight,
     frameX: (x, y) => 0.5 + drawn(x, y, 0) / (2 * frame.tanHalfWidth),
     frameY: (x, y) => 0.5 + drawn(x, y, 1) / (2 * frame.tanHalfHeight),

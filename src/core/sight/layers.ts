@@ -1,4 +1,4 @@
-import type { ItemBuffer } from './buffer';
+import type { ItemBuffer, Mask } from './buffer';
 import { type Found, growBox, noteSpot } from './found';
 import { sampleHeight } from './grid';
 import type { SpanSink } from './scan';
@@ -17,7 +17,7 @@ export class PorousSink implements SpanSink {
   constructor(
     private readonly buffer: ItemBuffer,
     private readonly weights: Uint16Array,
-    private readonly mask: { readonly owner: Int32Array; readonly part: number } | null,
+    private readonly mask: Mask | null,
     private readonly itemOfPart: Int32Array,
     private readonly found: Found,
   ) {}

@@ -1,5 +1,14 @@
 import type { Camera } from '../optics/types';
-import { bufferFor, type ItemBuffer, MarkSink, PaneSink, SolidSink, wipe } from './buffer';
+import {
+  bufferFor,
+  type ItemBuffer,
+  MarkSink,
+  makeRoomFor,
+  PaneSink,
+  SolidSink,
+  type Tags,
+  wipe,
+} from './buffer';
 import { drawSolid, facingOf, nearestFirst, partScreen, touching } from './facing';
 import { countOwners, emptyFound, type Found } from './found';
 import { type Grid, gridOf } from './grid';
@@ -45,12 +54,23 @@ export interface Scratch {
   readonly grid: Grid;
   readonly buffer: ItemBuffer;
   readonly mirrorBuffer: ItemBuffer;
+  /** Where panes of glass are in view, one after the other; as many as have been needed at once. */
+  readonly panes: Tags[];
 }
 
 /** Buffers for a camera's frame. */
 export function scratchFor(camera: Camera, longSide?: number): Scratch {
   const grid = gridOf(camera.frame, longSide);
-  return { grid, buffer: bufferFor(grid), mirrorBuffer: bufferFor(grid) };
+  return { grid, buffer: bufferFor(grid), mirrorBuffer: bufferFor(grid), panes: [] };
+}
+
+/** Tags for one more pane, empty in a rectangle. */
+function paneTags({ buffer, panes }: Scratch, index: number, rect: PixelRect): Tags {
+  if (panes[index]?.BYTES_PER_ELEMENT !== buffer.owner.BYTES_PER_ELEMENT) panes[index] = buffer.owner.slice();
+  const { height } = buffer;
+  for (let column = rect.left; column < rect.right; column += 1)
+    panes[index].fill(0, column * height + rect.top, column * height + rect.bottom);
+  return panes[index];
 }
 
 /** Scratches that nobody uses at the moment, by their frame; a few, since each holds some ten megabytes. */
@@ -112,7 +132,6 @@ function within(rect: PixelRect, boxes: Float64Array, item: number): PixelRect {
 export function look(stage: SightStage, camera: Camera, scratch: Scratch, options: LookOptions = {}): Look {
   const { grid, buffer, mirrorBuffer } = scratch;
   const rect = options.rect ?? wholeRect(grid);
-  const { weights } = grid;
   const screen = screenFromWorld(camera.pose, grid);
   const itemCount = stage.forms.length;
   const { itemOfPart, hasLayers } = numbersOf(stage);
@@ -121,11 +140,13 @@ export function look(stage: SightStage, camera: Camera, scratch: Scratch, option
   const mirrored = emptyFound(stage);
   const through = new Map<number, Float64Array>();
 
+  makeRoomFor(buffer, stage);
+  makeRoomFor(mirrorBuffer, stage);
   wipe(buffer, rect, hasLayers);
   const eye = camera.pose.position;
   const { parts = stage.parts, items } = options;
   const inView = nearestFirst(parts.filter(touching(screen, rect)), screen);
-  const solid = new SolidSink(buffer, weights, null);
+  const solid = new SolidSink(buffer, grid, null);
   for (const part of inView) {
     if (part.shape.openness !== null) continue;
     solid.part = part.index;
@@ -135,11 +156,11 @@ export function look(stage: SightStage, camera: Camera, scratch: Scratch, option
     drawSolid(part, screen, rect, eye, solid);
     alone[part.item] += solid.alone;
   }
-  countOwners(buffer, rect, weights, itemOfPart, direct);
+  countOwners(buffer, rect, grid, itemOfPart, direct);
   const layers = inView.filter((part) => part.shape.openness !== null);
   if (layers.length > 0) {
     const mark = new MarkSink(buffer.stamp, buffer.height);
-    const sink = new PorousSink(buffer, weights, null, itemOfPart, direct);
+    const sink = new PorousSink(buffer, grid.weights, null, itemOfPart, direct);
     let item = -1;
     for (const part of layers) {
       if (part.item !== item) {
@@ -162,22 +183,17 @@ export function look(stage: SightStage, camera: Camera, scratch: Scratch, option
   }
 
   const mirrors: MirrorView[] = [];
+  let panes = 0;
   for (const part of inView) {
     const mirror = mirrorOf(part);
     if (!mirror || direct.partPixels[part.index] === 0) continue;
     if (heightOver(mirror, eye) <= 0) continue;
     const { normal, point } = mirror;
-    let face = buffer.owner;
-    if (part.shape.openness !== null) {
-      face = new Int32Array(buffer.owner.length);
-      drawShape(
-        part.shape,
-        partScreen(screen, part),
-        rect,
-        null,
-        'both',
-        new PaneSink(buffer, face, part.index),
-      );
+    const isPane = part.shape.openness !== null;
+    const face = isPane ? paneTags(scratch, panes++, rect) : buffer.owner;
+    if (isPane) {
+      const sink = new PaneSink(buffer, face, part.index);
+      drawShape(part.shape, partScreen(screen, part), rect, null, 'both', sink);
     }
     const view = {
       part,
@@ -188,18 +204,10 @@ export function look(stage: SightStage, camera: Camera, scratch: Scratch, option
       screen: after(screen, reflectionIn(normal, point)),
     };
     if (mirrors.length === 0) wipe(mirrorBuffer, rect, hasLayers);
-    drawMirror(
-      parts,
-      view,
-      within(rect, direct.boxes, part.item),
-      weights,
-      mirrorBuffer,
-      itemOfPart,
-      mirrored,
-    );
+    drawMirror(parts, view, within(rect, direct.boxes, part.item), grid, mirrorBuffer, itemOfPart, mirrored);
     mirrors.push(view);
   }
-  if (mirrors.length > 0) countOwners(mirrorBuffer, rect, weights, itemOfPart, mirrored);
+  if (mirrors.length > 0) countOwners(mirrorBuffer, rect, grid, itemOfPart, mirrored);
   return {
     stage,
     camera,

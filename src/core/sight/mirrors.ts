@@ -1,8 +1,9 @@
 import { moved, turned } from '../form/build/placement';
 import { dot, scale, subtract, type Vec3 } from '../form/build/vector';
-import { type ItemBuffer, type Mask, SolidSink } from './buffer';
+import { type ItemBuffer, type Mask, SolidSink, type Tags } from './buffer';
 import { facingOf, nearestFirst, partScreen, touching } from './facing';
 import type { Found } from './found';
+import type { Grid } from './grid';
 import { PorousSink } from './layers';
 import { drawShape, type HalfSpace, type PixelRect } from './scan';
 import type { ScreenMatrix } from './screenFromWorld';
@@ -23,7 +24,7 @@ export interface FacedMirror extends Mirror {
 export interface MirrorView extends FacedMirror {
   readonly screen: ScreenMatrix;
   /** Part number + 1 at every pixel where the mirror's face is in view. */
-  readonly face: Int32Array;
+  readonly face: Tags;
   /** Where the eye is behind the mirror. */
   readonly image: Vec3;
 }
@@ -57,7 +58,7 @@ export function drawMirror(
   parts: readonly StagePart[],
   view: MirrorView,
   rect: PixelRect,
-  weights: Uint16Array,
+  grid: Grid,
   buffer: ItemBuffer,
   itemOfPart: Int32Array,
   found: Found,
@@ -68,7 +69,7 @@ export function drawMirror(
     parts.filter((part) => part !== view.part && mayTouch(part)),
     view.screen,
   );
-  const solid = new SolidSink(buffer, weights, mask);
+  const solid = new SolidSink(buffer, grid, mask);
   for (const part of reflected) {
     if (part.shape.openness !== null) continue;
     solid.part = part.index;
@@ -83,7 +84,7 @@ export function drawMirror(
   }
   const layers = reflected.filter((part) => part.shape.openness !== null);
   if (layers.length === 0) return;
-  const sink = new PorousSink(buffer, weights, mask, itemOfPart, found);
+  const sink = new PorousSink(buffer, grid.weights, mask, itemOfPart, found);
   for (const part of layers) {
     sink.part = part.index;
     sink.item = part.item;

@@ -1,4 +1,5 @@
 import { add, dot, scale, subtract } from '../form/build/vector';
+import type { Tags } from './buffer';
 import type { Look } from './look';
 import type { Mirror, MirrorView } from './mirrors';
 import { meets, type Ray, showsAlong } from './rays';
@@ -93,7 +94,7 @@ export function rayThrough({ grid, camera }: Pick<Look, 'grid' | 'camera'>, x: n
 }
 
 /** What the buffer holds at a place and next to it: the likeliest things in a ray's way. */
-function partsAround(seen: Look, owner: Int32Array, x: number, y: number): readonly StagePart[] {
+function partsAround(seen: Look, owner: Tags, x: number, y: number): readonly StagePart[] {
   const { rect, grid, stage } = seen;
   const around: StagePart[] = [];
   for (let row = Math.floor(y - 0.5); row <= Math.floor(y + 0.5); row += 1) {
