@@ -1,9 +1,9 @@
 import type { ItemForm } from '../form/types';
 import { undistort } from '../optics/distortion';
-import { cameraFromWorld } from '../optics/project';
 import type { Camera, FrameShape } from '../optics/types';
 import { hypot } from '../units/steadyMath';
 import { NEAREST_METRES } from './clip';
+import { cornersOf } from './rects';
 import { cornersBefore, type SightStage, type StagePart } from './stage';
 
 /** How far outside the frame line something is; see `Margin` in the report for the words. */
@@ -209,23 +209,40 @@ function sidesBeyond(
   );
 }
 
-/** A lower bound of how far outside a part is, from the ball around it. */
+/** Corners are worked out in other steps than what they hold: less than this, metres. */
+const ROUNDING_METRES = 1e-9;
+
+/** A lower bound of how far outside a part is, from the corners of its box. */
 function boundOf(
   part: StagePart,
-  camera: Camera,
+  { pose }: Camera,
   tanX: number,
   tanY: number,
 ): { metres: number; widths: number } {
-  const [x, y, z] = cameraFromWorld(camera.pose, part.centre);
-  const r = part.radius;
-  if (z + r < NEAREST_METRES) return { metres: Infinity, widths: Infinity };
-  const outX = Math.max(0, Math.abs(x) - z * tanX - r * Math.sqrt(1 + tanX * tanX));
-  const outY = Math.max(0, Math.abs(y) - z * tanY - r * Math.sqrt(1 + tanY * tanY));
-  const metres = hypot(outX, outY);
-  return { metres, widths: metres / (z + r) / (2 * tanX) };
+  const { position: p, right: r, up: u, forward: f } = pose;
+  // What lies beyond a side of the pyramid by so much at all corners does so everywhere between them.
+  let [toRight, toLeft, above, below, farthest] = [Infinity, Infinity, Infinity, Infinity, -Infinity];
+  for (const corner of cornersOf(part)) {
+    const dx = corner[0] - p[0];
+    const dy = corner[1] - p[1];
+    const dz = corner[2] - p[2];
+    const x = dx * r[0] + dy * r[1] + dz * r[2];
+    const y = dx * u[0] + dy * u[1] + dz * u[2];
+    const z = dx * f[0] + dy * f[1] + dz * f[2];
+    toRight = Math.min(toRight, x - z * tanX);
+    toLeft = Math.min(toLeft, -x - z * tanX);
+    above = Math.min(above, y - z * tanY);
+    below = Math.min(below, -y - z * tanY);
+    farthest = Math.max(farthest, z);
+  }
+  if (farthest < NEAREST_METRES) return { metres: Infinity, widths: Infinity };
+  const sideways = Math.max(0, Math.max(toRight, toLeft) - ROUNDING_METRES);
+  const upright = Math.max(0, Math.max(above, below) - ROUNDING_METRES);
+  const metres = hypot(sideways, upright);
+  return { metres, widths: metres / farthest / (2 * tanX) };
 }
 
-/** At least so far outside the frame an item is, metres, by the balls around its parts; Infinity behind the camera. */
+/** At least so far outside the frame an item is, metres, by the boxes around its parts; Infinity behind the camera. */
 export function leastOutside({ parts, firstPart }: SightStage, item: number, camera: Camera): number {
   const { tanX, tanY } = pyramidOf(camera.frame);
   let least = Infinity;

@@ -45,8 +45,8 @@ class Search {
 
 /**
  * The least distance outside the frame over a span, of an item that is never inside; null when it is always behind the
- * camera. Measured is what may be the least: first where the balls around its parts come nearest, then the frames
- * asked in full that balls do not rule out, then all frames between two of those from which it may come nearer still.
+ * camera. Measured is what may be the least: first where the boxes around its parts come nearest, then the frames
+ * asked in full that boxes do not rule out, then all frames between two of those from which it may come nearer still.
  * `coarse`: the frames asked in full; `intervals`: what happens from each to the next.
  */
 export function nearestOf(

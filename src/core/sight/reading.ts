@@ -7,14 +7,13 @@ import { coverersIn, coverersOf } from './coverers';
 import { eyesOf } from './eyes';
 import { instantsOf } from './frames';
 import { type Grid, reachOf } from './grid';
-import { Hidden, seenPartsOf } from './hidden';
+import { Hidden, seenPartsOf, type Unsettled } from './hidden';
 import { type Instant, isSame } from './instant';
 import { borrowScratch, type Look, look, type Scratch, scratchAs } from './look';
 import type { FacedMirror } from './mirrors';
 import { type Nearest, nearestOf } from './nearest';
 import { type Course, intervalsWithPeaks, sharesIn } from './peaks';
 import { type Group, grouped, groupsOf } from './rects';
-import type { PixelRect } from './scan';
 import { type Known, Settler, type Sighting, sightingOf } from './settled';
 import { type SightStage, type StagePart, stageOf } from './stage';
 import { type Interval, mayEnter, mirrorsIn, motionOver } from './sweep';
@@ -52,13 +51,6 @@ const widest = (grids: readonly Grid[]): Interval['field'] => {
     tanY: Math.max(...reaches.map(({ tanY }) => tanY)),
   };
 };
-
-/** An item and the pixels in which it has to be looked at. */
-type Unsettled = readonly [item: number, rects: readonly PixelRect[]];
-
-/** All pixels in which something is open. */
-const openIn = (known: Known | undefined): readonly PixelRect[] =>
-  known ? [...known.direct, ...known.mirrored] : [];
 
 /** Two asked frames, the mirrors that may come into view from one to the other, and who is to be looked at closer. */
 interface Stretch {
@@ -222,15 +214,11 @@ export function* readSetup(
       states[frame] = ASKED | known.state;
       if (known.direct.length + known.mirrored.length === 0) continue;
       if (known.isLikelyHidden) hidden.set(item, known);
-      else unsettled.push([item, openIn(known)]);
+      else unsettled.push([item, [...known.direct, ...known.mirrored]]);
     }
-    const withRects = (items: readonly number[]): readonly Unsettled[] =>
-      items.map((item): Unsettled => [item, openIn(hidden.get(item))]);
-    const open = grouped(withRects([...hidden.keys()])).flatMap((group) =>
-      hiding.open(group, asking, scratchOf(frame), hidden),
-    );
-    const doubtful = grouped(withRects(open)).flatMap((group) => stayHidden(frame, group));
-    ask(frame, grouped([...unsettled, ...withRects(doubtful)]));
+    const open = new Map(hiding.open(hidden, asking, scratchOf(frame)));
+    const doubtful = grouped([...open]).flatMap((group) => stayHidden(frame, group));
+    ask(frame, grouped([...unsettled, ...doubtful.map((item): Unsettled => [item, open.get(item) ?? []])]));
   }
 
   /** Looks at some items among what was seen before and around them last. Which of them that does not hide. */

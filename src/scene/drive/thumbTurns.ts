@@ -9,11 +9,17 @@ const IN_TIME = 1.06;
 const SPARE_SHARE = 0.2;
 /** Where a thumbnail does not fit into a period, and where pictures are drawn coarser to keep to it, one in so many frames. */
 const SELDOM = 30;
-/** Older measurements count for so much against a new one. */
+/** The first thumbnail readies the shaders; what queues up behind that is past after so many frames. */
+const SETTLING_FRAMES = 4;
+/** Older measurements count for so much against a new one: less where it has become quicker. */
 const MEMORY = 0.8;
+const MEMORY_OF_SLOWER = 0.4;
 
-const blended = (before: number | null, now: number): number =>
-  before === null ? now : before * MEMORY + now * (1 - MEMORY);
+function blended(before: number | null, now: number): number {
+  if (before === null) return now;
+  const memory = now < before ? MEMORY_OF_SLOWER : MEMORY;
+  return before * memory + now * (1 - memory);
+}
 
 /** When, while a move plays, there is time for one of the thumbnails. All times are milliseconds. */
 export class ThumbTurns {
@@ -22,6 +28,7 @@ export class ThumbTurns {
   private gap: number | null = null;
   private printedGap: number | null = null;
   private cost: number | null = null;
+  private hasPrinted = false;
   private waited = 0;
 
   /**
@@ -33,16 +40,17 @@ export class ThumbTurns {
     this.last = atMilliseconds;
     this.waited += 1;
     if (this.gap === null) return false;
-    if (this.cost === null) return true;
+    if (this.cost === null) return !this.hasPrinted || this.waited >= SETTLING_FRAMES;
     // What the card takes is only seen by the frame that follows.
     const onCard = this.printedGap === null ? 0 : this.printedGap - this.gap;
     const fits = framesBetween(this.gap, Math.max(this.cost, onCard), takenMilliseconds);
     return this.waited >= (isStrained ? Math.max(SELDOM, fits) : fits);
   }
 
-  /** Tells how long a thumbnail took. */
+  /** Tells how long a thumbnail took. The first says nothing of those after it. */
   printed(milliseconds: number): void {
-    this.cost = blended(this.cost, milliseconds);
+    if (this.hasPrinted) this.cost = blended(this.cost, milliseconds);
+    this.hasPrinted = true;
     this.waited = 0;
   }
 

@@ -19,10 +19,29 @@ test('a play counts its own frames: none is printed before their rate is known, 
   const turns = new ThumbTurns();
   expect(turns.frame(0, 5)).toBe(false);
   expect(turns.frame(50, 5)).toBe(true);
+  // The first readies the shaders, for 3 s: that counts for nothing, and four frames later the second shows what one takes.
+  turns.printed(3000);
+  expect([3100, 3150, 3200, 3250].map((now) => turns.frame(now, 5))).toEqual([false, false, false, true]);
   turns.printed(30);
   // 30 ms in each 12th frame of 50 ms. The gap of 80 ms that the print has made counts for nothing.
-  const prints = Array.from({ length: 12 }, (_, k) => turns.frame(130 + 50 * k, 5));
+  const prints = Array.from({ length: 12 }, (_, k) => turns.frame(3330 + 50 * k, 5));
   expect(prints).toEqual([...Array(11).fill(false), true]);
+});
+
+test('thumbnails that have become quicker come more often after the next, not after many', () => {
+  const turns = new ThumbTurns();
+  let now = 0;
+  const framesToNext = (cost: number): number => {
+    for (let frames = 1; ; frames += 1) {
+      now += 50;
+      if (!turns.frame(now, 5)) continue;
+      turns.printed(cost);
+      return frames;
+    }
+  };
+  for (const cost of [30, 300, 30, 30]) framesToNext(cost);
+  // From 300 ms over 138 to 73: 30 frames of 50 ms, four fifths of what was would leave 81.
+  expect(framesToNext(30)).toBeLessThanOrEqual(30);
 });
 
 test('a card that is late after each thumbnail gets them seldom, however little the processor has to do for one', () => {
