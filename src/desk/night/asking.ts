@@ -2,7 +2,7 @@ import { proxy } from 'comlink';
 import type { Plan } from '../../core/plan/schema/plan';
 import { latestWins } from '../latestWins';
 import { planStore } from '../planStore';
-import { reasonOf } from '../reasonOf';
+import { sentenceOf } from '../reasonOf';
 import { nightStore } from './nightStore';
 import { NightWorker } from './nightWorker';
 
@@ -10,7 +10,7 @@ const failed = (error: unknown): void =>
   nightStore.setState({
     seeking: null,
     darkening: null,
-    trouble: `The night could not be worked out: ${reasonOf(error)}`,
+    trouble: sentenceOf('The night could not be worked out', error),
   });
 
 let worker: NightWorker | null = null;

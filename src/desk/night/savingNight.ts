@@ -6,7 +6,7 @@ import { nightCalendar } from '../../exchange/calendar/nightCalendar';
 import { nightCsv } from '../../exchange/night/nightCsv';
 import { isAbort } from '../assets/isAbort';
 import { fileWord } from '../fileWord';
-import { reasonOf } from '../reasonOf';
+import { sentenceOf } from '../reasonOf';
 import { toastStore } from '../toastStore';
 
 /** Saves a text as a file, and says under which name. */
@@ -22,8 +22,7 @@ async function save(text: string, type: string, description: string, fileName: s
     say(`Saved as ${handle?.name ?? fileName}.`);
   } catch (error) {
     if (isAbort(error)) return;
-    const why = reasonOf(error);
-    say(`${description} was not saved: ${why}`, { tone: 'warn' });
+    say(sentenceOf(`${description} was not saved`, error), { tone: 'warn' });
   }
 }
 
