@@ -32,6 +32,17 @@ const BEFORE = [withoutPicture, withoutReports, withPlainFiles];
 const sheet = (page: Page) => page.getByRole('region', { name: 'Compare with a copy' });
 const row = (page: Page, name: string) => sheet(page).getByRole('listitem').filter({ hasText: name });
 
+/** Whether the sheet's own words have the focus, and nothing lies over them. */
+const hasFocus = (page: Page): Promise<boolean> =>
+  sheet(page)
+    .locator('h3')
+    .evaluate((head) => {
+      const { left, top, bottom } = head.getBoundingClientRect();
+      return (
+        document.activeElement === head && document.elementFromPoint(left + 2, (top + bottom) / 2) === head
+      );
+    });
+
 /** Opens the sheet by the list of plans. */
 async function compare(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Plans', exact: true }).filter({ visible: true }).press('Enter');
@@ -56,10 +67,15 @@ test('theirs comes from a file, item by item by keys, against what both began wi
   await eventually(async () => itemOf(await keptPlan(page), 'crate-2')).not.toEqual(itemOf(base, 'crate-2'));
   const mine = await keptPlan(page);
   await compare(page);
+  await expect.poll(() => hasFocus(page)).toBe(true);
   await giveFile(page, 'torn.plan.json', serialisePlan(theirs).slice(0, 900));
   await sheet(page).getByRole('alert').filter({ hasText: 'torn.plan.json was not compared.' }).waitFor();
   await giveFile(page, 'theirs.plan.json', serialisePlan(theirs));
   await row(page, 'Old tank').or(row(page, 'Water tank')).first().waitFor();
+  await expect.poll(() => hasFocus(page)).toBe(true);
+  // A camera whose stop alone is another one stays where it is: nothing is drawn of it.
+  await row(page, 'Setup A').getByRole('radio', { name: 'Theirs' }).focus();
+  expect(await page.locator('.proposed-place').count()).toBe(0);
   // The page knows what both began with: only the crate is asked about, and first.
   const clash = sheet(page).getByRole('listitem').first();
   expect(await clash.textContent()).toMatch(/^! Choose: Crate 2 Changed by both\./);
@@ -95,6 +111,8 @@ test('theirs comes from a link on a phone and is chosen by touch; a cut link say
   await compare(page);
   const link = `https://standclear.example/#${linkOfPlan(theirs).fragment}`;
   const field = sheet(page).getByRole('textbox', { name: 'a link' });
+  // On a phone the sheet lies under the roof, out of sight.
+  await expect.poll(() => hasFocus(page)).toBe(true);
   await field.fill(link.slice(0, -40));
   await sheet(page).getByRole('button', { name: 'Compare with the link' }).tap();
   await sheet(page).getByRole('alert').filter({ hasText: 'This link' }).waitFor();

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { useStore } from 'zustand';
 import { leaveMerge, mergeStore } from '../../desk/merge/mergeStore';
 import { chooseFileToCompare, compareWithLink } from '../../desk/merge/merging';
+import { Head } from './Head';
 
 /** Asks for the copy to compare the open plan with: a file, or a link. */
 export function AskForCopy() {
@@ -10,7 +11,7 @@ export function AskForCopy() {
   return (
     <>
       <div className="line merge-head">
-        <h3>Compare with a copy</h3>
+        <Head>Compare with a copy</Head>
         <button type="button" onClick={leaveMerge}>
           Leave it
         </button>

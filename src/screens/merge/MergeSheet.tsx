@@ -16,6 +16,7 @@ import { SelectField } from '../parts/Field';
 import { whenWords } from '../plans/words';
 import { AskForCopy } from './AskForCopy';
 import { Comes } from './Comes';
+import { Head } from './Head';
 import { chooseSetupOf, showDifference, showNothing } from './showing';
 import './merge.css';
 
@@ -163,9 +164,9 @@ function Comparison() {
   return (
     <>
       <div className="line merge-head">
-        <h3>
+        <Head>
           Yours and {beside.from}: {rows.length === 1 ? '1 difference' : `${rows.length} differences`}
-        </h3>
+        </Head>
         <button type="button" className="do" aria-disabled={open > 0} onClick={take}>
           Take it
         </button>

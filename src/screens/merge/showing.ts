@@ -12,23 +12,36 @@ import { planStore } from '../../desk/planStore';
 import { endPreviews, preview } from '../sheet/previewing';
 
 const BY = 'continuity merge';
+/** Nearer than this a camera has not been moved or turned; metres, degrees. */
+const LEAST_APART = 1e-6;
+
+type Start = Pick<ProposedPlace, 'to' | 'headingDegrees'>;
 
 /** Where a camera stands as its span begins, and which way it looks. */
-function startOf(plan: Plan, setup: Setup): Pick<ProposedPlace, 'to' | 'headingDegrees'> {
+function startOf(plan: Plan, setup: Setup): Start {
   const { position, headingDegrees } = stateAt(plan, setup, spanOf(plan, setup)[0]);
   return { to: [position[0], position[2]], headingDegrees };
 }
 
-/** Where their camera stands, and from where it would go there. */
+/** Metres along x and z and degrees from one start to another. */
+const apart = (from: Start, start: Start): readonly number[] => [
+  start.to[0] - from.to[0],
+  start.to[1] - from.to[1],
+  start.headingDegrees - from.headingDegrees,
+];
+
+/** Where their camera stands, and from where it would go there; null where it stays as it is. */
 function placeOf(difference: Difference, theirs: Plan): ProposedPlace | null {
   if (difference.of !== 'entry' || difference.theirs?.list !== 'setups') return null;
   const { plan } = planStore.getState();
   const { value: setup } = difference.theirs;
   const own = difference.mine?.list === 'setups' ? difference.mine.value : null;
   const start = startOf(theirs, setup);
+  const from = own ? startOf(plan, own) : start;
+  if (own && Math.hypot(...apart(from, start)) < LEAST_APART) return null;
   const { setups } = own ? plan : theirs;
   return {
-    from: own ? startOf(plan, own).to : start.to,
+    from: from.to,
     ...start,
     letter: setupLetter(setups.findIndex(({ id }) => id === setup.id)),
   };
