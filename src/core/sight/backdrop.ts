@@ -1,7 +1,7 @@
 import type { Vec3 } from '../form/build/vector';
 import { cameraFromWorld } from '../optics/project';
 import type { Camera } from '../optics/types';
-import { type ItemBuffer, makeRoomFor, PaneSink, SolidSink, wipeOwners, wipeStamps } from './buffer';
+import { type ItemBuffer, makeRoomFor, paneSink, SolidSink, wipeOwners, wipeStamps } from './buffer';
 import { NEAREST_METRES } from './clip';
 import { drawSolid, nearestFirst, partScreen, touching } from './facing';
 import type { Grid } from './grid';
@@ -51,7 +51,7 @@ export function backdropOf(
       rect,
       null,
       'both',
-      new PaneSink(buffer, buffer.stamp, pane.index),
+      paneSink(buffer, buffer.stamp, pane.index),
     );
   return { stage, camera, grid, rect, buffer, hasPanes: panes.length > 0 };
 }

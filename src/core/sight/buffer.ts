@@ -1,5 +1,5 @@
 import type { Grid } from './grid';
-import type { PixelRect, SpanSink } from './scan';
+import { type PixelRect, run, type SpanSink } from './scan';
 import type { SightStage } from './stage';
 
 /** Numbers of parts or items, one up, 0 for nothing: two bytes a pixel as long as they fit, since drawing waits for memory. */
@@ -98,18 +98,19 @@ export class SolidSink implements SpanSink {
     private readonly mask: Mask | null,
   ) {}
 
-  span(column: number, y0: number, y1: number, inverseDepth: number, step: number): void {
+  span(column: number, y0: number, y1: number): void {
     const from = column * this.buffer.height + y0;
     const to = from + y1 - y0;
-    if (this.mask) this.drawMasked(this.mask, from, to, inverseDepth, step);
-    else if (this.counts) this.drawCounted(from, to, inverseDepth, step);
-    else this.draw(from, to, inverseDepth, step);
+    if (this.mask) this.drawMasked(this.mask, from, to);
+    else if (this.counts) this.drawCounted(from, to);
+    else this.draw(from, to);
   }
 
-  private draw(from: number, to: number, inverseDepth: number, step: number): void {
+  private draw(from: number, to: number): void {
     const { nearness, owner } = this.buffer;
     const tag = this.part + 1;
-    let near = inverseDepth;
+    let near = run[0];
+    const step = run[1];
     for (let at = from; at <= to; at += 1, near += step) {
       if (near > nearness[at]) {
         nearness[at] = near;
@@ -118,11 +119,12 @@ export class SolidSink implements SpanSink {
     }
   }
 
-  private drawMasked(mask: Mask, from: number, to: number, inverseDepth: number, step: number): void {
+  private drawMasked(mask: Mask, from: number, to: number): void {
     const { nearness, owner } = this.buffer;
     const tag = this.part + 1;
     const wanted = mask.part + 1;
-    let near = inverseDepth;
+    let near = run[0];
+    const step = run[1];
     for (let at = from; at <= to; at += 1, near += step) {
       if (mask.owner[at] === wanted && near > nearness[at]) {
         nearness[at] = near;
@@ -131,12 +133,13 @@ export class SolidSink implements SpanSink {
     }
   }
 
-  private drawCounted(from: number, to: number, inverseDepth: number, step: number): void {
+  private drawCounted(from: number, to: number): void {
     const { nearness, owner, stamp } = this.buffer;
     const mark = this.item + 1;
     const tag = this.part + 1;
     if (!this.grid.isEven) this.alone += this.weightOfFresh(from, to);
-    let near = inverseDepth;
+    let near = run[0];
+    const step = run[1];
     let fresh = 0;
     for (let at = from; at <= to; at += 1, near += step) {
       if (near > nearness[at]) {
@@ -160,33 +163,36 @@ export class SolidSink implements SpanSink {
   }
 }
 
-/** Marks the pixels of an item's solids without counting, before its porous layers are counted on top. */
-export class MarkSink implements SpanSink {
-  mark = 0;
+/**
+ * Writes a tag, without counting: on all pixels of an item's solids, before its porous layers are counted on top, or
+ * wherever nothing of a buffer is nearer, where a porous mirror (glass) is in view.
+ */
+export class TagSink implements SpanSink {
+  tag = 0;
 
   constructor(
-    private readonly stamp: Tags,
+    private readonly target: Tags,
     private readonly height: number,
+    private readonly nearness: Float32Array | null,
   ) {}
 
   span(column: number, y0: number, y1: number): void {
-    this.stamp.fill(this.mark, column * this.height + y0, column * this.height + y1 + 1);
+    const { target, nearness, tag } = this;
+    const from = column * this.height + y0;
+    const to = from + y1 - y0;
+    if (!nearness) {
+      target.fill(tag, from, to + 1);
+      return;
+    }
+    const step = run[1];
+    let near = run[0];
+    for (let at = from; at <= to; at += 1, near += step) if (near > nearness[at]) target[at] = tag;
   }
 }
 
-/** Marks where a porous mirror (glass) is in view: its part number + 1 wherever no solid is nearer. */
-export class PaneSink implements SpanSink {
-  constructor(
-    private readonly buffer: ItemBuffer,
-    private readonly target: Tags,
-    private readonly part: number,
-  ) {}
-
-  span(column: number, y0: number, y1: number, inverseDepth: number, step: number): void {
-    const { nearness, height } = this.buffer;
-    let near = inverseDepth;
-    for (let at = column * height + y0; at <= column * height + y1; at += 1, near += step) {
-      if (near > nearness[at]) this.target[at] = this.part + 1;
-    }
-  }
+/** The tags of a pane that is in view, for a buffer whose solids are drawn. */
+export function paneSink({ height, nearness }: ItemBuffer, target: Tags, part: number): TagSink {
+  const sink = new TagSink(target, height, nearness);
+  sink.tag = part + 1;
+  return sink;
 }

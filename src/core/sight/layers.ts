@@ -1,7 +1,7 @@
 import type { ItemBuffer, Mask } from './buffer';
 import { type Found, growBox, noteSpot } from './found';
 import { sampleHeight } from './grid';
-import type { SpanSink } from './scan';
+import { run, type SpanSink } from './scan';
 
 /**
  * Draws porous layers over finished solids. A layer shows wherever no solid is nearer; layers do not hide each other
@@ -22,13 +22,14 @@ export class PorousSink implements SpanSink {
     private readonly found: Found,
   ) {}
 
-  span(column: number, y0: number, y1: number, inverseDepth: number, step: number): void {
+  span(column: number, y0: number, y1: number): void {
     const { nearness, owner, stamp, layerPart, layerItem, height } = this.buffer;
     const partMark = this.part + 1;
     const itemMark = this.item + 1;
     const { partPixels, itemPixels, boxes, spots } = this.found;
     const base = column * height;
-    let near = inverseDepth;
+    let near = run[0];
+    const step = run[1];
     let pixels = 0;
     let last = -1;
     for (let at = base + y0; at <= base + y1; at += 1, near += step) {
@@ -70,10 +71,11 @@ export class CoverSink implements SpanSink {
     readonly coverers: Float64Array,
   ) {}
 
-  span(column: number, y0: number, y1: number, inverseDepth: number, step: number): void {
+  span(column: number, y0: number, y1: number): void {
     const { nearness, owner, stamp, height } = this.buffer;
     const base = column * height;
-    let near = inverseDepth;
+    let near = run[0];
+    const step = run[1];
     for (let at = base + y0; at <= base + y1; at += 1, near += step) {
       if (stamp[at] === this.mark) continue;
       const tag = owner[at];

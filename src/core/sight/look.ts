@@ -2,10 +2,10 @@ import type { Camera } from '../optics/types';
 import {
   bufferFor,
   type ItemBuffer,
-  MarkSink,
   makeRoomFor,
-  PaneSink,
+  paneSink,
   SolidSink,
+  TagSink,
   type Tags,
   wipe,
 } from './buffer';
@@ -159,13 +159,13 @@ export function look(stage: SightStage, camera: Camera, scratch: Scratch, option
   countOwners(buffer, rect, grid, itemOfPart, direct);
   const layers = inView.filter((part) => part.shape.openness !== null);
   if (layers.length > 0) {
-    const mark = new MarkSink(buffer.stamp, buffer.height);
+    const mark = new TagSink(buffer.stamp, buffer.height, null);
     const sink = new PorousSink(buffer, grid.weights, null, itemOfPart, direct);
     let item = -1;
     for (const part of layers) {
       if (part.item !== item) {
         item = part.item;
-        mark.mark = item + 1;
+        mark.tag = item + 1;
         sink.through = new Float64Array(itemCount);
         through.set(item, sink.through);
         for (const own of inView) {
@@ -192,7 +192,7 @@ export function look(stage: SightStage, camera: Camera, scratch: Scratch, option
     const isPane = part.shape.openness !== null;
     const face = isPane ? paneTags(scratch, panes++, rect) : buffer.owner;
     if (isPane) {
-      const sink = new PaneSink(buffer, face, part.index);
+      const sink = paneSink(buffer, face, part.index);
       drawShape(part.shape, partScreen(screen, part), rect, null, 'both', sink);
     }
     const view = {

@@ -3,10 +3,16 @@ import { clipTriangle, MIRROR_GAP_METRES, NEAREST_METRES } from './clip';
 import { SAMPLE_HEIGHTS, SUBPIXELS } from './grid';
 import type { ScreenMatrix } from './screenFromWorld';
 
-/** Receives the pixels of a triangle, column by column: y0 ≤ y ≤ y1, the inverse depth at y0 and its step downwards. */
+/** Receives the pixels of a triangle, column by column: y0 ≤ y ≤ y1, as near as `run` says. */
 export interface SpanSink {
-  span(column: number, y0: number, y1: number, inverseDepth: number, step: number): void;
+  span(column: number, y0: number, y1: number): void;
 }
+
+/**
+ * Of the span in hand: the inverse depth at y0, and its step downwards. Not arguments, since each number with a fraction
+ * that is handed to a function that is not inlined is an allocation, and there are millions.
+ */
+export const run = new Float64Array(2);
 
 /** A rectangle of pixels, right and bottom outside. */
 export interface PixelRect {
@@ -34,6 +40,9 @@ const OFF_SCREEN = 1;
 const NOT_BEFORE = 2;
 const BEHIND = 4;
 
+/** What is left of a triangle that is clipped has at most so many corners; they stand behind those of the shape. */
+const CLIPPED_CORNERS = 12;
+
 /** Of the call of drawShape in hand, see there. */
 let recede = 0;
 let room = 0;
@@ -49,12 +58,13 @@ let outside = new Uint8Array(0);
 function makeRoom(corners: number): void {
   if (corners <= room) return;
   room = Math.max(corners, 2 * room, 4096);
+  const size = room + CLIPPED_CORNERS;
   homogeneousX = new Float64Array(room);
   homogeneousY = new Float64Array(room);
   depths = new Float64Array(room);
-  snappedX = new Float64Array(room);
-  snappedY = new Float64Array(room);
-  inverse = new Float64Array(room);
+  snappedX = new Float64Array(size);
+  snappedY = new Float64Array(size);
+  inverse = new Float64Array(size);
   sides = new Float64Array(room);
   outside = new Uint8Array(room);
 }
@@ -120,20 +130,7 @@ export function drawShape(
     if ((outside[a] & outside[b] & outside[c] & NOT_BEFORE) !== 0) continue;
     // A corner on the mirror's plane is its own image: left alone, an object and its image share that edge exactly.
     if (((outside[a] | outside[b] | outside[c]) & (OFF_SCREEN | BEHIND)) === 0) {
-      drawTriangle(
-        snappedX[a],
-        snappedY[a],
-        inverse[a],
-        snappedX[b],
-        snappedY[b],
-        inverse[b],
-        snappedX[c],
-        snappedY[c],
-        inverse[c],
-        wanted,
-        rect,
-        sink,
-      );
+      drawTriangle(a, b, c, wanted, rect, sink);
     } else {
       drawClipped(a, b, c, keep !== null, wanted, rect, sink);
     }
@@ -181,25 +178,13 @@ function drawClipped(
   const polygon = clipTriangle(corner, GUARD_PIXELS, bySide);
   const count = polygon.length / 4;
   if (count < 3) return;
-  const x = (k: number) => Math.floor((polygon[k * 4] / polygon[k * 4 + 2]) * SUBPIXELS + 0.5);
-  const y = (k: number) => Math.floor((polygon[k * 4 + 1] / polygon[k * 4 + 2]) * SUBPIXELS + 0.5);
-  const near = (k: number) => 1 / polygon[k * 4 + 2];
-  for (let k = 1; k + 1 < count; k += 1) {
-    drawTriangle(
-      x(0),
-      y(0),
-      near(0),
-      x(k),
-      y(k),
-      near(k),
-      x(k + 1),
-      y(k + 1),
-      near(k + 1),
-      wanted,
-      rect,
-      sink,
-    );
+  for (let k = 0; k < count; k += 1) {
+    const nearness = 1 / polygon[k * 4 + 2];
+    snappedX[room + k] = Math.floor((polygon[k * 4] / polygon[k * 4 + 2]) * SUBPIXELS + 0.5);
+    snappedY[room + k] = Math.floor((polygon[k * 4 + 1] / polygon[k * 4 + 2]) * SUBPIXELS + 0.5);
+    inverse[room + k] = nearness;
   }
+  for (let k = 1; k + 1 < count; k += 1) drawTriangle(room, room + k, room + k + 1, wanted, rect, sink);
 }
 
 /** 0 for a top or left edge, whose pixels belong to the triangle, else 1 (y down, corners clockwise on screen). */
@@ -220,35 +205,40 @@ function lastInside(value: number, up: number, last: number): number {
   return value >= last * up ? last : (value / up) | 0;
 }
 
+/** Draws a triangle of the asked facing, its corners by their numbers on screen. */
 function drawTriangle(
-  ax: number,
-  ay: number,
-  az: number,
-  bx: number,
-  by: number,
-  bz: number,
-  cx: number,
-  cy: number,
-  cz: number,
+  a: number,
+  second: number,
+  third: number,
   wanted: number,
   rect: PixelRect,
   sink: SpanSink,
 ): void {
-  const area = (bx - ax) * (cy - ay) - (by - ay) * (cx - ax);
-  if (area === 0 || area * wanted < 0) return;
-  if (area < 0) {
-    drawTriangle(ax, ay, az, cx, cy, cz, bx, by, bz, 0, rect, sink);
-    return;
-  }
+  const ax = snappedX[a];
+  const ay = snappedY[a];
+  const across = (snappedX[second] - ax) * (snappedY[third] - ay);
+  const doubled = across - (snappedY[second] - ay) * (snappedX[third] - ax);
+  if (doubled === 0 || doubled * wanted < 0) return;
+  // Clockwise on screen, where the edge functions are positive inside.
+  const b = doubled > 0 ? second : third;
+  const c = doubled > 0 ? third : second;
+  const area = Math.abs(doubled);
+  const az = inverse[a];
+  const bx = snappedX[b];
+  const by = snappedY[b];
+  const bz = inverse[b];
+  const cx = snappedX[c];
+  const cy = snappedY[c];
+  const cz = inverse[c];
   const lowY = Math.min(ay, by, cy);
   const highY = Math.max(ay, by, cy);
   const lowX = Math.min(ax, bx, cx);
   const highX = Math.max(ax, bx, cx);
   // Samples lie anywhere in a pixel's height, and in the middle of its width.
-  const top = Math.max(rect.top, Math.floor(lowY / SUBPIXELS));
-  const bottom = Math.min(rect.bottom - 1, Math.floor(highY / SUBPIXELS));
-  const left = Math.max(rect.left, Math.ceil((lowX - HALF_PIXEL) / SUBPIXELS));
-  const right = Math.min(rect.right - 1, Math.floor((highX - HALF_PIXEL) / SUBPIXELS));
+  const top = Math.max(rect.top, Math.floor(lowY / SUBPIXELS)) | 0;
+  const bottom = Math.min(rect.bottom - 1, Math.floor(highY / SUBPIXELS)) | 0;
+  const left = Math.max(rect.left, Math.ceil((lowX - HALF_PIXEL) / SUBPIXELS)) | 0;
+  const right = Math.min(rect.right - 1, Math.floor((highX - HALF_PIXEL) / SUBPIXELS)) | 0;
   if (top > bottom || left > right) return;
 
   // Edge functions, ≥ 0 inside, at the top of the first pixel; whole-number steps per pixel down and to the right.
@@ -297,7 +287,11 @@ function drawTriangle(
         if (down2 > 0) y0 = Math.max(y0, firstInside(f2, down2, y1));
         else if (down2 < 0) y1 = lastInside(f2, -down2, y1);
         else if (f2 < 0) y1 = -1;
-        if (y0 <= y1) sink.span(column, top + y0, top + y1, start + (y0 + height / SUBPIXELS) * stepY, stepY);
+        if (y0 <= y1) {
+          run[0] = start + (y0 + height / SUBPIXELS) * stepY;
+          run[1] = stepY;
+          sink.span(column, top + y0, top + y1);
+        }
       }
     }
     e0 += right0;
