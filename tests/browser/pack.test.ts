@@ -44,6 +44,12 @@ test(
     await save.waitFor();
     const height = await save.evaluate((element) => element.getBoundingClientRect().height);
     expect(height).toBeGreaterThanOrEqual(48);
+    // In line with the ways to look above it.
+    const [bar, paper] = await Promise.all([
+      page.locator('.night-bar .seg').boundingBox(),
+      page.getByLabel('Paper of the pack').boundingBox(),
+    ]);
+    expect(paper?.x).toBeCloseTo(bar?.x ?? Number.NaN, 0);
     expect(await seriousViolations(page)).toEqual([]);
     await screenshot(page, 'pack-phone');
 

@@ -160,7 +160,9 @@ export function LensTest() {
   if (setup) return <Tests key={setup.id} plan={plan} setup={setup} />;
   return (
     <Column>
-      <FramesSwitch />
+      <div className="frames-head">
+        <FramesSwitch />
+      </div>
       <p className="after">No camera stands yet. Place one, and its lenses can be tried.</p>
     </Column>
   );
