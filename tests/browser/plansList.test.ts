@@ -1,4 +1,4 @@
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { seriousViolations } from './axe';
 import { openPage, screenshot, waitUntilReady } from './harness';
@@ -15,6 +15,26 @@ const shown = (page: Page): Promise<string | null> => page.locator('.top h2').te
 const entry = (page: Page, title: string) =>
   page.getByRole('dialog').getByRole('listitem', { name: title, exact: true });
 const setups = (page: Page): Promise<number> => page.locator('.strip .card').count();
+
+/** The roof in a plan's picture: pixels beside it, and which share of the picture what stands on the deck takes. */
+const drawnIn = (image: Locator): Promise<{ left: number; right: number; solid: number }> =>
+  image.evaluate(async (element) => {
+    if (!(element instanceof HTMLImageElement)) throw new Error('no picture');
+    await element.decode();
+    const { naturalWidth: width, naturalHeight: height } = element;
+    const canvas = Object.assign(document.createElement('canvas'), { width, height });
+    const context = canvas.getContext('2d');
+    if (!context) throw new Error('no canvas');
+    context.drawImage(element, 0, 0);
+    const { data } = context.getImageData(0, 0, width, height);
+    const red = Array.from({ length: width * height }, (_, pixel) => data[pixel * 4] ?? 0);
+    const row = red.slice((height >> 1) * width, ((height >> 1) + 1) * width);
+    // The deck is a little lighter than the ground of the picture, and what stands on it much.
+    const isDrawn = (value: number): boolean => value > (row[0] ?? 0) + 20;
+    const left = row.findIndex(isDrawn);
+    const right = width - 1 - row.findLastIndex(isDrawn);
+    return { left, right, solid: red.filter((value) => value > 110).length / red.length };
+  });
 
 /** Opens the list by the keyboard alone. */
 async function openList(page: Page): Promise<void> {
@@ -115,7 +135,9 @@ test.each([
     await page.getByRole('dialog').waitFor();
     await press('Duplicate');
     await entry(page, COPY).waitFor();
-    await page.locator('dialog .picture img').first().waitFor();
+    const { left, right, solid } = await drawnIn(page.locator('dialog .picture img').first());
+    expect(Math.abs(left - right)).toBeLessThan(4);
+    expect(solid).toBeGreaterThan(0.03);
     await screenshot(page, `plans-${theme}-${width}x${height}`);
     expect(
       await page.locator('dialog.plans').evaluate((dialog) => dialog.scrollWidth - dialog.clientWidth),

@@ -41,7 +41,7 @@ const drawnOf = (form: ItemForm): Drawn[] =>
         indices: part.shape.indices,
       }));
 
-/** From metres to pixels, so that everything is in the picture; null where there is nothing. */
+/** From metres to pixels, so that all of these parts are in the picture; null where there is nothing. */
 function intoPicture(parts: readonly Drawn[]): ((spot: Spot) => Spot) | null {
   let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
   for (const [x, z] of parts.flatMap(({ spots }) => spots)) {
@@ -72,7 +72,9 @@ export function drawRoof(plan: Plan): HTMLCanvasElement | null {
   context.fillStyle = style.getPropertyValue('--on-picture-ink');
   context.fillRect(0, 0, SIZE.width, SIZE.height);
   const parts = formsAt(plan, 0).flatMap(drawnOf);
-  const at = intoPicture(parts);
+  // What stands far off, on another roof or in the street, would make this one small.
+  const decks = parts.filter(({ kind }) => kind === 'deck');
+  const at = intoPicture(decks.length > 0 ? decks : parts);
   if (!at) return canvas;
   context.fillStyle = style.getPropertyValue('--on-picture');
   for (const { kind, spots, indices } of parts) {
@@ -80,9 +82,12 @@ export function drawRoof(plan: Plan): HTMLCanvasElement | null {
     context.globalAlpha = kind === 'deck' ? STRENGTH.deck : STRENGTH.rest;
     context.beginPath();
     for (let corner = 0; corner + 2 < indices.length; corner += 3) {
-      context.moveTo(...places[indices[corner]]);
-      context.lineTo(...places[indices[corner + 1]]);
-      context.lineTo(...places[indices[corner + 2]]);
+      const [a, b, c] = [places[indices[corner]], places[indices[corner + 1]], places[indices[corner + 2]]];
+      // From above the underside of a solid runs the other way round, and would take its top out again.
+      const turned = (b[0] - a[0]) * (c[1] - a[1]) < (b[1] - a[1]) * (c[0] - a[0]);
+      context.moveTo(...a);
+      context.lineTo(...(turned ? c : b));
+      context.lineTo(...(turned ? b : c));
       context.closePath();
     }
     context.fill();
