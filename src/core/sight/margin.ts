@@ -143,49 +143,54 @@ function measure(piece: Polygon, tanX: number, tanY: number, least: Least): bool
   if (side === 0 && level === 0) return true;
   for (let k = 0; k < piece.length; k += 3) {
     const n = (k + 3) % piece.length;
-    const outX = (at: number) => (side === 0 ? 0 : Math.max(0, side * piece[at] - tanX * piece[at + 2]));
-    const outY = (at: number) =>
-      level === 0 ? 0 : Math.max(0, level * piece[at + 1] - tanY * piece[at + 2]);
-    const [u0, v0, u1, v1] = [outX(k), outY(k), outX(n), outY(n)];
+    const z0 = piece[k + 2];
+    const z1 = piece[n + 2];
+    const u0 = side === 0 ? 0 : Math.max(0, side * piece[k] - tanX * z0);
+    const u1 = side === 0 ? 0 : Math.max(0, side * piece[n] - tanX * z1);
+    const v0 = level === 0 ? 0 : Math.max(0, level * piece[k + 1] - tanY * z0);
+    const v1 = level === 0 ? 0 : Math.max(0, level * piece[n + 1] - tanY * z1);
     const metres = leastLength(u0, v0, u1, v1);
     if (metres < least.metres) {
       least.metres = metres;
       const vertical = side === 0 || (level !== 0 && Math.min(v0, v1) > Math.min(u0, u1));
       least.edge = vertical ? (level > 0 ? 'top' : 'bottom') : side > 0 ? 'right' : 'left';
     }
-    const [z0, z1] = [piece[k + 2], piece[n + 2]];
     least.widths = Math.min(least.widths, leastLength(u0 / z0, v0 / z0, u1 / z1, v1 / z1) / (2 * tanX));
   }
   return false;
 }
 
+/** The pieces of some polygons on both sides of the plane a·x + b·y + c·z = 0; the same where it cuts none. */
+function splitAt(pieces: Polygon[], a: number, b: number, c: number): Polygon[] {
+  let split: Polygon[] | null = null;
+  for (let k = 0; k < pieces.length; k += 1) {
+    const piece = pieces[k];
+    let low = 0;
+    let high = 0;
+    for (let at = 0; at < piece.length; at += 3) {
+      const value = a * piece[at] + b * piece[at + 1] + c * piece[at + 2];
+      low = Math.min(low, value);
+      high = Math.max(high, value);
+    }
+    if (low >= 0 || high <= 0) {
+      split?.push(piece);
+      continue;
+    }
+    split ??= pieces.slice(0, k);
+    const inner = kept(piece, a, b, c, 0);
+    const outer = kept(piece, -a, -b, -c, 0);
+    if (inner.length >= 9) split.push(inner);
+    if (outer.length >= 9) split.push(outer);
+  }
+  return split ?? pieces;
+}
+
 /** Splits a triangle at the four planes of the pyramid and measures the pieces; true when any of it is inside. */
 function measureTriangle(triangle: Polygon, tanX: number, tanY: number, least: Least): boolean {
-  let pieces: Polygon[] = [triangle];
-  for (const [a, b, c] of [
-    [1, 0, tanX],
-    [-1, 0, tanX],
-    [0, 1, tanY],
-    [0, -1, tanY],
-  ]) {
-    const next: Polygon[] = [];
-    for (const piece of pieces) {
-      let low = 0;
-      let high = 0;
-      for (let k = 0; k < piece.length; k += 3) {
-        const value = a * piece[k] + b * piece[k + 1] + c * piece[k + 2];
-        low = Math.min(low, value);
-        high = Math.max(high, value);
-      }
-      if (low >= 0 || high <= 0) {
-        next.push(piece);
-        continue;
-      }
-      for (const half of [kept(piece, a, b, c, 0), kept(piece, -a, -b, -c, 0)])
-        if (half.length >= 9) next.push(half);
-    }
-    pieces = next;
-  }
+  let pieces = splitAt([triangle], 1, 0, tanX);
+  pieces = splitAt(pieces, -1, 0, tanX);
+  pieces = splitAt(pieces, 0, 1, tanY);
+  pieces = splitAt(pieces, 0, -1, tanY);
   let inside = false;
   for (const piece of pieces) inside = measure(piece, tanX, tanY, least) || inside;
   return inside;
@@ -200,7 +205,9 @@ function sidesBeyond(
   tanY: number,
   { metres, widths }: Least,
 ): number {
-  const [far, reachX, reachY] = [Math.max(metres, widths * 2 * tanX * z), tanX * z, tanY * z];
+  const far = Math.max(metres, widths * 2 * tanX * z);
+  const reachX = tanX * z;
+  const reachY = tanY * z;
   return (
     (x - reachX >= far ? 1 : 0) |
     (-x - reachX >= far ? 2 : 0) |

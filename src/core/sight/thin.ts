@@ -103,32 +103,57 @@ interface Finding {
   readonly places: [number, number][];
 }
 
-interface Candidate {
-  readonly x: number;
-  readonly y: number;
-  /** What it stands for, pixels. */
-  readonly area: number;
+/** Places in the picture that rays may be spent on, and what all of them stand for, pixels. */
+class Candidates {
+  /** x and y of each, pixels. */
+  private places = new Float64Array(512);
+  count = 0;
+  area = 0;
+
+  clear(): void {
+    this.count = 0;
+    this.area = 0;
+  }
+
+  add(x: number, y: number, area: number): void {
+    if (2 * this.count === this.places.length) {
+      const more = new Float64Array(2 * this.places.length);
+      more.set(this.places);
+      this.places = more;
+    }
+    this.places[2 * this.count] = x;
+    this.places[2 * this.count + 1] = y;
+    this.count += 1;
+    this.area += area;
+  }
+
+  x(index: number): number {
+    return this.places[2 * index];
+  }
+
+  y(index: number): number {
+    return this.places[2 * index + 1];
+  }
 }
 
+/** Of the part in hand: where a buffer leaves it open, and where gaps finer than a pixel may be. Used by one walk at a time. */
+const open = new Candidates();
+const seams = new Candidates();
+
 /** Spends rays on candidates, spread evenly; adds to the finding, and says whether any of them met the part. */
-function spend(
-  way: Way,
-  part: StagePart,
-  candidates: readonly Candidate[],
-  budget: number,
-  found: Finding,
-): boolean {
-  const rays = Math.min(budget, candidates.length);
+function spend(way: Way, part: StagePart, candidates: Candidates, budget: number, found: Finding): boolean {
+  const rays = Math.min(budget, candidates.count);
   let met = 0;
   for (let k = 0; k < rays; k += 1) {
-    const { x, y } = candidates[Math.floor(((k + 0.5) * candidates.length) / rays)];
+    const index = Math.floor(((k + 0.5) * candidates.count) / rays);
+    const x = candidates.x(index);
+    const y = candidates.y(index);
     if (!isSeenAt(way, part, x, y)) continue;
     met += 1;
     found.places.push([x, y]);
   }
   if (met === 0) return false;
-  const area = candidates.reduce((sum, candidate) => sum + candidate.area, 0);
-  found.pixels = Math.max(LEAST_PIXELS, (area * met) / rays);
+  found.pixels = Math.max(LEAST_PIXELS, (candidates.area * met) / rays);
   return true;
 }
 
@@ -146,8 +171,8 @@ function isBehindOne({ seen, mirror }: Way, part: StagePart): boolean {
 
 /** Walks a part's tubes; the pixels that it is worth, 0 when no ray meets it first. */
 function walkTubes(way: Way, part: StagePart): Finding {
-  const open: Candidate[] = [];
-  const seams: Candidate[] = [];
+  open.clear();
+  seams.clear();
   const neighbours = new Neighbours(way);
   for (const tube of part.shape.tubes) {
     const stretch = stretchOf(way, part, tube);
@@ -165,8 +190,8 @@ function walkTubes(way: Way, part: StagePart): Finding {
         if (!inFrame(way, x, y)) continue;
         const standing = neighbours.standingOf(x, y, nearness);
         if (standing === 'hidden') continue;
-        const area = (2 * half * (pixels / steps)) / across.length;
-        (standing === 'open' ? open : seams).push({ x, y, area: standing === 'open' ? area : 0 });
+        if (standing === 'open') open.add(x, y, (2 * half * (pixels / steps)) / across.length);
+        else seams.add(x, y, 0);
       }
     }
   }
