@@ -66,7 +66,7 @@ const BUDGETS = [
   {
     what: 'the desk as it opens, with its pictures',
     wanted: 550,
-    holds: 543,
+    holds: 545,
     paths: together([ENTRY, DESK_START, DESK, STAGE]),
   },
   {

@@ -3,10 +3,10 @@ import { add, cross, dot, length, scale, subtract, unit, type Vec3 } from '../fo
 import type { PartShape } from '../form/types';
 import type { Camera } from '../optics/types';
 import { solidOf } from './closed';
+import { cornersOf } from './corners';
 import { cornersSeen, type Eye, rectFor } from './eyes';
 import type { Grid } from './grid';
 import { heightOver, type Mirror, reflected } from './mirrors';
-import { cornersOf } from './rects';
 import type { PixelRect } from './scan';
 import { type SightStage, type StagePart, worldOf } from './stage';
 

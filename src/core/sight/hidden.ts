@@ -1,6 +1,7 @@
 import { type Backdrop, backdropOf, hiderOf, ownersIn, showsPane } from './backdrop';
+import { cornersOf } from './corners';
 import type { Look, Scratch } from './look';
-import { cornersOf, type Group, grouped } from './rects';
+import { type Group, grouped } from './rects';
 import type { PixelRect } from './scan';
 import type { Asking, Known } from './settled';
 import type { StagePart } from './stage';

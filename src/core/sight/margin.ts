@@ -3,7 +3,7 @@ import { undistort } from '../optics/distortion';
 import type { Camera, FrameShape } from '../optics/types';
 import { hypot } from '../units/steadyMath';
 import { NEAREST_METRES } from './clip';
-import { cornersOf } from './rects';
+import { cornersOf } from './corners';
 import { cornersBefore, type SightStage, type StagePart } from './stage';
 
 /** How far outside the frame line something is; see `Margin` in the report for the words. */

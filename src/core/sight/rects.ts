@@ -1,30 +1,16 @@
 import type { Vec3 } from '../form/build/vector';
 import { cameraFromWorld } from '../optics/project';
 import type { Camera } from '../optics/types';
-import { filledBy } from './closed';
+import { cornersOf } from './corners';
 import { type Grid, reachOf } from './grid';
 import { type FacedMirror, reflected } from './mirrors';
 import type { PixelRect } from './scan';
-import { type SightStage, type StagePart, worldOf } from './stage';
+import type { SightStage } from './stage';
 
 /** Corners nearer than this to the eye's plane, metres, have no useful picture. */
 const TOO_NEAR_METRES = 0.05;
 /** Pixels that a rectangle is grown by, for rounding. */
 const SLACK_PIXELS = 2;
-
-const CORNERS = new WeakMap<StagePart, readonly Vec3[]>();
-
-/** The eight corners of a part's box, in the world. */
-export function cornersOf(part: StagePart): readonly Vec3[] {
-  const known = CORNERS.get(part);
-  if (known) return known;
-  const { low, high } = filledBy(part.shape);
-  const corners = Array.from({ length: 8 }, (_, k) =>
-    worldOf(part, [k & 1 ? high[0] : low[0], k & 2 ? high[1] : low[1], k & 4 ? high[2] : low[2]]),
-  );
-  CORNERS.set(part, corners);
-  return corners;
-}
 
 /** The rectangle around the picture of some corners; null when none of what they hold can be in frame. */
 export function rectAround(corners: readonly Vec3[], camera: Camera, grid: Grid): PixelRect | null {

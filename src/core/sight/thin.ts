@@ -2,11 +2,11 @@ import type { Tube } from '../form/types';
 import { hypot } from '../units/steadyMath';
 import { hiderOf } from './backdrop';
 import { NEAREST_METRES } from './clip';
+import { cornersOf } from './corners';
 import { touching } from './facing';
 import { growBox, noteSpot } from './found';
 import type { Look } from './look';
 import { reflected } from './mirrors';
-import { cornersOf } from './rects';
 import { type SightStage, type StagePart, worldOf } from './stage';
 import { inFrame, isSeenAt, Neighbours, onScreen, type Way } from './ways';
 

@@ -1,7 +1,7 @@
 import type { Vec3 } from '../../form/build/vector';
 import { cameraFromWorld } from '../../optics/project';
 import type { Camera } from '../../optics/types';
-import { cornersOf } from '../../sight/rects';
+import { cornersOf } from '../../sight/corners';
 import type { SightStage } from '../../sight/stage';
 
 /** Nearer to the eye's plane than this nothing has a useful picture, metres. */

@@ -4,7 +4,7 @@ import { moveItem } from '../../plan/edits/moveItem';
 import { tidySpot } from '../../plan/edits/tidy';
 import type { Spot } from '../../plan/schema/numbers';
 import type { Piece } from '../../plan/schema/pieces';
-import { cornersOf } from '../../sight/rects';
+import { cornersOf } from '../../sight/corners';
 import { hypot } from '../../units/steadyMath';
 import { type Case, type Finding, proveThings, worstWatch } from './case';
 import { mayHide, takenBy, takenInFrame } from './inPicture';
