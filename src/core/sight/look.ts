@@ -142,10 +142,11 @@ export function look(stage: SightStage, camera: Camera, scratch: Scratch, option
 
   makeRoomFor(buffer, stage);
   makeRoomFor(mirrorBuffer, stage);
-  wipe(buffer, rect, hasLayers);
   const eye = camera.pose.position;
   const { parts = stage.parts, items } = options;
   const inView = nearestFirst(parts.filter(touching(screen, rect)), screen);
+  const layers = inView.filter((part) => part.shape.openness !== null);
+  wipe(buffer, rect, layers.length > 0);
   const solid = new SolidSink(buffer, grid, null);
   for (const part of inView) {
     if (part.shape.openness !== null) continue;
@@ -157,7 +158,6 @@ export function look(stage: SightStage, camera: Camera, scratch: Scratch, option
     alone[part.item] += solid.alone;
   }
   countOwners(buffer, rect, grid, itemOfPart, direct);
-  const layers = inView.filter((part) => part.shape.openness !== null);
   if (layers.length > 0) {
     const mark = new TagSink(buffer.stamp, buffer.height, null);
     const sink = new PorousSink(buffer, grid.weights, null, itemOfPart, direct);

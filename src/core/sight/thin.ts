@@ -8,7 +8,7 @@ import { growBox, noteSpot } from './found';
 import type { Look } from './look';
 import { reflected } from './mirrors';
 import { type SightStage, type StagePart, worldOf } from './stage';
-import { inFrame, isSeenAt, Neighbours, onScreen, type Way } from './ways';
+import { CLEARLY_NEARER, inFrame, isSeenAt, Neighbours, onScreen, type Way } from './ways';
 
 /** Distance between two looks along an axis, pixels. */
 const STEP_PIXELS = 0.5;
@@ -157,8 +157,8 @@ function spend(way: Way, part: StagePart, candidates: Candidates, budget: number
   return true;
 }
 
-/** Whether all of a part's picture lies behind one and the same part without tubes. */
-function isBehindOne({ seen, mirror }: Way, part: StagePart): boolean {
+/** Whether a ray may meet a part: its box is in the picture, and not all behind one and the same part without tubes. */
+function mayBeMet({ seen, mirror }: Way, part: StagePart): boolean {
   const corners = cornersOf(part);
   const hider = mirror
     ? hiderOf(
@@ -166,7 +166,70 @@ function isBehindOne({ seen, mirror }: Way, part: StagePart): boolean {
         corners.map((corner) => reflected(corner, mirror)),
       )
     : hiderOf(seen, corners);
-  return hider !== null && hider !== 'out';
+  return hider === null;
+}
+
+/** So many steps are walked at a time, where what they pass is not all behind one thing. */
+const CHUNK_STEPS = 64;
+
+/** How far along an axis one of so many steps is. */
+const shareAt = ({ from, to }: Stretch, step: number, steps: number): number =>
+  from + ((to - from) * step) / steps;
+
+/**
+ * Whether every pixel around a piece of a tube's axis, from one share of it to another, shows one and the same part
+ * without tubes, clearly nearer: then all places on it are hidden, with all around them.
+ */
+function isBehindOne({ seen, mirror }: Way, stretch: Stretch, from: number, to: number): boolean {
+  const { rect, grid, stage } = seen;
+  const { owner, nearness } = mirror ? seen.mirrorBuffer : seen.buffer;
+  const nearest = Math.max(
+    stretch.nearness + stretch.further * from,
+    stretch.nearness + stretch.further * to,
+  );
+  const reach = 1 + nearest * stretch.halfByNearness;
+  const x0 = stretch.x + stretch.alongX * from;
+  const x1 = stretch.x + stretch.alongX * to;
+  const y0 = stretch.y + stretch.alongY * from;
+  const y1 = stretch.y + stretch.alongY * to;
+  const left = Math.max(rect.left, Math.floor(Math.min(x0, x1) - reach));
+  const right = Math.min(rect.right - 1, Math.floor(Math.max(x0, x1) + reach));
+  const top = Math.max(rect.top, Math.floor(Math.min(y0, y1) - reach));
+  const bottom = Math.min(rect.bottom - 1, Math.floor(Math.max(y0, y1) + reach));
+  if (left > right || top > bottom) return false;
+  const first = owner[left * grid.height + top];
+  if (first === 0 || stage.parts[first - 1].shape.tubes.length > 0) return false;
+  const limit = nearest * CLEARLY_NEARER;
+  for (let column = left; column <= right; column += 1)
+    for (let at = column * grid.height + top; at <= column * grid.height + bottom; at += 1)
+      if (owner[at] !== first || !(nearness[at] > limit)) return false;
+  return true;
+}
+
+/** Walks some steps of a tube's axis, and looks to both sides: adds what is not hidden to the candidates. */
+function walk(
+  way: Way,
+  stretch: Stretch,
+  first: number,
+  last: number,
+  steps: number,
+  neighbours: Neighbours,
+): void {
+  const { acrossX, acrossY } = stretch;
+  for (let k = first; k <= last; k += 1) {
+    const share = shareAt(stretch, k, steps);
+    const nearness = stretch.nearness + stretch.further * share;
+    const half = nearness * stretch.halfByNearness;
+    const across = half > THIN_PIXELS ? ACROSS_WIDE : ACROSS_THIN;
+    for (const offset of across) {
+      const x = stretch.x + stretch.alongX * share + acrossX * half * offset;
+      const y = stretch.y + stretch.alongY * share + acrossY * half * offset;
+      if (!inFrame(way, x, y)) continue;
+      const standing = neighbours.standingOf(x, y, nearness);
+      if (standing === 'open') open.add(x, y, (2 * half * (stretch.pixels / steps)) / across.length);
+      else if (standing === 'seam') seams.add(x, y, 0);
+    }
+  }
 }
 
 /** Walks a part's tubes; the pixels that it is worth, 0 when no ray meets it first. */
@@ -177,22 +240,11 @@ function walkTubes(way: Way, part: StagePart): Finding {
   for (const tube of part.shape.tubes) {
     const stretch = stretchOf(way, part, tube);
     if (!stretch) continue;
-    const { from, to, pixels, acrossX, acrossY } = stretch;
-    const steps = Math.min(MOST_STEPS, Math.max(1, Math.ceil(pixels / STEP_PIXELS)));
-    for (let k = 0; k <= steps; k += 1) {
-      const share = from + ((to - from) * k) / steps;
-      const nearness = stretch.nearness + stretch.further * share;
-      const half = nearness * stretch.halfByNearness;
-      const across = half > THIN_PIXELS ? ACROSS_WIDE : ACROSS_THIN;
-      for (const offset of across) {
-        const x = stretch.x + stretch.alongX * share + acrossX * half * offset;
-        const y = stretch.y + stretch.alongY * share + acrossY * half * offset;
-        if (!inFrame(way, x, y)) continue;
-        const standing = neighbours.standingOf(x, y, nearness);
-        if (standing === 'hidden') continue;
-        if (standing === 'open') open.add(x, y, (2 * half * (pixels / steps)) / across.length);
-        else seams.add(x, y, 0);
-      }
+    const steps = Math.min(MOST_STEPS, Math.max(1, Math.ceil(stretch.pixels / STEP_PIXELS)));
+    for (let first = 0; first <= steps; first += CHUNK_STEPS) {
+      const last = Math.min(steps, first + CHUNK_STEPS - 1);
+      if (!isBehindOne(way, stretch, shareAt(stretch, first, steps), shareAt(stretch, last, steps)))
+        walk(way, stretch, first, last, steps, neighbours);
     }
   }
   const found: Finding = { pixels: 0, places: [] };
@@ -262,7 +314,7 @@ export function findThin(seen: Look, items?: ReadonlySet<number>): void {
       // In a mirror only what has a wish is worth rays.
       if (way.mirror && seen.stage.forms[part.item].wish === 'either') continue;
       if (!mayTouch(part)) continue;
-      if (isBehindOne(way, part)) continue;
+      if (!mayBeMet(way, part)) continue;
       let finding = walkTubes(way, part);
       const isMissed =
         way.mirror === null && found.itemPixels[part.item] === 0 && seen.alone[part.item] === 0;
