@@ -1,25 +1,20 @@
 import type { Vec3 } from '../form/build/vector';
 import { cameraFromWorld } from '../optics/project';
 import type { Camera } from '../optics/types';
-import { type ItemBuffer, makeRoomFor, paneSink, SolidSink, wipeOwners, wipeStamps } from './buffer';
+import { makeRoomFor, paneSink, SolidSink, wipeOwners, wipeStamps } from './buffer';
 import { NEAREST_METRES } from './clip';
 import { drawSolid, nearestFirst, partScreen, touching } from './facing';
-import type { Grid } from './grid';
 import type { Scratch } from './look';
+import { nearerThan, type Raster } from './raster';
 import { meetingOf, rectAround } from './rects';
 import { drawShape, type PixelRect } from './scan';
-import { screenFromWorld } from './screenFromWorld';
+import { type ScreenMatrix, screenFromWorld } from './screenFromWorld';
 import type { SightStage, StagePart } from './stage';
-import { CLEARLY_NEARER } from './ways';
 
 /** Some solids as a camera sees them in a rectangle: who is nearest at each pixel, and nothing else. */
-export interface Backdrop {
-  readonly stage: SightStage;
-  readonly camera: Camera;
-  readonly grid: Grid;
-  readonly rect: PixelRect;
-  /** Its stamps say where a pane is seen, if there are panes. */
-  readonly buffer: ItemBuffer;
+export interface Backdrop extends Raster {
+  readonly screen: ScreenMatrix;
+  /** Whether the buffer's stamps say where panes are seen. */
   readonly hasPanes: boolean;
 }
 
@@ -53,30 +48,22 @@ export function backdropOf(
       'both',
       paneSink(buffer, buffer.stamp, pane.index),
     );
-  return { stage, camera, grid, rect, buffer, hasPanes: panes.length > 0 };
+  return { stage, camera, grid, rect, screen, buffer, hasPanes: panes.length > 0 };
 }
 
 /**
- * The one part, a solid without tubes, that all of the upright rectangle around a box's picture lies behind: then every
- * place in the box is hidden, and none has to be asked. Its number; `out` where the box is out of the rectangle, null
- * where there is no such part. The box by its corners.
+ * What all of the upright rectangle around a box's picture lies behind. One part, a solid without tubes, by its number:
+ * then every place in the box is hidden, and none has to be asked. `several`: nowhere is the box seen by a sample, but
+ * between parts or tubes a gap finer than a pixel may be. `out`: the box is out of the rectangle. Null: none of these.
+ * The box by its corners.
  */
-export function hiderOf(
-  { stage, camera, grid, rect, buffer: { owner, nearness } }: Omit<Backdrop, 'hasPanes'>,
-  corners: readonly Vec3[],
-): number | 'out' | null {
+export function hiderOf(raster: Raster, corners: readonly Vec3[]): number | 'several' | 'out' | null {
+  const { camera, grid, rect } = raster;
   const around = rectAround(corners, camera, grid);
   const both = around && meetingOf(around, rect);
   if (!both) return 'out';
   const depth = Math.min(...corners.map((corner) => cameraFromWorld(camera.pose, corner)[2]));
-  if (!(depth > NEAREST_METRES)) return null;
-  const first = owner[both.left * grid.height + both.top];
-  if (first === 0 || stage.parts[first - 1].shape.tubes.length > 0) return null;
-  const limit = CLEARLY_NEARER / depth;
-  for (let column = both.left; column < both.right; column += 1)
-    for (let at = column * grid.height + both.top; at < column * grid.height + both.bottom; at += 1)
-      if (owner[at] !== first || !(nearness[at] > limit)) return null;
-  return first - 1;
+  return depth > NEAREST_METRES ? nearerThan(raster, both, 1 / depth) : null;
 }
 
 /** The numbers of the parts that are nearest anywhere in some rectangles. */

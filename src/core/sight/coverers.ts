@@ -1,9 +1,10 @@
-import { type Backdrop, backdropOf } from './backdrop';
+import { backdropOf } from './backdrop';
 import { wipeStamps } from './buffer';
 import { facingOf, partScreen, touching } from './facing';
 import type { Instant } from './instant';
 import { CoverSink } from './layers';
 import type { Scratch } from './look';
+import type { Raster } from './raster';
 import type { Group } from './rects';
 import { drawShape } from './scan';
 import { screenFromWorld } from './screenFromWorld';
@@ -19,10 +20,7 @@ export interface Coverer {
  * Who stands before an item in a look, or before a backdrop of all parts whose stamps are wiped: largest first. Only
  * while the buffer holds.
  */
-export function coverersOf(
-  { stage, buffer, grid, rect, camera }: Omit<Backdrop, 'hasPanes'>,
-  item: number,
-): readonly Coverer[] {
+export function coverersOf({ stage, buffer, grid, rect, camera }: Raster, item: number): readonly Coverer[] {
   const screen = screenFromWorld(camera.pose, grid);
   const count = stage.forms.length;
   const sink = new CoverSink(buffer, grid.weights, numbersOf(stage).itemOfPart, new Float64Array(count));

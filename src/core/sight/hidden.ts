@@ -1,11 +1,12 @@
 import { type Backdrop, backdropOf, hiderOf, ownersIn, showsPane } from './backdrop';
 import { cornersOf } from './corners';
 import type { Look, Scratch } from './look';
-import { type Group, grouped } from './rects';
+import { type Group, grouped, rectAround } from './rects';
 import type { PixelRect } from './scan';
 import type { Asking, Known } from './settled';
 import type { StagePart } from './stage';
 import { INSIDE } from './tally';
+import { isSeenThrough } from './thin';
 
 /** The numbers of the parts that a look shows, directly or in a mirror. */
 export const seenPartsOf = ({ direct, mirrored }: Look): readonly number[] =>
@@ -25,10 +26,14 @@ function hidersDirectly(
   const { parts, firstPart } = backdrop.stage;
   const hiders: number[] = [];
   for (let k = firstPart[item]; k < firstPart[item + 1]; k += 1) {
-    const hider = hiderOf(backdrop, cornersOf(parts[k]));
+    const corners = cornersOf(parts[k]);
+    const hider = hiderOf(backdrop, corners);
     if (hider === 'out') continue;
-    if (hider === null || parts[hider].item === item) return null;
-    hiders.push(hider);
+    if (hider === null || (hider === 'several' && isSeenThrough(backdrop, parts[k]))) return null;
+    const around = hider === 'several' ? rectAround(corners, backdrop.camera, backdrop.grid) : null;
+    const behind = typeof hider === 'number' ? [hider] : [...ownersIn(backdrop, around ? [around] : [])];
+    if (behind.some((each) => parts[each].item === item)) return null;
+    hiders.push(...behind);
   }
   return hiders;
 }

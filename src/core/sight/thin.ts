@@ -1,14 +1,16 @@
 import type { Tube } from '../form/types';
 import { hypot } from '../units/steadyMath';
-import { hiderOf } from './backdrop';
+import { type Backdrop, hiderOf } from './backdrop';
 import { NEAREST_METRES } from './clip';
 import { cornersOf } from './corners';
 import { touching } from './facing';
 import { growBox, noteSpot } from './found';
 import type { Look } from './look';
 import { reflected } from './mirrors';
+import { nearerThan } from './raster';
+import { meetingOf } from './rects';
 import { type SightStage, type StagePart, worldOf } from './stage';
-import { CLEARLY_NEARER, inFrame, isSeenAt, Neighbours, onScreen, type Way } from './ways';
+import { inFrame, isSeenAt, Neighbours, onScreen, type Way } from './ways';
 
 /** Distance between two looks along an axis, pixels. */
 const STEP_PIXELS = 0.5;
@@ -160,13 +162,8 @@ function spend(way: Way, part: StagePart, candidates: Candidates, budget: number
 /** Whether a ray may meet a part: its box is in the picture, and not all behind one and the same part without tubes. */
 function mayBeMet({ seen, mirror }: Way, part: StagePart): boolean {
   const corners = cornersOf(part);
-  const hider = mirror
-    ? hiderOf(
-        { ...seen, buffer: seen.mirrorBuffer },
-        corners.map((corner) => reflected(corner, mirror)),
-      )
-    : hiderOf(seen, corners);
-  return hider === null;
+  const hider = hiderOf(seen, mirror ? corners.map((corner) => reflected(corner, mirror)) : corners);
+  return hider === null || hider === 'several';
 }
 
 /** So many steps are walked at a time, where what they pass is not all behind one thing. */
@@ -180,9 +177,7 @@ const shareAt = ({ from, to }: Stretch, step: number, steps: number): number =>
  * Whether every pixel around a piece of a tube's axis, from one share of it to another, shows one and the same part
  * without tubes, clearly nearer: then all places on it are hidden, with all around them.
  */
-function isBehindOne({ seen, mirror }: Way, stretch: Stretch, from: number, to: number): boolean {
-  const { rect, grid, stage } = seen;
-  const { owner, nearness } = mirror ? seen.mirrorBuffer : seen.buffer;
+function isBehindOne({ seen }: Way, stretch: Stretch, from: number, to: number): boolean {
   const nearest = Math.max(
     stretch.nearness + stretch.further * from,
     stretch.nearness + stretch.further * to,
@@ -192,18 +187,14 @@ function isBehindOne({ seen, mirror }: Way, stretch: Stretch, from: number, to: 
   const x1 = stretch.x + stretch.alongX * to;
   const y0 = stretch.y + stretch.alongY * from;
   const y1 = stretch.y + stretch.alongY * to;
-  const left = Math.max(rect.left, Math.floor(Math.min(x0, x1) - reach));
-  const right = Math.min(rect.right - 1, Math.floor(Math.max(x0, x1) + reach));
-  const top = Math.max(rect.top, Math.floor(Math.min(y0, y1) - reach));
-  const bottom = Math.min(rect.bottom - 1, Math.floor(Math.max(y0, y1) + reach));
-  if (left > right || top > bottom) return false;
-  const first = owner[left * grid.height + top];
-  if (first === 0 || stage.parts[first - 1].shape.tubes.length > 0) return false;
-  const limit = nearest * CLEARLY_NEARER;
-  for (let column = left; column <= right; column += 1)
-    for (let at = column * grid.height + top; at <= column * grid.height + bottom; at += 1)
-      if (owner[at] !== first || !(nearness[at] > limit)) return false;
-  return true;
+  const around = {
+    left: Math.floor(Math.min(x0, x1) - reach),
+    right: Math.floor(Math.max(x0, x1) + reach) + 1,
+    top: Math.floor(Math.min(y0, y1) - reach),
+    bottom: Math.floor(Math.max(y0, y1) + reach) + 1,
+  };
+  const both = meetingOf(around, seen.rect);
+  return both !== null && typeof nearerThan(seen, both, nearest) === 'number';
 }
 
 /** Walks some steps of a tube's axis, and looks to both sides: adds what is not hidden to the candidates. */
@@ -255,6 +246,10 @@ function walkTubes(way: Way, part: StagePart): Finding {
   return found;
 }
 
+/** Whether exact rays meet a part in gaps finer than a pixel of what it is behind at every sample. */
+export const isSeenThrough = (backdrop: Backdrop, part: StagePart): boolean =>
+  walkTubes({ seen: backdrop, screen: backdrop.screen, mirror: null }, part).pixels > 0;
+
 /** Places on a triangle: its middle, and near each corner. */
 const ON_TRIANGLE = [
   [1 / 3, 1 / 3, 1 / 3],
@@ -304,7 +299,11 @@ const partsOf = ({ parts, firstPart }: SightStage, items: ReadonlySet<number>): 
 export function findThin(seen: Look, items?: ReadonlySet<number>): void {
   const ways: Way[] = [
     { seen, screen: seen.screen, mirror: null },
-    ...seen.mirrors.map((mirror) => ({ seen, screen: mirror.screen, mirror })),
+    ...seen.mirrors.map((mirror) => ({
+      seen: { ...seen, buffer: seen.mirrorBuffer },
+      screen: mirror.screen,
+      mirror,
+    })),
   ];
   for (const way of ways) {
     const found = way.mirror ? seen.mirrored : seen.direct;

@@ -1,17 +1,14 @@
 import { add, dot, scale, subtract } from '../form/build/vector';
-import type { Tags } from './buffer';
-import type { Look } from './look';
 import type { Mirror, MirrorView } from './mirrors';
+import { CLEARLY_NEARER, type Raster } from './raster';
 import { meets, type Ray, showsAlong } from './rays';
 import type { ScreenMatrix } from './screenFromWorld';
 import type { StagePart } from './stage';
 
-/** How much nearer, as a share, the buffer has to be before a point counts as hidden without a ray. */
-export const CLEARLY_NEARER = 1.0005;
-
-/** One way of seeing: the matrix, the buffer to ask first, and how a ray through a pixel goes. */
+/** One way of seeing, directly or in a mirror: the matrix, the buffer to ask first, and how a ray through a pixel goes. */
 export interface Way {
-  readonly seen: Look;
+  /** With the buffer of this way. */
+  readonly seen: Raster;
   readonly screen: ScreenMatrix;
   readonly mirror: MirrorView | null;
 }
@@ -61,9 +58,8 @@ export class Neighbours {
   }
 
   private ask(place: number, pixel: number, column: number, row: number): void {
-    const { seen, mirror } = this.way;
-    const { rect, grid, stage } = seen;
-    const { nearness, owner } = mirror ? seen.mirrorBuffer : seen.buffer;
+    const { rect, grid, stage, buffer } = this.way.seen;
+    const { nearness, owner } = buffer;
     let least = Infinity;
     let first = -1;
     let isSeam = false;
@@ -83,7 +79,7 @@ export class Neighbours {
 }
 
 /** The ray from the eye through a place in the picture, pixels of the grid; its direction is one long along the axis. */
-export function rayThrough({ grid, camera }: Pick<Look, 'grid' | 'camera'>, x: number, y: number): Ray {
+export function rayThrough({ grid, camera }: Pick<Raster, 'grid' | 'camera'>, x: number, y: number): Ray {
   const { position, right, up, forward } = camera.pose;
   const across = (x - grid.axisX) / grid.perTangentX;
   const rise = -(y - grid.axisY) / grid.perTangentY;
@@ -94,13 +90,12 @@ export function rayThrough({ grid, camera }: Pick<Look, 'grid' | 'camera'>, x: n
 }
 
 /** What the buffer holds at a place and next to it: the likeliest things in a ray's way. */
-function partsAround(seen: Look, owner: Tags, x: number, y: number): readonly StagePart[] {
-  const { rect, grid, stage } = seen;
+function partsAround({ rect, grid, stage, buffer }: Raster, x: number, y: number): readonly StagePart[] {
   const around: StagePart[] = [];
   for (let row = Math.floor(y - 0.5); row <= Math.floor(y + 0.5); row += 1) {
     for (let column = Math.floor(x - 0.5); column <= Math.floor(x + 0.5); column += 1) {
       if (row < rect.top || row >= rect.bottom || column < rect.left || column >= rect.right) continue;
-      const tag = owner[column * grid.height + row];
+      const tag = buffer.owner[column * grid.height + row];
       if (tag > 0 && !around.includes(stage.parts[tag - 1])) around.push(stage.parts[tag - 1]);
     }
   }
@@ -121,11 +116,8 @@ export function sentOn(face: StagePart, { normal }: Mirror, ray: Ray): Ray | nul
 export function isSeenAt(way: Way, part: StagePart, x: number, y: number): boolean {
   const { seen, mirror } = way;
   const ray = rayThrough(seen, x, y);
-  if (!mirror) return showsAlong(seen.stage, ray, part, null, partsAround(seen, seen.buffer.owner, x, y));
+  if (!mirror) return showsAlong(seen.stage, ray, part, null, partsAround(seen, x, y));
   // The mirror's face is what this pixel shows: nothing stands before it.
   const onward = sentOn(mirror.part, mirror, ray);
-  return (
-    onward !== null &&
-    showsAlong(seen.stage, onward, part, mirror.part, partsAround(seen, seen.mirrorBuffer.owner, x, y))
-  );
+  return onward !== null && showsAlong(seen.stage, onward, part, mirror.part, partsAround(seen, x, y));
 }

@@ -4,6 +4,7 @@ import { dimAt, flickerStretches, flickersAt, isEverLit, playedCues } from '../.
 import { addCue, removeCue, setCue } from '../../../src/core/plan/edits/changeCues';
 import { hangingOn, removeBeat } from '../../../src/core/plan/edits/removeBeat';
 import { reshapeItem } from '../../../src/core/plan/edits/reshapeItem';
+import { named } from '../../../src/core/plan/named';
 import { parsePlan } from '../../../src/core/plan/parse';
 import type { Cue } from '../../../src/core/plan/schema/gear';
 import type { Plan } from '../../../src/core/plan/schema/plan';
@@ -191,6 +192,6 @@ test('a cue has to change something, and one about a flicker that is not there i
   );
   const onHead = cued({ ...at, flickers: true }, { ...at, flickers: false });
   expect(lightNotices(onHead).map(({ sentence }) => sentence)).toContain(
-    `${lampOf(demo).label} has no flicker: found 2 cues about its flicker, expected a pattern to flicker by. Only a practical has one: take them out.`,
+    `${named(lampOf(demo).label)} has no flicker: found 2 cues about its flicker, expected a pattern to flicker by. Only a practical has one: take them out.`,
   );
 });
