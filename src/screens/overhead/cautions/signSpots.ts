@@ -44,13 +44,18 @@ export function signSpots(
 ): readonly SignSpot[] {
   const taken: Bounds[] = [...names];
   return wishes.map(({ at, half }) => {
+    const reach = AWAY[AWAY.length - 1] + half + SPACE;
+    const near = taken.filter(
+      (box) =>
+        box[0] < at[0] + reach && box[2] > at[0] - reach && box[1] < at[1] + reach && box[3] > at[1] - reach,
+    );
     let best: { readonly spot: SignSpot; readonly box: Bounds; readonly covered: number } | null = null;
     for (const away of AWAY) {
       for (const [across, down] of WAYS) {
         const [x, y] = [at[0] + across * away, at[1] + down * away];
         const box: Bounds = [x - half - SPACE, y - half - SPACE, x + half + SPACE, y + half + SPACE];
         if (box[0] < left || box[1] < top || box[2] > right || box[3] > bottom) continue;
-        const covered = taken.reduce((sum, other) => sum + sharedArea(other, box), 0);
+        const covered = near.reduce((sum, other) => sum + sharedArea(other, box), 0);
         if (best && covered >= best.covered) continue;
         best = { spot: { spot: [x, y], isFar: away >= FAR }, box, covered };
         if (covered === 0) break;
