@@ -10,15 +10,20 @@ export function nameInText(label: string): string {
 /** A name on a drawing has room for so many letters; the panel and the finding have all of it. */
 const MOST_LETTERS = 32;
 
+/** One for all names: to make one takes longer than to use it. */
+const LETTERS = new Intl.Segmenter();
+
 /** What reads as one letter each, however many characters it has. */
 const lettersOf = (name: string): readonly string[] =>
-  Array.from(new Intl.Segmenter().segment(name), ({ segment }) => segment);
+  Array.from(LETTERS.segment(name), ({ segment }) => segment);
 
 /**
  * A name as a drawing has room for it: cut with an ellipsis where it is long, which stands at the end of names from right
  * to left too.
  */
 export function drawnName(name: string): string {
+  // A name has no more letters than characters.
+  if (name.length <= MOST_LETTERS) return name;
   const letters = lettersOf(name);
   if (letters.length <= MOST_LETTERS) return name;
   return `\u2068${letters.slice(0, MOST_LETTERS).join('').trimEnd()}…\u2069`;
