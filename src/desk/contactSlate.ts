@@ -10,6 +10,7 @@ import { formatStopSetting } from '../core/units/stops';
 import { fingerprintOf } from '../exchange/fingerprint';
 import { letterOf } from './choose';
 import { fileWord } from './fileWord';
+import { lettersOf } from './letters';
 
 /** The moments of a setup that a contact sheet shows. */
 export type ContactMoment = 'start' | 'middle' | 'end' | 'still';
@@ -48,15 +49,13 @@ export interface Slate {
   readonly time: string;
 }
 
-const LETTERS = new Intl.Segmenter();
-
 /**
  * The text where there is room for it, else as much of it as fits and an ellipsis; empty for none. What reads as one
  * letter, however many characters it has, is never cut in two.
  */
 export function cutToFit(text: string, fits: (text: string) => boolean): string {
   if (fits(text)) return text;
-  const letters = [...LETTERS.segment(text)].map(({ segment }) => segment);
+  const letters = lettersOf(text);
   for (let count = letters.length - 1; count > 0; count -= 1) {
     const cut = `${letters.slice(0, count).join('').trimEnd()}…`;
     if (fits(cut)) return cut;

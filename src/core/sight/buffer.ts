@@ -64,16 +64,15 @@ export function wipeStamps({ height, stamp }: ItemBuffer, rect: PixelRect): void
 
 /** Empties the rectangle. */
 export function wipe(buffer: ItemBuffer, rect: PixelRect, hasLayers: boolean): void {
-  const { height } = buffer;
+  wipeOwners(buffer, rect);
+  wipeStamps(buffer, rect);
+  if (!hasLayers) return;
+  const { height, layerPart, layerItem } = buffer;
   for (let column = rect.left; column < rect.right; column += 1) {
     const from = column * height + rect.top;
     const to = column * height + rect.bottom;
-    buffer.nearness.fill(0, from, to);
-    buffer.owner.fill(0, from, to);
-    buffer.stamp.fill(0, from, to);
-    if (!hasLayers) continue;
-    buffer.layerPart.fill(0, from, to);
-    buffer.layerItem.fill(0, from, to);
+    layerPart.fill(0, from, to);
+    layerItem.fill(0, from, to);
   }
 }
 

@@ -40,7 +40,12 @@ export function AskForCopy() {
         >
           <label>
             a link
-            <input type="text" value={link} onChange={(event) => setLink(event.currentTarget.value)} />
+            <input
+              className="line-of-text"
+              type="text"
+              value={link}
+              onChange={(event) => setLink(event.currentTarget.value)}
+            />
           </label>
           <button type="submit" disabled={link.trim() === ''}>
             Compare with the link

@@ -1,5 +1,6 @@
 import { type Item, kindOf } from '../../core/plan/items';
 import type { ItemReport } from '../../core/report/types';
+import { lettersOf } from '../../desk/letters';
 import { isLetShow } from '../report/concerns';
 
 /** A name within a drawing or a sentence: small at the front, unless it begins with a short name in capitals. */
@@ -9,13 +10,6 @@ export function nameInText(label: string): string {
 
 /** A name on a drawing has room for so many letters; the panel and the finding have all of it. */
 const MOST_LETTERS = 32;
-
-/** One for all names: to make one takes longer than to use it. */
-const LETTERS = new Intl.Segmenter();
-
-/** What reads as one letter each, however many characters it has. */
-const lettersOf = (name: string): readonly string[] =>
-  Array.from(LETTERS.segment(name), ({ segment }) => segment);
 
 /**
  * A name as a drawing has room for it: cut with an ellipsis where it is long, which stands at the end of names from right

@@ -1,7 +1,7 @@
 import { signedDegrees } from '../../continuity/continuityShots';
 import { spanOf, stateAt } from '../../optics/camera';
 import { dimAt, isLamp } from '../../plan/cues';
-import type { NightCost } from '../../plan/schema/night';
+import { NIGHT_COSTS, type NightCost } from '../../plan/schema/night';
 import type { Plan } from '../../plan/schema/plan';
 import type { Filter, Setup } from '../../plan/schema/setup';
 import { hypot } from '../../units/steadyMath';
@@ -116,19 +116,6 @@ const timesBetween = (from: Beginning, to: Beginning): Readonly<Record<NightCost
   };
 };
 
-/** In the order in which changes are told. */
-const KINDS: readonly NightCost[] = [
-  'lens',
-  'body',
-  'filter',
-  'support',
-  'lighting',
-  'head',
-  'halfTurn',
-  'tenMetres',
-  'wetDown',
-];
-
 /**
  * What changes from one setup to the next and what it costs, whole minutes. The lights count as another state where the
  * night calls it by another word, and every lamp whose level is another as the action begins counts by itself. Whoever
@@ -138,8 +125,10 @@ const KINDS: readonly NightCost[] = [
 export function changesBetween({ setups, lampIds, costs }: Beginnings, from: number, to: number): Changes {
   const [before, after] = [setups[from], setups[to]];
   const times = timesBetween(before, after);
-  const list = KINDS.map((kind): Change => ({ kind, minutes: Math.round(costs[kind] * times[kind]) })).filter(
-    ({ kind, minutes }) => (kind === 'halfTurn' || kind === 'tenMetres' ? minutes > 0 : times[kind] > 0),
+  const list = NIGHT_COSTS.map(
+    (kind): Change => ({ kind, minutes: Math.round(costs[kind] * times[kind]) }),
+  ).filter(({ kind, minutes }) =>
+    kind === 'halfTurn' || kind === 'tenMetres' ? minutes > 0 : times[kind] > 0,
   );
   return {
     list,
@@ -156,7 +145,7 @@ export function dryMinutesFrom({ setups, costs }: Beginnings, from: number): num
   return setups.map((to) => {
     const times = timesBetween(setups[from], to);
     let minutes = 0;
-    for (const kind of KINDS) if (kind !== 'wetDown') minutes += Math.round(costs[kind] * times[kind]);
+    for (const kind of NIGHT_COSTS) if (kind !== 'wetDown') minutes += Math.round(costs[kind] * times[kind]);
     return minutes;
   });
 }

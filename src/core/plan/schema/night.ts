@@ -17,18 +17,21 @@ const times = {
 const cost = v.optional(minutes);
 const sharedTimes = v.strictObject(times);
 
-/** What changing from one setup to the next costs, each in minutes; see core/night/order/changes for what counts as one. */
-const costs = v.strictObject({
-  lens: cost,
-  body: cost,
-  filter: cost,
-  support: cost,
-  lighting: cost,
-  head: cost,
-  halfTurn: cost,
-  tenMetres: cost,
-  wetDown: cost,
-});
+/** What changes from one setup to the next, in the order in which it is told. */
+export const NIGHT_COSTS = [
+  'lens',
+  'body',
+  'filter',
+  'support',
+  'lighting',
+  'head',
+  'halfTurn',
+  'tenMetres',
+  'wetDown',
+] as const;
+
+/** What each change costs, in minutes; see core/night/order/changes for what counts as one. */
+const costs = v.strictObject(v.entriesFromList(NIGHT_COSTS, cost));
 
 /** Between two times by the clock. */
 const between = { from: v.optional(clockTime), until: v.optional(clockTime) };
@@ -123,7 +126,7 @@ export type NightPlan = v.InferOutput<typeof night>;
 export type NightSetup = v.InferOutput<typeof nightSetup>;
 export type NightCast = v.InferOutput<typeof nightCast>;
 export type NightPhase = keyof v.InferOutput<typeof sharedTimes>;
-export type NightCost = keyof v.InferOutput<typeof costs>;
+export type NightCost = (typeof NIGHT_COSTS)[number];
 export type NightPacking = v.InferOutput<typeof packing>;
 export type Spare = v.InferOutput<typeof spare>;
 export type Spared = Spare['of'];

@@ -1,4 +1,5 @@
 import { type Apart, keyOf, type ListName } from '../../plan/merge/entries';
+import { NIGHT_COSTS } from '../../plan/schema/night';
 import { formatDegrees, formatHeading } from '../../units/angles';
 import { formatLength, type LengthSystem } from '../../units/lengths';
 import { formatNumber, NBSP } from '../../units/numbers';
@@ -64,15 +65,7 @@ const MINUTES: ReadonlySet<string> = new Set([
   'strike',
   'dries',
   'minutes',
-  'lens',
-  'body',
-  'filter',
-  'support',
-  'lighting',
-  'head',
-  'halfTurn',
-  'tenMetres',
-  'wetDown',
+  ...NIGHT_COSTS,
 ]);
 
 /** Numbers in the unit that their field is named after. @param path the field's name after that of what it lies in */

@@ -15,6 +15,7 @@ function Made({ made }: { readonly made: MadeLink }) {
       <div className="link-field">
         <label htmlFor={id}>The link</label>
         <input
+          className="line-of-text"
           id={id}
           type="text"
           readOnly
