@@ -44,7 +44,8 @@ test(
     await save.waitFor();
     const height = await save.evaluate((element) => element.getBoundingClientRect().height);
     expect(height).toBeGreaterThanOrEqual(48);
-    // In line with the ways to look above it.
+    // In line with the ways to look above it, also when the night's figure has come between.
+    await page.locator('.wrap-figure').filter({ hasText: /\d/ }).waitFor();
     const [bar, paper] = await Promise.all([
       page.locator('.night-bar .seg').boundingBox(),
       page.getByLabel('Paper of the pack').boundingBox(),
