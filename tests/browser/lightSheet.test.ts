@@ -71,12 +71,16 @@ test(
     expect(await page.getByRole('tab', { name: /Light/ }).getAttribute('aria-selected')).toBe('true');
     await sheet(page).getByText('Nobody is cast yet.').waitFor();
     await sheet(page).getByText('No lamps on the roof yet.').waitFor();
+    // The key of the drawing has only what is drawn.
+    const thrown = page.locator('.furniture .keys').getByText(/^throws to/);
+    expect(await thrown.count()).toBe(0);
     await look(page, 'exposure');
     await sheet(page).getByText('No setup yet.').waitFor();
     await look(page, 'faces');
 
     await dropPlan(page, litFace());
     await page.getByRole('button', { name: /Vera.*key from camera left/ }).waitFor();
+    await thrown.waitFor();
     expect(await level(page, 'key').locator('td').first().textContent()).toMatch(/^\d+\u00a0lx$/);
     const [key, back] = [await stops(page, 'key'), await stops(page, 'back')];
     await sheet(page)

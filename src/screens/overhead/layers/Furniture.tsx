@@ -1,3 +1,4 @@
+import { useMemo } from 'react';
 import { useStore } from 'zustand';
 import type { Plan } from '../../../core/plan/schema/plan';
 import { formatLength, type LengthSystem } from '../../../core/units/lengths';
@@ -10,7 +11,7 @@ import { useShowsLevels } from '../levels/useLevels';
 import type { SheetView } from '../useSheetView';
 import { BlockingKeys } from './BlockingKeys';
 import { North, ScaleBar } from './ScaleBar';
-import { DRAWN_TO_LUX } from './Throws';
+import { DRAWN_TO_LUX, throwingLamps } from './Throws';
 
 /** Width of a pane from which on the title block has room. */
 export const WIDE_PANE = 520;
@@ -44,10 +45,14 @@ interface FurnitureProps {
   readonly looksThrough: boolean;
 }
 
-/** Scale bar, north, legend and title block: they stay while the sheet moves under them. */
+/** Scale bar, north, legend of what is drawn, and title block: they stay while the sheet moves under them. */
 export function Furniture({ plan, sheet, lengths, looksThrough }: FurnitureProps) {
   const showsLevels = useShowsLevels();
-  const showsPower = useStore(powerStore, (state) => state.shown);
+  const showsCords = useStore(
+    powerStore,
+    ({ shown, answer }) => shown && (answer?.report.cables.some(({ amps }) => amps > 0) ?? false),
+  );
+  const showsThrows = useMemo(() => throwingLamps(plan).length > 0, [plan]) && !showsLevels;
   const wide = sheet.pane.width >= WIDE_PANE;
   // What the blocking does not concern steps back on the drawing, and leaves its room to what does.
   const blocking = useSession((state) => state.sheet === 'blocking') && plan.cast.length > 0;
@@ -66,7 +71,7 @@ export function Furniture({ plan, sheet, lengths, looksThrough }: FurnitureProps
                 look-around
               </li>
             )}
-            {!blocking && !showsLevels && (
+            {!blocking && showsThrows && (
               <li>
                 <svg width="30" height="10" aria-hidden="true">
                   <rect className="key-throw" x="0" y="1" width="30" height="8" />
@@ -75,7 +80,7 @@ export function Furniture({ plan, sheet, lengths, looksThrough }: FurnitureProps
                 {NBSP}lx, beam and field
               </li>
             )}
-            {showsPower && (
+            {showsCords && (
               <li>
                 <svg width="30" height="10" aria-hidden="true">
                   <path className="key-flow" d="M0 5h14" />

@@ -10,13 +10,18 @@ export const DRAWN_TO_LUX = 100;
 /** More fades than this would be a wash; the lamps themselves are drawn all the same. */
 const MOST_LAMPS = 80;
 
-/** What the lamps give, as radial fades over the deck: field and beam of each head, a glow around what shines all round. */
-export function Throws({ plan, clip }: { readonly plan: Plan; readonly clip: string }) {
+/** The lamps whose throws are drawn: those that are lit as the action begins, and not hidden. */
+export function throwingLamps(plan: Plan): readonly { readonly lamp: LampForm; readonly id: string }[] {
   const hidden = new Set(plan.gear.filter((gear) => gear.hidden).map(({ id }) => id));
-  const lamps = lampsAt(plan, 0)
+  return lampsAt(plan, 0)
     .filter(({ itemId }) => !hidden.has(itemId))
     .map((lamp, place) => ({ lamp, id: `throw-${lamp.itemId}-${place}` }))
     .filter(({ lamp }) => lamp.peakCandela > 0);
+}
+
+/** What the lamps give, as radial fades over the deck: field and beam of each head, a glow around what shines all round. */
+export function Throws({ plan, clip }: { readonly plan: Plan; readonly clip: string }) {
+  const lamps = throwingLamps(plan);
   return (
     <g className="throws" clipPath={clip}>
       {lamps.slice(0, MOST_LAMPS).map(({ id, lamp }) => (
