@@ -1,7 +1,7 @@
 import { type TemporalState, temporal } from 'zundo';
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import { editFaults } from '../core/plan/editFaults';
 import type { PlanFault } from '../core/plan/faults';
-import { parsePlan } from '../core/plan/parse';
 import type { Plan } from '../core/plan/schema/plan';
 import { EMPTY_PLAN } from './emptyPlan';
 import { newPlanId } from './plans/planId';
@@ -129,12 +129,11 @@ export const planStore: PlanStore = createStore<PlanState>()(
           const { plan: before, edits } = get();
           const after = change(before);
           if (after === before) return [];
-          const checked = parsePlan(after);
-          if (!checked.ok) {
-            console.warn(`${name} was not done: ${checked.faults[0]?.sentence ?? ''}`);
-            return checked.faults;
+          const faults = editFaults(before, after);
+          if (faults.length > 0) {
+            console.warn(`${name} was not done: ${faults[0]?.sentence ?? ''}`);
+            return faults;
           }
-          // The edit's own object is kept, not the checked copy: unchanged records stay the same objects.
           set({ plan: after, edits: edits + 1, editName: name });
           return [];
         },

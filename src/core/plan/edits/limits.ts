@@ -3,6 +3,7 @@ export const MOST = {
   pieces: 4000,
   gear: 4000,
   cast: 60,
+  setups: 400,
   heads: 400,
   stands: 100,
   corners: 400,
