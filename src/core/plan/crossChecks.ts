@@ -13,6 +13,7 @@ const idsOf = (entries: readonly { readonly id: string }[]): ReadonlySet<string>
 /** What a schema cannot see: ids that occur twice, and references that lead nowhere. */
 export function crossCheck(plan: Plan): PlanFault[] {
   const { kit } = plan;
+  const items = itemsOf(plan);
   const headIds = idsOf(kit.heads);
   const standClassIds = idsOf(kit.stands);
   const socketIds = idsOf(plan.gear.filter((gear) => gear.kind !== 'cable'));
@@ -22,7 +23,7 @@ export function crossCheck(plan: Plan): PlanFault[] {
   const faults: PlanFault[] = [
     ...doubles(
       'Item',
-      itemsOf(plan).map((item) => item.record),
+      items.map((item) => item.record),
     ),
     ...doubles('Setup', plan.setups),
     ...doubles('Beat', plan.beats),
@@ -44,37 +45,33 @@ export function crossCheck(plan: Plan): PlanFault[] {
       (plan.cautions?.notes ?? []).map(({ key }) => ({ id: key, label: key })),
     ),
   ];
-  for (const { record } of itemsOf(plan))
+  for (const { record } of items)
     record.shows?.forEach(({ setup }, index) => {
-      const where = `Item ${quoteFound(record.label)}, shows[${index}].setup`;
+      const where = (): string => `Item ${quoteFound(record.label)}, shows[${index}].setup`;
       faults.push(...unknown(where, setup, setupIds, 'a setup'));
     });
   for (const piece of plan.pieces) {
-    const where = `Set piece ${quoteFound(piece.label)}`;
-    if ('openings' in piece) faults.push(...doubles(`${where}, opening`, unnamed(piece.openings ?? [])));
-    if ('holes' in piece) faults.push(...doubles(`${where}, hole`, unnamed(piece.holes ?? [])));
+    const within = (what: string, entries: readonly { readonly id: string }[]): void => {
+      faults.push(...doubles(`Set piece ${quoteFound(piece.label)}, ${what}`, unnamed(entries)));
+    };
+    if ('openings' in piece && piece.openings) within('opening', piece.openings);
+    if ('holes' in piece && piece.holes) within('hole', piece.holes);
   }
   for (const gear of plan.gear) {
-    const where = `Gear ${quoteFound(gear.label)}`;
-    if ('head' in gear)
-      faults.push(...unknown(`${where}, head`, gear.head, headIds, 'a head class in the plan’s kit'));
+    const check = (field: string, id: string, known: ReadonlySet<string>, what: string): void => {
+      faults.push(...unknown(() => `Gear ${quoteFound(gear.label)}, ${field}`, id, known, what));
+    };
+    if ('head' in gear) check('head', gear.head, headIds, 'a head class in the plan’s kit');
     if ('cues' in gear)
       gear.cues?.forEach(({ beat }, index) => {
-        if (beat !== undefined)
-          faults.push(...unknown(`${where}, cues[${index}].beat`, beat, beatIds, 'a beat'));
+        if (beat !== undefined) check(`cues[${index}].beat`, beat, beatIds, 'a beat');
       });
-    if ('stand' in gear)
-      faults.push(
-        ...unknown(`${where}, stand`, gear.stand, standClassIds, 'a stand class in the plan’s kit'),
-      );
-    if ('place' in gear && 'on' in gear.place)
-      faults.push(...unknown(`${where}, place.on`, gear.place.on, standIds, 'a stand'));
-    if (gear.kind === 'dolly' && gear.rides !== undefined)
-      faults.push(...unknown(`${where}, rides`, gear.rides, setupIds, 'a setup'));
+    if ('stand' in gear) check('stand', gear.stand, standClassIds, 'a stand class in the plan’s kit');
+    if ('place' in gear && 'on' in gear.place) check('place.on', gear.place.on, standIds, 'a stand');
+    if (gear.kind === 'dolly' && gear.rides !== undefined) check('rides', gear.rides, setupIds, 'a setup');
     if (gear.kind === 'cable' && gear.plugs)
       for (const [end, plug] of Object.entries(gear.plugs))
-        if (plug !== undefined)
-          faults.push(...unknown(`${where}, plugs.${end}`, plug, socketIds, 'gear that is no cable'));
+        if (plug !== undefined) check(`plugs.${end}`, plug, socketIds, 'gear that is no cable');
   }
   return [...faults, ...castFaults(plan), ...setupFaults(plan), ...nightFaults(plan)];
 }

@@ -12,17 +12,17 @@ export function nightFaults({ night, setups, cast }: Plan): PlanFault[] {
   const castIds = new Set(cast.map(({ id }) => id));
   const faults: PlanFault[] = [];
   night.order?.forEach((id, k) => {
-    faults.push(...unknown(`night.order[${k}]`, id, setupIds, 'a setup'));
+    faults.push(...unknown(() => `night.order[${k}]`, id, setupIds, 'a setup'));
   });
   night.setups?.forEach(({ setup, cast: needed }, k) => {
-    faults.push(...unknown(`night.setups[${k}].setup`, setup, setupIds, 'a setup'));
+    faults.push(...unknown(() => `night.setups[${k}].setup`, setup, setupIds, 'a setup'));
     needed?.forEach((id, place) => {
-      faults.push(...unknown(`night.setups[${k}].cast[${place}]`, id, castIds, 'a performer'));
+      faults.push(...unknown(() => `night.setups[${k}].cast[${place}]`, id, castIds, 'a performer'));
     });
     faults.push(...doubles(`night.setups[${k}].cast`, named(needed ?? [])));
   });
   night.cast?.forEach(({ performer }, k) => {
-    faults.push(...unknown(`night.cast[${k}].performer`, performer, castIds, 'a performer'));
+    faults.push(...unknown(() => `night.cast[${k}].performer`, performer, castIds, 'a performer'));
   });
   return [
     ...faults,

@@ -26,7 +26,14 @@ export function doubles(
 export const unnamed = (entries: readonly { readonly id: string }[]): { id: string; label: string }[] =>
   entries.map(({ id }) => ({ id, label: id }));
 
-/** A reference as a fault where it leads nowhere. */
-export function unknown(where: string, id: string, known: ReadonlySet<string>, what: string): PlanFault[] {
-  return known.has(id) ? [] : [fault(where, quoteFound(id), `the id of ${what}`)];
+const NONE: readonly PlanFault[] = [];
+
+/** A reference as a fault where it leads nowhere; its place is put in words only there, since most lead somewhere. */
+export function unknown(
+  where: () => string,
+  id: string,
+  known: ReadonlySet<string>,
+  what: string,
+): readonly PlanFault[] {
+  return known.has(id) ? NONE : [fault(where(), quoteFound(id), `the id of ${what}`)];
 }
