@@ -98,18 +98,26 @@ function footRadius(plan: Plan, stand: Extract<Gear, { readonly kind: 'stand' }>
 /** The sandbags that lie within a stand's foot circle, and not nearer to the foot of another stand. */
 export function bagsOver(plan: Plan, standId: string): readonly string[] {
   const stands = plan.gear.flatMap((gear) => (gear.kind === 'stand' ? [gear] : []));
+  const asked = stands.find(({ id }) => id === standId);
+  if (!asked) return [];
   return plan.gear.flatMap((bag) => {
     if (bag.kind !== 'sandbag') return [];
-    let nearest = Number.POSITIVE_INFINITY;
-    let over: string | null = null;
-    for (const stand of stands) {
+    /** How far it is from a stand's foot, metres; null where it does not lie over its legs. */
+    const awayFrom = (stand: (typeof stands)[number]): number | null => {
       const away = hypot(bag.at[0] - stand.at[0], bag.at[2] - stand.at[2]);
-      if (away >= nearest || Math.abs(bag.at[1] - stand.at[1]) > BAG_METRES) continue;
-      if (away > footRadius(plan, stand)) continue;
-      nearest = away;
-      over = stand.id;
-    }
-    return over === standId ? [bag.id] : [];
+      const isOver = Math.abs(bag.at[1] - stand.at[1]) <= BAG_METRES && away <= footRadius(plan, stand);
+      return isOver ? away : null;
+    };
+    // Most bags lie elsewhere: that costs one question, not one for each stand.
+    const away = awayFrom(asked);
+    if (away === null) return [];
+    // Of two as near the first in the plan has it.
+    const at = stands.indexOf(asked);
+    const hasNearer = stands.some((stand, place) => {
+      const other = awayFrom(stand);
+      return other !== null && (other < away || (other === away && place < at));
+    });
+    return hasNearer ? [] : [bag.id];
   });
 }
 
