@@ -155,7 +155,11 @@ function orderDifferences(own: Apart, other: Apart, was: Apart | null): OrderDif
  * conflict. Without it nothing is suggested but what is there, `mine`.
  */
 export function differencesOf(mine: Plan, theirs: Plan, base: Plan | null = null): readonly Difference[] {
-  const [own, other, was] = [apart(mine), apart(theirs), base && apart(base)];
+  return differencesBetween(apart(mine), apart(theirs), base && apart(base));
+}
+
+/** The same of plans that are taken apart already. */
+export function differencesBetween(own: Apart, other: Apart, was: Apart | null): readonly Difference[] {
   return [
     ...singleDifferences(own, other, was),
     ...entryDifferences(own, other, was),

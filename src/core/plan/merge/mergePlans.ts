@@ -4,7 +4,7 @@ import {
   type Choice,
   type Choices,
   type Difference,
-  differencesOf,
+  differencesBetween,
   type EntryDifference,
 } from './differences';
 import {
@@ -213,7 +213,8 @@ export function mergePlans(
   choices: Choices = new Map(),
   base: Plan | null = null,
 ): MergedPlan {
-  const found = differencesOf(mine, theirs, base);
+  const [own, other] = [apart(mine), apart(theirs)];
+  const found = differencesBetween(own, other, base && apart(base));
   const twice = found.filter(
     (difference): difference is EntryDifference =>
       difference.of === 'entry' &&
@@ -225,7 +226,7 @@ export function mergePlans(
   if (twice.length > 0) {
     return mergePlans(mine, asTwo(mine, theirs, twice), choices, base);
   }
-  const sides: Sides = { mine, theirs, own: apart(mine), other: apart(theirs), differences: found };
+  const sides: Sides = { mine, theirs, own, other, differences: found };
   const { document, notes } = assembled(sides, choices);
   const read = parsePlan(document);
   return read.ok ? { plan: read.value, notes } : inHalves(sides, choices);

@@ -16,17 +16,28 @@ export function ordered(
 ): string[] {
   const merged = lead.filter(isIn);
   const there = new Set(merged);
-  const others = new Set(other);
-  let after = -1;
+  /** What only the other has, by what it stands behind there; null for the beginning. */
+  const behind = new Map<string | null, string[]>();
+  let last: string | null = null;
   for (const key of other) {
-    if (!isIn(key)) continue;
-    if (there.has(key)) after = merged.indexOf(key);
-    else {
-      after += 1;
-      while (after < merged.length && !others.has(merged[after])) after += 1;
-      merged.splice(after, 0, key);
-      there.add(key);
+    if (there.has(key)) last = key;
+    else if (isIn(key)) {
+      const keys = behind.get(last);
+      if (keys) keys.push(key);
+      else behind.set(last, [key]);
     }
   }
-  return merged;
+  if (behind.size === 0) return merged;
+  const others = new Set(other);
+  const all: string[] = [];
+  let waiting = behind.get(null) ?? [];
+  for (const key of merged) {
+    if (others.has(key)) {
+      all.push(...waiting);
+      waiting = behind.get(key) ?? [];
+    }
+    all.push(key);
+  }
+  all.push(...waiting);
+  return all;
 }

@@ -8,7 +8,9 @@ const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
 export function saysTheSame(one: unknown, other: unknown): boolean {
   if (Object.is(one, other)) return true;
   if (!isRecord(one) || !isRecord(other) || Array.isArray(one) !== Array.isArray(other)) return false;
-  const fields = new Set([...Object.keys(one), ...Object.keys(other)]);
   if (Array.isArray(one) && Array.isArray(other) && one.length !== other.length) return false;
-  return [...fields].every((field) => saysTheSame(one[field], other[field]));
+  return (
+    Object.keys(one).every((field) => saysTheSame(one[field], other[field])) &&
+    Object.keys(other).every((field) => Object.hasOwn(one, field) || saysTheSame(one[field], other[field]))
+  );
 }
