@@ -1,3 +1,4 @@
+import { withNames } from '../core/plan/withNames';
 import { findingSentence } from '../core/report/sentences';
 import type { JudgedSetup } from '../core/report/types';
 import { EXIT, type ExitCode } from './exitCodes';
@@ -26,7 +27,7 @@ const darkWords = ({ light }: JudgedSetup, itemId: string): string =>
  * stands. With --strict a warning breaks a wish too.
  */
 export async function checkCommand(words: Words, terminal: Terminal): Promise<ExitCode> {
-  const plan = readPlan(words.planFile);
+  const plan = withNames(readPlan(words.planFile));
   const models = await holdModels(plan, words.planFile, terminal);
   const report = await readSetups(plan, models, chosenSetups(plan, words.valuesOf('setup')), null, terminal);
   const ink = inkFor(terminal);

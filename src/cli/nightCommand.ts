@@ -8,6 +8,7 @@ import { hoursAhead } from '../core/night/words/clockNotes';
 import { conflictSentence } from '../core/night/words/demandWords';
 import type { Plan } from '../core/plan/schema/plan';
 import { setupLetter } from '../core/plan/setupLetter';
+import { withNames } from '../core/plan/withNames';
 import { duration } from '../core/units/durations';
 import { nightCalendar } from '../exchange/calendar/nightCalendar';
 import { nightCsv } from '../exchange/night/nightCsv';
@@ -77,7 +78,7 @@ function tellOfZone(plan: Plan, { clock }: Night, terminal: Terminal): void {
 export async function nightCommand(words: Words, terminal: Terminal): Promise<ExitCode> {
   const file = words.valueOf('ics');
   if (file !== null) refusePlanItself('ics', file, words.planFile);
-  const plan = readPlan(words.planFile);
+  const plan = withNames(readPlan(words.planFile));
   await holdModels(plan, words.planFile, terminal);
   const own = nightOf(plan);
   tellOfZone(plan, own, terminal);

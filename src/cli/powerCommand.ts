@@ -1,4 +1,5 @@
 import { serialisePlan } from '../core/plan/serialise';
+import { withNames } from '../core/plan/withNames';
 import { connectAll } from '../core/power/connect/connectAll';
 import { connectSentences } from '../core/report/power/connectSentences';
 import { powerReport } from '../core/report/power/powerReport';
@@ -34,7 +35,7 @@ export function powerCommand(words: Words, terminal: Terminal): ExitCode {
   if (out !== null) refusePlanItself('connect', out, words.planFile);
   const read = readPlan(words.planFile);
   const connected = out === null ? null : connectAll(read);
-  const plan = connected?.plan ?? read;
+  const plan = withNames(connected?.plan ?? read);
   if (out !== null && connected) {
     writeOut(out, new TextEncoder().encode(serialisePlan(connected.plan)));
     for (const sentence of connectSentences(read, connected))

@@ -2,6 +2,7 @@ import { existsSync } from 'node:fs';
 import { spanOf } from '../core/optics/camera';
 import type { Plan } from '../core/plan/schema/plan';
 import type { Setup } from '../core/plan/schema/setup';
+import { withNames } from '../core/plan/withNames';
 import { reportOf } from '../core/report/report';
 import type { Report } from '../core/report/types';
 import type { HeldModels } from './holdModels';
@@ -15,18 +16,19 @@ import type { Terminal } from './terminal';
  * the same to the byte.
  */
 export async function readSetups(
-  plan: Plan,
+  asWritten: Plan,
   models: HeldModels,
   setups: readonly Setup[],
   at: number | null,
   terminal: Terminal,
 ): Promise<Report> {
+  const plan = withNames(asWritten);
   const { workerFile, cores } = terminal;
   const progress = progressOf(terminal);
   try {
     const moving = at === null ? setups.filter((setup) => coversMoreThanAnInstant(plan, setup)) : [];
     if (cores >= 2 && moving.length >= 2 && workerFile !== null && existsSync(workerFile)) {
-      const places = setups.map((setup) => plan.setups.indexOf(setup));
+      const places = setups.map((setup) => plan.setups.findIndex(({ id }) => id === setup.id));
       return await readSideBySide(plan, models, places, workerFile, cores, progress.tell);
     }
     const setupIds = setups.map((setup) => setup.id);

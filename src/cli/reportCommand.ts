@@ -1,6 +1,7 @@
 import { nightOf } from '../core/night/nightOf';
 import { packingOf } from '../core/night/packing/packingOf';
 import type { Plan } from '../core/plan/schema/plan';
+import { withNames } from '../core/plan/withNames';
 import type { Report } from '../core/report/types';
 import { nightDocument } from '../exchange/night/nightDocument';
 import { reportCsv } from '../exchange/reportCsv';
@@ -26,7 +27,7 @@ function withNight(plan: Plan, report: Report): object {
 export async function reportCommand(words: Words, terminal: Terminal): Promise<ExitCode> {
   const at = words.valueOf('at');
   const seconds = at === null ? null : readInstant(at);
-  const plan = readPlan(words.planFile);
+  const plan = withNames(readPlan(words.planFile));
   const models = await holdModels(plan, words.planFile, terminal);
   const ids = words.valuesOf('setup');
   let setups = chosenSetups(plan, ids);

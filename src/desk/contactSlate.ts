@@ -1,5 +1,6 @@
 import { cameraReading } from '../core/continuity/cameraReading';
 import { glassOf, spanOf, stateAt } from '../core/optics/camera';
+import { calledBy } from '../core/plan/named';
 import type { Plan } from '../core/plan/schema/plan';
 import type { Setup } from '../core/plan/schema/setup';
 import { formatDegrees } from '../core/units/angles';
@@ -84,7 +85,7 @@ export function slateOf(plan: Plan, { setup, seconds }: ContactShot, lengths: Le
   const focal = `${formatNumber(focalMm, decimals(focalMm))}${NBSP}mm`;
   return {
     letter: letterOf(plan, setup.id),
-    setup: setup.label,
+    setup: calledBy(setup.label, 'setup'),
     lens: squeeze === 1 ? focal : `${focal}, ${formatNumber(squeeze, decimals(squeeze))}× squeeze`,
     height: `${formatLength(heightMetres, lengths)} high`,
     stop: formatStopSetting(setup.stop),

@@ -1,3 +1,4 @@
+import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { hardNamed } from '../plans/longNames';
 import { DEMO, readPlan } from '../plans/readPlan';
@@ -10,6 +11,18 @@ import { withoutPicture } from './withoutPicture';
 
 const plan = hardNamed(readPlan(DEMO));
 
+/** What has text, none of which can be seen, for names in it: what a person would take for an empty row. */
+const unseenNames = (page: Page): Promise<string[]> =>
+  page.locator('.sheet-panel, .strip, .lettering').evaluateAll((places) =>
+    places
+      .flatMap((place) => [...place.querySelectorAll('*')])
+      .filter(({ childElementCount, textContent }) => {
+        const text = childElementCount === 0 ? (textContent ?? '') : '';
+        return /[\u200b\u2800]/.test(text) && /^[\s\u200b\u2800]*$/.test(text);
+      })
+      .map(({ parentElement }) => parentElement?.outerHTML ?? ''),
+  );
+
 test('the longest names, in one word and from right to left, stay in their room on every sheet, on the roof and in the frame', async () => {
   const page = await openPage({ width: 1440, height: 900, before: [withoutPicture, withoutDemo] });
   await dropPlan(page, plan);
@@ -17,6 +30,7 @@ test('the longest names, in one word and from right to left, stay in their room 
   for (const view of DESK_VIEWS) {
     const name = view.filter(Boolean).join(', ');
     await showView(page, view);
+    expect(await unseenNames(page), name).toEqual([]);
     expect(await clippedWords(page), name).toEqual([]);
     expect(await sidewaysScrolls(page, '.coverage-scroll, .timeline'), name).toEqual([]);
   }

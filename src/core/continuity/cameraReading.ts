@@ -3,6 +3,7 @@ import { whereabouts } from '../form/figure/whereabouts';
 import { glassOf, stateAt } from '../optics/camera';
 import { poseOf } from '../optics/pose';
 import { cameraFromWorld } from '../optics/project';
+import { calledBy } from '../plan/named';
 import { played } from '../plan/played';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
@@ -59,7 +60,7 @@ export function cameraReading(plan: Plan, setup: Setup, seconds: number): Camera
     return [
       {
         performerId: performer.id,
-        label: performer.label,
+        label: calledBy(performer.label, 'performer'),
         tapeMetres: hypot(x, y, z + behind),
         axisMetres: z + behind,
         offAxisDegrees: atan2(x, z) * DEGREES,

@@ -1,3 +1,4 @@
+import { calledBy } from './named';
 import type { Performer } from './schema/cast';
 import type { Gear } from './schema/gear';
 import type { Piece } from './schema/pieces';
@@ -35,6 +36,9 @@ export function itemOf(plan: Plan, id: string): Item | null {
 export function kindOf(item: Item): string {
   return item.section === 'cast' ? 'performer' : item.record.kind;
 }
+
+/** What an item is called: its name, or what it is where nothing can be seen of that. */
+export const nameOf = (item: Item): string => calledBy(item.record.label, kindOf(item));
 
 /** What the item should do in frame: its own wish, else keep out for what the crew brings, either for the rest.
  * Practicals and bulb strings belong to the picture, so they start as *either*. */

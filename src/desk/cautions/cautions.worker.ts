@@ -2,6 +2,7 @@ import { expose } from 'comlink';
 import { cautionsOf } from '../../core/cautions/cautions';
 import { holdModel } from '../../core/form/models/modelShelf';
 import type { Plan } from '../../core/plan/schema/plan';
+import { withNames } from '../../core/plan/withNames';
 import { unpackPlan } from '../planWire';
 import { HEARING } from '../workers/hearing';
 import type { CautionsApi } from './cautionsApi';
@@ -16,7 +17,7 @@ const api: CautionsApi = {
   },
   cautions: () => {
     if (!held) throw new Error('cautions worker: asked before it held a plan');
-    return cautionsOf(held);
+    return cautionsOf(withNames(held));
   },
 };
 

@@ -15,8 +15,10 @@ type CrewShows = 'reading' | 'plan' | 'stopped' | 'broken';
 
 export interface CrewState extends CrewPlace {
   readonly shows: CrewShows;
-  /** The link's plan; an empty one until it is read, and where it is broken. */
+  /** The link's plan as it is told; an empty one until it is read, and where it is broken. */
   readonly plan: Plan;
+  /** The same as it was written: what is saved and copied. */
+  readonly asWritten: Plan;
   /** The link's fragment, without its #. */
   readonly fragment: string;
   /** What the link left out of the plan, as sentences. */
@@ -79,6 +81,7 @@ export const crewStore = createStore<CrewState>()((set, get) => {
     ...FIRST_PLACE,
     shows: 'reading',
     plan: EMPTY_PLAN,
+    asWritten: EMPTY_PLAN,
     fragment: '',
     leftOut: [],
     trouble: '',

@@ -1,3 +1,4 @@
+import { withNames } from '../../core/plan/withNames';
 import { EMPTY_PLAN } from '../emptyPlan';
 import { type LinkBeingRead, type LinkEnding, readLink } from '../linkReader/linkReader';
 import { endCrewReading, startCrewReading } from './crewReading';
@@ -16,9 +17,10 @@ function take(fragment: string, ending: LinkEnding): void {
     crewStore.setState({ ...FIRST_PLACE, shows, trouble: ending.sentence });
     return;
   }
-  const { plan, leftOut } = ending;
+  const { plan: asWritten, leftOut } = ending;
+  const plan = withNames(asWritten);
   // The place stays: a tab may have been chosen while the link was read.
-  crewStore.setState({ shows: 'plan', plan, leftOut, theme: themeNow(plan.place) });
+  crewStore.setState({ shows: 'plan', plan, asWritten, leftOut, theme: themeNow(plan.place) });
   keepLink({ fragment, title: plan.title, date: plan.place.date });
   takeUpTicks(plan);
   startCrewReading(plan);
@@ -36,6 +38,7 @@ export async function openLink(fragment: string): Promise<void> {
     ...(placeFrom(history.state) ?? FIRST_PLACE),
     shows: 'reading',
     plan: EMPTY_PLAN,
+    asWritten: EMPTY_PLAN,
     fragment,
     leftOut: [],
     trouble: '',

@@ -5,11 +5,11 @@ import { crewStore } from './crewStore';
 
 /** Saves the sheet's plan as a plan file. What came of it, as a sentence; empty where somebody thought better of it. */
 export function savePlan(): Promise<string> {
-  const { plan } = crewStore.getState();
+  const { asWritten } = crewStore.getState();
   return saveText({
-    text: planText(plan),
+    text: planText(asWritten),
     type: 'application/json',
     what: 'The plan',
-    fileName: `${fileWord(plan.title)}.plan.json`,
+    fileName: `${fileWord(asWritten.title)}.plan.json`,
   });
 }

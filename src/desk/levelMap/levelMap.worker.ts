@@ -6,6 +6,7 @@ import { placeReading } from '../../core/light/placeReading';
 import { frameLevelSteps, spotAt } from '../../core/light/spotReading';
 import type { Plan } from '../../core/plan/schema/plan';
 import type { Setup } from '../../core/plan/schema/setup';
+import { withNames } from '../../core/plan/withNames';
 import { unpackPlan } from '../planWire';
 import { HEARING } from '../workers/hearing';
 import { stepping } from '../workers/stepping';
@@ -18,7 +19,7 @@ let scene: { readonly of: readonly unknown[]; readonly scene: LightScene } | nul
 
 function planHeld(): Plan {
   if (!held) throw new Error('level map worker: asked before it held a plan');
-  return held;
+  return withNames(held);
 }
 
 const setupIn = (plan: Plan, setupId: string | null): Setup | null =>

@@ -8,6 +8,7 @@ import { packingOf } from '../../core/night/packing/packingOf';
 import { suggestSteps } from '../../core/night/suggest/suggest';
 import { conflictSentence } from '../../core/night/words/demandWords';
 import type { Plan } from '../../core/plan/schema/plan';
+import { withNames } from '../../core/plan/withNames';
 import { unpackPlan } from '../planWire';
 import { HEARING } from '../workers/hearing';
 import { stepping } from '../workers/stepping';
@@ -19,7 +20,7 @@ const darkening = stepping();
 
 function planHeld(): Plan {
   if (!held) throw new Error('night worker: asked before it held a plan');
-  return held;
+  return withNames(held);
 }
 
 const api: NightApi = {

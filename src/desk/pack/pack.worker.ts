@@ -1,6 +1,7 @@
 import { expose } from 'comlink';
 import { holdModel } from '../../core/form/models/modelShelf';
 import type { Plan } from '../../core/plan/schema/plan';
+import { withNames } from '../../core/plan/withNames';
 import { reportOf } from '../../core/report/report';
 import { crewFileOf } from '../../exchange/html/crewFile';
 import { packPdf } from '../../exchange/pdf/pack';
@@ -26,7 +27,7 @@ const api: PackApi = {
   read: async (asked, tell) => {
     if (!held) throw new Error('pack worker: asked before it held a plan');
     const plan = held;
-    const report = reportOf(plan, {
+    const report = reportOf(withNames(plan), {
       onProgress: (done, of) => tell(of === 0 ? 0 : (REPORT_SHARE * done) / of),
     });
     const steps = packInputSteps(plan, report, asked);

@@ -1,6 +1,7 @@
 import { expose } from 'comlink';
 import { holdModel } from '../../core/form/models/modelShelf';
 import type { Plan } from '../../core/plan/schema/plan';
+import { withNames } from '../../core/plan/withNames';
 import { unpackPlan } from '../planWire';
 import { HEARING } from '../workers/hearing';
 import { connectionOf, powerAnswer } from './answers';
@@ -10,7 +11,7 @@ let held: Plan | null = null;
 
 function planHeld(): Plan {
   if (!held) throw new Error('power worker: asked before it held a plan');
-  return held;
+  return withNames(held);
 }
 
 const api: PowerApi = {

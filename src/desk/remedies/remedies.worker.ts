@@ -3,6 +3,7 @@ import { remediesFor } from '../../core/clearance/remedies/remediesFor';
 import { solveSteps } from '../../core/clearance/solve/solve';
 import { holdModel } from '../../core/form/models/modelShelf';
 import type { Plan } from '../../core/plan/schema/plan';
+import { withNames } from '../../core/plan/withNames';
 import { unpackPlan } from '../planWire';
 import { HEARING } from '../workers/hearing';
 import { stepping } from '../workers/stepping';
@@ -13,7 +14,7 @@ const { taken, giveUp } = stepping();
 
 function planHeld(): Plan {
   if (!held) throw new Error('remedies worker: asked before it held a plan');
-  return held;
+  return withNames(held);
 }
 
 const api: RemediesApi = {

@@ -6,6 +6,7 @@ import { holdModel } from '../../core/form/models/modelShelf';
 import { spanOf } from '../../core/optics/camera';
 import type { Plan } from '../../core/plan/schema/plan';
 import type { Setup } from '../../core/plan/schema/setup';
+import { withNames } from '../../core/plan/withNames';
 import { lensTrialSteps } from '../../core/report/lensTest';
 import { allLensTries } from '../../core/report/lensTries';
 import { darkenedSteps } from '../../core/report/light/darkened';
@@ -24,7 +25,7 @@ const { taken, giveUp } = stepping();
 
 function planHeld(): Plan {
   if (!held) throw new Error('report worker: asked before it held a plan');
-  return held;
+  return withNames(held);
 }
 
 function instantIn(plan: Plan, setup: Setup, seconds: number): Asked {
@@ -52,7 +53,7 @@ const api: ReportApi = {
   },
   continuity: async () => {
     if (!held) return null;
-    const plan = held;
+    const plan = withNames(held);
     const setups = await taken(continuitySteps(plan));
     const coverage = setups && (await taken(coverageSteps(plan)));
     return setups && coverage && { setups, coverage };
@@ -70,7 +71,7 @@ const api: ReportApi = {
     const setup = plan.setups.find(({ id }) => id === seen.id);
     return setup ? taken(darkenedSteps(plan, setup, seen)) : null;
   },
-  lightNow: (setupId, seconds) => (held ? answerLightNow(held, setupId, seconds) : null),
+  lightNow: (setupId, seconds) => (held ? answerLightNow(withNames(held), setupId, seconds) : null),
   keyWays: (...asked) => answerKeyWays(planHeld(), ...asked),
   highlightAtFeet: (...asked) => answerHighlight(planHeld(), ...asked),
   makeDirty: async (setupId, asked, tell) => {
@@ -79,7 +80,7 @@ const api: ReportApi = {
     return setup ? taken(makeDirtySteps(plan, setup, asked), tell) : null;
   },
   blockingFaults: () => (held ? toldFaults(held) : []),
-  notices: () => (held ? noticesOf(held) : []),
+  notices: () => (held ? noticesOf(withNames(held)) : []),
   ...HEARING,
   giveUp,
 };

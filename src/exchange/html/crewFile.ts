@@ -2,6 +2,7 @@ import { wallTime } from '../../core/night/times/nightClock';
 import { skyEvents } from '../../core/night/words/skyEvents';
 import type { Setup } from '../../core/plan/schema/setup';
 import { setupLetter } from '../../core/plan/setupLetter';
+import { withNames } from '../../core/plan/withNames';
 import { noCodeWords } from '../pdf/link/packLink';
 import { cautionsPart } from '../pdf/parts/cautions';
 import { lightPart } from '../pdf/parts/light';
@@ -131,7 +132,7 @@ function timesOf({ night, plan }: CrewFileInput): Markup {
  */
 export function crewFileOf(input: CrewFileInput): string {
   const { plan, fingerprint } = input;
-  const sections = sectionsOf(input);
+  const sections = sectionsOf({ ...input, plan: withNames(plan) });
   const notes = plan.notes.trim() === '' ? NOTHING : html`<p class="notes">${plan.notes}</p>`;
   const page = html`<html lang="en-GB"><head><meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="${POLICY}"><meta name="viewport" content="width=device-width, initial-scale=1"><meta name="referrer" content="no-referrer"><title>${plan.title}</title><style>${new Markup(STYLE)}</style></head><body><header><h1><bdi>${plan.title}</bdi></h1><p>${plan.place.label}, <span class="whole">${plan.place.date}</span></p>${notes}${timesOf(input)}</header><nav aria-label="Parts"><ul>${sections.map(({ id, name }) => html`<li><a href="#${id}">${name}</a></li>`)}</ul></nav><main>${sections.map(({ id, name, body }) => html`<section id="${id}" aria-labelledby="${id}-name"><h2 id="${id}-name">${name}</h2>${body}</section>`)}</main><footer><p>Plan ${fingerprint}. A frozen copy: what changes afterwards needs a new file.</p></footer>${planMarkup(plan)}</body></html>`;
   return `${CREW_FILE_MARK}${page.html}\n`;

@@ -1,5 +1,6 @@
 import { PDFDocument } from '@cantoo/pdf-lib';
 import { setupLetter } from '../../core/plan/setupLetter';
+import { withNames } from '../../core/plan/withNames';
 import { Lettering } from './lettering';
 import { FootMark } from './link/footMark';
 import { noCodeWords } from './link/packLink';
@@ -63,7 +64,8 @@ const outlineOf = ({ plan }: PackInput, { parts, setups }: Contents): readonly O
  * @param shelf where fonts are for scripts that the pack's own have no letters of; without it those are question marks
  * Source: [pdf]
  */
-export async function packPdf(input: PackInput, shelf: FontShelf | null = null): Promise<Pack> {
+export async function packPdf(asked: PackInput, shelf: FontShelf | null = null): Promise<Pack> {
+  const input = { ...asked, plan: withNames(asked.plan) };
   const { plan, paper } = input;
   const document = await PDFDocument.create({ updateMetadata: false });
   const text = JSON.stringify(plan);

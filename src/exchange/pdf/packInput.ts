@@ -2,6 +2,7 @@ import { clearGroundSteps } from '../../core/clearance/ground/clearGround';
 import { nightOf } from '../../core/night/nightOf';
 import { packingOf } from '../../core/night/packing/packingOf';
 import type { Plan } from '../../core/plan/schema/plan';
+import { withNames } from '../../core/plan/withNames';
 import type { Report } from '../../core/report/types';
 import type { LengthSystem } from '../../core/units/lengths';
 import { fingerprintOf } from '../fingerprint';
@@ -42,15 +43,16 @@ export function* packInputSteps(
   { paper, lengths = 'm', heightMetres = STAND_METRES, address }: PackAsked,
 ): Generator<number, PackInput, void> {
   const setupIds = plan.setups.map(({ id }) => id);
-  const ground = yield* clearGroundSteps(plan, { setupIds, of: { heightMetres } });
-  const night = nightOf(plan);
+  const told = withNames(plan);
+  const ground = yield* clearGroundSteps(told, { setupIds, of: { heightMetres } });
+  const night = nightOf(told);
   return {
     plan,
     report,
     night,
-    packing: packingOf(plan, night),
+    packing: packingOf(told, night),
     ground,
-    standing: standingOf(plan, lengths),
+    standing: standingOf(told, lengths),
     ...linkOf(plan, address),
     fingerprint: fingerprintOf(plan),
     paper,

@@ -1,5 +1,5 @@
 import type { Copied } from '../../core/plan/edits/copies';
-import { itemOf } from '../../core/plan/items';
+import { itemOf, nameOf } from '../../core/plan/items';
 import type { Plan } from '../../core/plan/schema/plan';
 import { liveStore } from '../../desk/liveStore';
 import { planStore } from '../../desk/planStore';
@@ -11,15 +11,15 @@ import { nameInText } from '../overhead/words';
 export function calledOf(plan: Plan, ids: readonly string[]): string {
   const [first] = ids;
   const only = first === undefined || ids.length > 1 ? null : itemOf(plan, first);
-  return only ? nameInText(only.record.label) : `${ids.length} things`;
+  return only ? nameInText(nameOf(only)) : `${ids.length} things`;
 }
 
 /** The same at the beginning of a sentence. */
 export function namedOf(plan: Plan, ids: readonly string[]): string {
   const [first] = ids;
-  return ids.length === 1 && first !== undefined
-    ? (itemOf(plan, first)?.record.label ?? 'It')
-    : `${ids.length} things`;
+  if (ids.length !== 1 || first === undefined) return `${ids.length} things`;
+  const item = itemOf(plan, first);
+  return item ? nameOf(item) : 'It';
 }
 
 /** Makes an edit, one step of the history; what is refused is said. Says whether anything changed. */

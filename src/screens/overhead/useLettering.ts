@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useState } from 'react';
+import { withNames } from '../../core/plan/withNames';
 import { placeLabels } from './geometry/labels';
 import { type Bounds, distance, middleOf, type Ring, type Spot } from './geometry/spots';
 import type { WrittenLabel } from './layers/LetteringLayer';
@@ -46,7 +47,7 @@ export function useLettering(options: Options): readonly WrittenLabel[] {
     // The widths belong to the typeface: the parameter says when they have to be taken anew.
     if (face) forgetWidths();
     const input = {
-      plan,
+      plan: withNames(plan),
       seconds,
       setupId,
       chosenIds,

@@ -1,4 +1,4 @@
-import { type Item, kindOf } from '../../core/plan/items';
+import { type Item, kindOf, nameOf } from '../../core/plan/items';
 import type { ItemReport } from '../../core/report/types';
 import { lettersOf } from '../../desk/letters';
 import { isLetShow } from '../report/concerns';
@@ -36,7 +36,7 @@ const SAYS = {
 export function spokenName(item: Item, letter: string | null, report: ItemReport | null): string {
   const may = report && isLetShow(report) ? ', which was let show' : '';
   const says = letter !== null && report ? `, ${SAYS[report.verdict]} in setup ${letter}${may}` : '';
-  return `${item.record.label}, ${kindOf(item)}${says}`;
+  return `${nameOf(item)}, ${kindOf(item)}${says}`;
 }
 
 /** The short name of marks in one place: the performer's initial and their places in the walk, as in `V3, 4`. */

@@ -1,4 +1,4 @@
-import { type Item, kindOf, wishOf } from '../../core/plan/items';
+import { type Item, kindOf, nameOf, wishOf } from '../../core/plan/items';
 import { useLivePlan, useSession } from '../../desk/hooks';
 import { ActionButtons } from '../actions/ActionButtons';
 import { Icon, iconOfItem } from '../parts/Icon';
@@ -20,13 +20,14 @@ export function ItemPanel({ item, standing }: { readonly item: Item; readonly st
   const plan = useLivePlan();
   const lengths = useSession((state) => state.lengths);
   const { id, label } = item.record;
+  const name = nameOf(item);
   const light = lightSentence(item);
   return (
     <div className="item-panel" key={id}>
       <h3 className="of-item stays">
         <Icon name={iconOfItem(plan.kit, item)} />
         <span className="name">
-          {label.toLowerCase() === kindOf(item) ? label : `${label}, ${kindOf(item)}`}
+          {name.toLowerCase() === kindOf(item) ? name : `${name}, ${kindOf(item)}`}
         </span>
         <Marks item={item} reachable />
       </h3>

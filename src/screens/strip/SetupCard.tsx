@@ -1,6 +1,7 @@
 import { type MouseEvent, useCallback, useEffect, useRef } from 'react';
 import { glassOf, spanOf } from '../../core/optics/camera';
 import { circleOf, type SetupCircle } from '../../core/optics/circleOf';
+import { calledBy } from '../../core/plan/named';
 import type { Setup } from '../../core/plan/schema/setup';
 import type { SetupReport } from '../../core/report/types';
 import { NBSP } from '../../core/units/numbers';
@@ -85,6 +86,7 @@ export function SetupCard({ setup }: { readonly setup: Setup }) {
   const { report } = useSetupReport(setup.id);
   const summary = report ? summaryOf(report, lengths) : null;
   const letter = letterOf(plan, setup.id);
+  const name = calledBy(setup.label, 'setup');
   const circle = circleOf(plan, setup);
   const reading = useReports((state) => state.reading !== null);
   const idle = useIsIdle(setup);
@@ -105,7 +107,7 @@ export function SetupCard({ setup }: { readonly setup: Setup }) {
       <button
         type="button"
         className="card"
-        title={`${setup.label}; with Shift, beside the one that is looked through`}
+        title={`${name}; with Shift, beside the one that is looked through`}
         aria-current={chosen ? 'true' : undefined}
         onClick={choose}
         onContextMenu={(event) => {
@@ -122,7 +124,7 @@ export function SetupCard({ setup }: { readonly setup: Setup }) {
         </span>
         <span className="cap">
           <b>{letter}</b>
-          <span className="name">{setup.label}</span>
+          <span className="name">{name}</span>
           <span className="q">
             {lens.focalMm}
             {NBSP}mm{squeezed && lens.squeeze !== 1 ? ', de-squeezed' : ''}

@@ -9,7 +9,7 @@ async function copied(): Promise<string | null> {
   if (!script)
     return 'What copies it could not be loaded. Try again with a signal. The sheet stays as it is.';
   try {
-    await script.makeMine(crewStore.getState().plan);
+    await script.makeMine(crewStore.getState().asWritten);
     return null;
   } catch (error) {
     return `${sentenceOf('This browser does not keep plans', error)} The sheet stays as it is.`;

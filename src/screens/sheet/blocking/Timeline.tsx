@@ -1,6 +1,8 @@
 import { type KeyboardEvent, type ReactNode, type RefObject, useMemo } from 'react';
 import { useStore } from 'zustand';
+import { calledBy } from '../../../core/plan/named';
 import type { Plan } from '../../../core/plan/schema/plan';
+import { withNames } from '../../../core/plan/withNames';
 import { blockingStore } from '../../../desk/blocking/blockingStore';
 import { chooseThing } from '../../../desk/blocking/choosing';
 import { beatsInTime, isSame, keyOf, type Thing } from '../../../desk/blocking/things';
@@ -22,13 +24,13 @@ import { spokenOf } from './words';
 function nameOf(plan: Plan, lane: Lane): string {
   switch (lane.type) {
     case 'performer':
-      return lane.performer.label;
+      return calledBy(lane.performer.label, 'performer');
     case 'prop':
       return `the ${lane.lane.prop}`;
     case 'setup':
-      return `${letterOf(plan, lane.setup.id)} ${lane.setup.label}`;
+      return `${letterOf(plan, lane.setup.id)} ${calledBy(lane.setup.label, 'setup')}`;
     case 'lamp':
-      return lane.lamp.label;
+      return calledBy(lane.lamp.label, lane.lamp.kind);
   }
 }
 
@@ -53,7 +55,7 @@ function LaneName({ plan, lane }: { readonly plan: Plan; readonly lane: Lane }) 
       type="button"
       title={name}
       aria-pressed={chosen}
-      aria-label={spokenOf(plan, thing, lengths)}
+      aria-label={spokenOf(withNames(plan), thing, lengths)}
       data-thing={keyOf(thing)}
       onClick={() => chooseThing(thing)}
       onDoubleClick={() => enterThing(thing)}
@@ -64,7 +66,7 @@ function LaneName({ plan, lane }: { readonly plan: Plan; readonly lane: Lane }) 
       }}
     >
       {lane.type === 'setup' ? <b>{letterOf(plan, lane.id)} </b> : null}
-      <span>{lane.type === 'setup' ? lane.setup.label : name}</span>
+      <span>{lane.type === 'setup' ? calledBy(lane.setup.label, 'setup') : name}</span>
     </button>
   );
 }

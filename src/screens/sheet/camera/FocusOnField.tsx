@@ -1,6 +1,7 @@
 import { glassOf } from '../../../core/optics/camera';
 import type { Plan } from '../../../core/plan/schema/plan';
 import type { FocusOn, Setup } from '../../../core/plan/schema/setup';
+import { withNames } from '../../../core/plan/withNames';
 import { formatLength, parseLength } from '../../../core/units/lengths';
 import { useSession } from '../../../desk/hooks';
 import { SelectField } from '../../parts/Field';
@@ -27,7 +28,7 @@ export function FocusOnField(props: {
       onChange={(value) => void take(value === DISTANCE ? { metres: now() } : { follow: value })}
     >
       <option value={DISTANCE}>at a distance</option>
-      {plan.cast.map(({ id, label: name }) => (
+      {withNames(plan).cast.map(({ id, label: name }) => (
         <option key={id} value={id}>
           on the eyes of {name}
         </option>

@@ -4,6 +4,7 @@ import { hyperfocalMetres } from '../../../core/optics/focus';
 import { changeSetup } from '../../../core/plan/edits/changeSetup';
 import type { Plan } from '../../../core/plan/schema/plan';
 import type { FocusOn, Setup } from '../../../core/plan/schema/setup';
+import { withNames } from '../../../core/plan/withNames';
 import type { DepartmentFault } from '../../../core/report/cameraNotices';
 import { formatLength } from '../../../core/units/lengths';
 import { useLive, useSession } from '../../../desk/hooks';
@@ -49,7 +50,7 @@ function FocusNumbers({ plan, setup }: { readonly plan: Plan; readonly setup: Se
       <ul className="lines">
         {sample.performers.map((performer) => (
           <li key={performer.performerId}>
-            <span>{plan.cast.find(({ id }) => id === performer.performerId)?.label}</span>
+            <span>{withNames(plan).cast.find(({ id }) => id === performer.performerId)?.label}</span>
             <span className={performer.sharp ? undefined : 'q'}>
               {blurWords(performer, gateMm[1], lengths)}
             </span>

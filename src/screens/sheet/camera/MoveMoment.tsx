@@ -1,5 +1,6 @@
 import { momentAs } from '../../../core/optics/heldKey';
 import type { Plan } from '../../../core/plan/schema/plan';
+import { withNames } from '../../../core/plan/withNames';
 import { SelectField } from '../../parts/Field';
 import { LegalField } from './LegalField';
 
@@ -28,7 +29,7 @@ export function MomentFields(props: {
         }}
       >
         <option value="">the clock</option>
-        {plan.beats.map(({ id, label }) => (
+        {withNames(plan).beats.map(({ id, label }) => (
           <option key={id} value={id}>
             {label}
           </option>

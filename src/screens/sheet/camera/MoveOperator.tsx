@@ -4,6 +4,7 @@ import { projectPoint } from '../../../core/optics/project';
 import { changeSetup } from '../../../core/plan/edits/changeSetup';
 import type { Plan } from '../../../core/plan/schema/plan';
 import type { Operator, Setup } from '../../../core/plan/schema/setup';
+import { withNames } from '../../../core/plan/withNames';
 import { liveStore } from '../../../desk/liveStore';
 import { SelectField } from '../../parts/Field';
 import { edit } from './editing';
@@ -56,7 +57,7 @@ export function OperatorFields({ plan, setup }: { readonly plan: Plan; readonly 
           }
         >
           <option value="">nobody</option>
-          {plan.cast.map(({ id, label }) => (
+          {withNames(plan).cast.map(({ id, label }) => (
             <option key={id} value={id}>
               {label}
             </option>

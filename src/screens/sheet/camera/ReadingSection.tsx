@@ -9,6 +9,7 @@ import {
 import { spanOf } from '../../../core/optics/camera';
 import type { Plan } from '../../../core/plan/schema/plan';
 import type { Setup } from '../../../core/plan/schema/setup';
+import { withNames } from '../../../core/plan/withNames';
 import { useSession } from '../../../desk/hooks';
 import { liveStore } from '../../../desk/liveStore';
 
@@ -63,7 +64,7 @@ export function ReadingSection({ plan, setup }: { readonly plan: Plan; readonly 
             </tr>
           </thead>
           <tbody>
-            {plan.cast.map(({ id, label }) => (
+            {withNames(plan).cast.map(({ id, label }) => (
               <tr key={id}>
                 <th scope="row">{label}</th>
                 {PERFORMER_COLUMNS.map((column) => (

@@ -1,3 +1,4 @@
+import { calledBy } from '../../../core/plan/named';
 import type { Setup } from '../../../core/plan/schema/setup';
 import { chooseSetup } from '../../../desk/choose';
 import { useSession } from '../../../desk/hooks';
@@ -32,7 +33,7 @@ export function CameraRow(props: {
       >
         <Icon name="camera" />
         <span className="name">
-          <b>{letter}</b> {setup.label}
+          <b>{letter}</b> {calledBy(setup.label, 'setup')}
         </span>
         <span className="q kind">camera</span>
         {report ? <Glyph verdict={summaryOf(report, lengths).verdict} /> : <span />}

@@ -1,5 +1,5 @@
 import { type MouseEvent, memo, useEffect, useRef } from 'react';
-import { type Item, kindOf } from '../../../core/plan/items';
+import { type Item, kindOf, nameOf } from '../../../core/plan/items';
 import type { Kit } from '../../../core/plan/schema/kit';
 import type { ItemReport } from '../../../core/report/types';
 import { Glyph } from '../../parts/Glyph';
@@ -57,7 +57,7 @@ export const ItemRow = memo(function ItemRow(props: ItemRowProps) {
           onDoubleClick={() => onRename(id)}
         >
           <Icon name={iconOfItem(props.kit, item)} />
-          <span className="name">{label}</span>
+          <span className="name">{nameOf(item)}</span>
           <span className="q kind">{kindOf(item)}</span>
           {worst ? <Glyph verdict={worst.verdict} {...(tone === undefined ? {} : { tone })} /> : <span />}
         </button>

@@ -1,4 +1,4 @@
-import type { Item } from '../../../core/plan/items';
+import { type Item, nameOf } from '../../../core/plan/items';
 import { planStore } from '../../../desk/planStore';
 import { sessionStore } from '../../../desk/sessionStore';
 import { Icon } from '../../parts/Icon';
@@ -6,7 +6,8 @@ import { itemsInGroup, setHidden, setLocked } from './marking';
 
 /** The small marks of a row: locked, hidden, one of a group. A mark that is set always shows. */
 export function Marks({ item, reachable }: { readonly item: Item; readonly reachable: boolean }) {
-  const { id, label, locked = false, hidden = false, group } = item.record;
+  const { id, locked = false, hidden = false, group } = item.record;
+  const name = nameOf(item);
   const tabIndex = reachable ? 0 : -1;
   return (
     <span className="marks-of">
@@ -22,7 +23,7 @@ export function Marks({ item, reachable }: { readonly item: Item; readonly reach
           }
         >
           <Icon name="group" />
-          <span className="vh">choose the group of {label}</span>
+          <span className="vh">choose the group of {name}</span>
         </button>
       )}
       <button
@@ -34,7 +35,7 @@ export function Marks({ item, reachable }: { readonly item: Item; readonly reach
         onClick={() => setLocked([id], !locked)}
       >
         <Icon name={locked ? 'lock' : 'unlock'} />
-        <span className="vh">lock {label}</span>
+        <span className="vh">lock {name}</span>
       </button>
       <button
         type="button"
@@ -45,7 +46,7 @@ export function Marks({ item, reachable }: { readonly item: Item; readonly reach
         onClick={() => setHidden([id], !hidden)}
       >
         <Icon name={hidden ? 'hidden' : 'eye'} />
-        <span className="vh">hide {label}</span>
+        <span className="vh">hide {name}</span>
       </button>
     </span>
   );

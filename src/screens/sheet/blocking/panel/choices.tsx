@@ -1,3 +1,4 @@
+import { calledBy } from '../../../../core/plan/named';
 import type { Performer } from '../../../../core/plan/schema/cast';
 import type { Plan } from '../../../../core/plan/schema/plan';
 import { blockingStore } from '../../../../desk/blocking/blockingStore';
@@ -37,7 +38,7 @@ export function PersonChoice(
       {none === undefined ? null : <option value="">{none}</option>}
       {people.map(({ id, label }) => (
         <option key={id} value={id}>
-          {label}
+          {calledBy(label, 'performer')}
         </option>
       ))}
     </SelectField>

@@ -1,5 +1,6 @@
 import { useEffect, useRef } from 'react';
 import { dimAt, isLamp } from '../../../../core/plan/cues';
+import { calledBy } from '../../../../core/plan/named';
 import type { Plan } from '../../../../core/plan/schema/plan';
 import type { FaceNow } from '../../../../core/report/light/lightNow';
 import { formatShare } from '../../../../core/units/shares';
@@ -23,6 +24,7 @@ export function LampRow(props: {
   readonly chosen: boolean;
 }) {
   const { plan, gear, face, chosen } = props;
+  const name = calledBy(gear.label, gear.kind);
   const lengths = useSession((state) => state.lengths);
   const row = useRef<HTMLLIElement>(null);
   useEffect(() => {
@@ -41,13 +43,13 @@ export function LampRow(props: {
         >
           <Icon name={iconOfItem(plan.kit, { section: 'gear', record: gear })} />
           <span>
-            {gear.label}
+            {name}
             <small>{isCued ? `${text}, ${dimText(now)} by a cue` : text}</small>
           </span>
         </button>
         {isLamp(gear) ? (
           <>
-            <DimSlider id={gear.id} label={gear.label} dim={gear.dim} />
+            <DimSlider id={gear.id} label={name} dim={gear.dim} />
             <output>{dimText(gear.dim)}</output>
           </>
         ) : null}

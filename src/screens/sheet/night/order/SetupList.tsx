@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { wallTime } from '../../../../core/night/times/nightClock';
 import type { Night } from '../../../../core/night/types';
+import { calledBy, named } from '../../../../core/plan/named';
 import { setupsInOrder } from '../../../../core/plan/nightOrder';
 import type { Plan } from '../../../../core/plan/schema/plan';
 import { setupLetter } from '../../../../core/plan/setupLetter';
@@ -17,7 +18,7 @@ import { askedWords, changeSentence, shotWords } from './words';
 function placeWords(setupId: string, place: number): string {
   const { plan } = planStore.getState();
   const label = plan.setups.find(({ id }) => id === setupId)?.label ?? '';
-  return `${label} is number ${place + 1} of ${plan.setups.length} now.`;
+  return `${named(calledBy(label, 'setup'))} is number ${place + 1} of ${plan.setups.length} now.`;
 }
 
 const Chevron = ({ way }: { readonly way: 'up' | 'down' }) => (
@@ -47,7 +48,7 @@ export function SetupList({ plan, night }: { readonly plan: Plan; readonly night
           const place = places.get(setupId) ?? 0;
           const placed = schedule.setups[place];
           const { job } = placed;
-          const { label } = plan.setups[job];
+          const label = calledBy(plan.setups[job].label, 'setup');
           const changes = changeSentence(night, place);
           return (
             <li key={setupId} data-setup={setupId} style={{ order: place }}>
