@@ -35,7 +35,7 @@ const kilobytes = (bytes: number): string => `${(bytes / 1000).toFixed(1)} kB`;
 function lookAt(plan: Plan): void {
   const [setup] = plan.setups;
   formsAt(plan, 0);
-  snapTargets(plan);
+  snapTargets(plan).around([0, 0], Number.POSITIVE_INFINITY);
   powerOf(plan);
   tapesOf(plan, plan.gear[0].id);
   setupReport(plan, setup, { at: spanOf(plan, setup)[0], briefly: true });
@@ -95,7 +95,7 @@ printTable([
     crowdedPlan(2000, 8, 5, 0, 30),
     200,
     (plan) => {
-      snapTargets(plan);
+      snapTargets(plan).around([0, 0], Number.POSITIVE_INFINITY);
       tapesOf(plan, plan.gear[0].id);
     },
   ),

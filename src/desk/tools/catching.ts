@@ -5,7 +5,14 @@ import type { Plan } from '../../core/plan/schema/plan';
 import { thingName } from '../../core/plan/snap/names';
 import { snapSpot } from '../../core/plan/snap/snapSpot';
 import { gapsLike, type SnapTargets, snapTargets } from '../../core/plan/snap/snapTargets';
-import type { SameDistance, SnapEdge, SnapPoint, SnapResult, SquareTo } from '../../core/plan/snap/types';
+import type {
+  SameDistance,
+  SnapEdge,
+  SnapPoint,
+  SnapRequest,
+  SnapResult,
+  SquareTo,
+} from '../../core/plan/snap/types';
 import { planStore } from '../planStore';
 import { sessionStore } from '../sessionStore';
 import { type SnapSettings, snapSettings, stepMetres } from './snapSettings';
@@ -13,6 +20,8 @@ import type { Stroke, Tool } from './toolStore';
 
 /** So near to the corner that one starts from, a leg runs through it, metres. */
 const ON_METRES = 1e-4;
+/** An edge of 10 km that runs through a place by that measure passes no farther from it than this, metres. */
+const NEARLY_METRES = 1;
 /** Of the reach: nearer to the last corner than this the hand is still there. */
 const STILL_THERE = 0.4;
 /** Keys go by steps of 10 cm, of which one comes as near as this to any plug, and the next lets it go again, metres. */
@@ -28,6 +37,21 @@ export function targetsOf(plan: Plan): SnapTargets {
   if (known?.plan !== plan) known = { plan, targets: snapTargets(plan) };
   return known.targets;
 }
+
+/** What the settings let a hand catch on, points of its own before all others. */
+export const lettingCatch =
+  (
+    { around }: SnapTargets,
+    settings: Pick<SnapSettings, 'edges' | 'points'>,
+    own: readonly SnapPoint[] = [],
+  ): SnapRequest['around'] =>
+  (at, metres) => {
+    const { edges, points } = around(at, metres);
+    return {
+      edges: settings.edges ? edges : [],
+      points: settings.points ? [...own, ...points] : own,
+    };
+  };
 
 /** The step of the grid, metres; null where it is switched off. */
 export function gridStep(settings: SnapSettings = snapSettings.getState()): number | null {
@@ -52,8 +76,7 @@ export function caught(tool: Tool, stroke: Stroke, raw: Spot): SnapResult {
     from,
     grid: gridStep(settings),
     reach: aim.reachMetres,
-    edges: settings.edges ? targets.edges : [],
-    points: [...ownPoints(tool, corners), ...(settings.points ? targets.points : [])],
+    around: lettingCatch(targets, settings, ownPoints(tool, corners)),
     square: settings.square && from ? squaresFrom(corners, from, targets) : [],
     distances: settings.distances && from ? lengthsNear(corners, raw, targets) : [],
     gaps: settings.distances && tool.type === 'put' ? gapsFor(plan, tool.entryId, raw) : [],
@@ -100,7 +123,9 @@ function ownPoints(tool: Tool, corners: readonly Spot[]): SnapPoint[] {
 function squaresFrom(corners: readonly Spot[], from: Spot, targets: SnapTargets): SquareTo[] {
   const before = corners.at(-2);
   const squares: SquareTo[] = before ? [{ degrees: bearingOf(before, from), name: 'the last leg' }] : [];
-  const begun = before ? null : targets.edges.find((edge) => runsThrough(edge, from));
+  const begun = before
+    ? null
+    : targets.around(from, NEARLY_METRES).edges.find((edge) => runsThrough(edge, from));
   if (begun) squares.push({ degrees: bearingOf([...begun.from], [...begun.to]), name: begun.name });
   return [...squares, { degrees: targets.axisDegrees, name: 'the deck', loose: true }];
 }
@@ -116,8 +141,9 @@ function lengthsNear(corners: readonly Spot[], raw: Spot, targets: SnapTargets):
   const last = corners.at(-1);
   const own =
     before && last ? [{ metres: metresBetween(before, last), word: 'same length as the last leg' }] : [];
-  const near = targets.edges
-    .filter(({ rim }) => !rim)
+  const near = targets
+    .around(raw, LIKE_WITHIN_METRES)
+    .edges.filter(({ rim }) => !rim)
     .map((edge) => ({
       metres: metresBetween([...edge.from], [...edge.to]),
       word: `same length as ${edge.name}`,

@@ -6,7 +6,7 @@ import type { Plan } from '../../core/plan/schema/plan';
 import { type Caught, catchNear, snapSpot } from '../../core/plan/snap/snapSpot';
 import { footprintCorners, gapsLike, type SnapTargets, snapTargets } from '../../core/plan/snap/snapTargets';
 import type { SnapReason, SnapRequest } from '../../core/plan/snap/types';
-import { gridStep } from './catching';
+import { gridStep, lettingCatch } from './catching';
 import { snapSettings } from './snapSettings';
 
 /** How a drag catches. */
@@ -64,8 +64,7 @@ export function snapDrag(
   const request: Omit<SnapRequest, 'at' | 'grid'> = {
     from: null,
     reach: aim.reachMetres,
-    edges: settings.edges ? targets.edges : [],
-    points: settings.points ? targets.points : [],
+    around: lettingCatch(targets, settings),
     gaps: settings.distances && kind !== null ? gapsLike(plan, kind, to, new Set(ids)) : [],
     inLine: settings.inLine,
     axisDegrees: targets.axisDegrees,

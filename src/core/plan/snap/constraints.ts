@@ -1,6 +1,6 @@
 import { bearingOf, headingWay } from '../runs';
 import { alongOf, apart, asideOf, meeting, onLine, SAME_METRES, wayOf } from './plane';
-import type { At, SnapKind, SnapPoint, SnapReason, SnapRequest } from './types';
+import type { At, SnapKind, SnapPoint, SnapReason, SnapRequest, SnapThings } from './types';
 
 /** Farther than this nobody sees that two things stand in line, metres. */
 const IN_LINE_METRES = 15;
@@ -80,22 +80,43 @@ export function reasonOf(constraint: Constraint, at: At): SnapReason {
   return apart(from, at) < SAME_METRES ? { kind, word, key } : { kind, word, key, guide: [from, at] };
 }
 
-/** Every line and circle that is within reach of the hand; `reachOf` says how far one of a key reaches. */
-export function constraintsOf(request: SnapRequest, reachOf: (key: string) => number): Constraint[] {
+/** More than what is held reaches, in shares of the reach. */
+const FARTHEST_REACH = 2;
+/** What reckoning may be off by, metres. */
+const NOISE_METRES = 1e-3;
+
+/** All that the hand may mean where it is: what is within reach, in line with it, or measured from. */
+export function thingsAround({ around, at, reach, inLine, gaps }: SnapRequest): SnapThings {
+  const farthest = Math.max(
+    inLine === false ? 0 : IN_LINE_METRES,
+    ...(gaps ?? []).map(({ metres }) => metres),
+  );
+  return around(at, farthest + reach * FARTHEST_REACH + NOISE_METRES);
+}
+
+/**
+ * Every line and circle that is within reach of the hand, of things that lie around it; `reachOf` says how far one of a
+ * key reaches.
+ */
+export function constraintsOf(
+  request: SnapRequest,
+  things: SnapThings,
+  reachOf: (key: string) => number,
+): Constraint[] {
   const near = (constraint: Constraint): boolean => {
     const nearest = nearestOn(constraint, request.at);
     return nearest !== null && apart(nearest, request.at) <= reachOf(constraint.key);
   };
   return [
-    ...edgeLines(request),
+    ...edgeLines(things),
     ...squareLines(request),
-    ...(request.inLine === false ? [] : inLineLines(request)),
-    ...gapLines(request),
+    ...(request.inLine === false ? [] : inLineLines(request, things)),
+    ...gapLines(request, things),
     ...circles(request),
   ].filter(near);
 }
 
-function edgeLines({ edges }: SnapRequest): LineConstraint[] {
+function edgeLines({ edges }: SnapThings): LineConstraint[] {
   return edges.flatMap((edge): LineConstraint[] => {
     const way = wayOf(edge.from, edge.to);
     if (!way) return [];
@@ -139,10 +160,20 @@ function squareLines({ at, from, square, reach, held }: SnapRequest): LineConstr
   return apart(from, at) <= reach ? lines.filter(({ key }) => held?.includes(key)) : lines;
 }
 
-const axisKey = (turn: number, point: SnapPoint): string => `axis ${turn} ${point.key}`;
+const AXIS = 'axis ';
+const axisKey = (turn: number, point: SnapPoint): string => `${AXIS}${turn} ${point.key}`;
 
-function inLineLines(request: SnapRequest): LineConstraint[] {
-  const { at, edges, points, axisDegrees = 0 } = request;
+/** The points that something may be in line with: those around, and what is held, however far the hand has gone along. */
+function pointsInLine({ around, at, held }: SnapRequest, { points }: SnapThings): readonly SnapPoint[] {
+  const isThere = (key: string): boolean =>
+    points.some((point) => key === axisKey(0, point) || key === axisKey(90, point));
+  const isFar = (held ?? []).some((key) => key.startsWith(AXIS) && !isThere(key));
+  return isFar ? around(at, Number.POSITIVE_INFINITY).points : points;
+}
+
+function inLineLines(request: SnapRequest, things: SnapThings): LineConstraint[] {
+  const { at, axisDegrees = 0 } = request;
+  const { edges } = things;
   const lines: LineConstraint[] = [];
   for (const edge of edges) {
     const way = wayOf(edge.from, edge.to);
@@ -163,7 +194,7 @@ function inLineLines(request: SnapRequest): LineConstraint[] {
   }
   const isHeld = ({ point }: { readonly point: SnapPoint }): boolean =>
     request.held?.some((key) => key === axisKey(0, point) || key === axisKey(90, point)) ?? false;
-  const all = points.map((point) => ({ point, away: apart(point.at, at) }));
+  const all = pointsInLine(request, things).map((point) => ({ point, away: apart(point.at, at) }));
   const near = all
     .filter(({ away }) => away <= IN_LINE_METRES && away > request.reach)
     .sort((a, b) => a.away - b.away)
@@ -189,7 +220,7 @@ function inLineLines(request: SnapRequest): LineConstraint[] {
   return lines;
 }
 
-function gapLines({ edges, gaps }: SnapRequest): LineConstraint[] {
+function gapLines({ gaps }: SnapRequest, { edges }: SnapThings): LineConstraint[] {
   return (gaps ?? []).flatMap(({ metres, word }, index) =>
     edges.flatMap((edge): LineConstraint[] => {
       const way = wayOf(edge.from, edge.to);

@@ -7,6 +7,7 @@ import {
   nearestOn,
   reasonOf,
   straightLine,
+  thingsAround,
 } from './constraints';
 import { alongOf, apart, onLine, SAME_METRES } from './plane';
 import type { At, SnapReason, SnapRequest, SnapResult } from './types';
@@ -97,7 +98,8 @@ function choicesOf(request: SnapRequest): Choice[] {
     choices.push({ at: place, cost: away / reach - gain - (isHeld ? HELD_GAIN : 0), ...parts });
   };
 
-  for (const point of request.points) {
+  const things = thingsAround(request);
+  for (const point of things.points) {
     if (apart(point.at, at) > reachOf(point.key)) continue;
     const why: SnapReason = { kind: point.kind, word: point.word, key: point.key };
     add(
@@ -106,7 +108,7 @@ function choicesOf(request: SnapRequest): Choice[] {
       POINT_GAIN + (point.kind === 'end' ? 0.1 : 0),
     );
   }
-  const lines = constraintsOf(request, reachOf);
+  const lines = constraintsOf(request, things, reachOf);
   lines.sort(
     (a, b) =>
       Number(held.has(b.key)) - Number(held.has(a.key)) || a.rank - b.rank || (a.key < b.key ? -1 : 1),
@@ -165,7 +167,8 @@ function alongStraight(request: SnapRequest, line: Extract<Constraint, { shape: 
   const here = { ...request, at: foot };
   const held = new Set(request.held ?? []);
   const reachOf = (key: string): number => (held.has(key) ? request.reach * HELD_REACH : request.reach);
-  const crossings = constraintsOf({ ...here, square: [] }, reachOf).flatMap((other) => {
+  const across = constraintsOf({ ...here, square: [] }, thingsAround(here), reachOf);
+  const crossings = across.flatMap((other) => {
     const place = meetingOf(line, other, foot);
     const away = place ? apart(place, foot) : Number.POSITIVE_INFINITY;
     return place && away <= reachOf(other.key) && apart(place, line.from) >= SAME_METRES

@@ -3,48 +3,57 @@ import { ownAnchor } from '../edits/anchorOf';
 import { bearingOf } from '../runs';
 import type { Performer } from '../schema/cast';
 import type { Gear } from '../schema/gear';
+import type { Spot } from '../schema/numbers';
 import type { Piece } from '../schema/pieces';
 import type { Plan } from '../schema/plan';
+import { type Bounds, mayMeet } from '../walkWays/planar';
 import { thingName } from './names';
 import { apart, middleOf, wayOf } from './plane';
-import type { At, SameDistance, SnapEdge, SnapPoint } from './types';
+import { snapBounds } from './snapBounds';
+import type { At, SameDistance, SnapEdge, SnapPoint, SnapThings } from './types';
 
 /** What of a plan things may catch on. */
 export interface SnapTargets {
-  readonly edges: readonly SnapEdge[];
-  readonly points: readonly SnapPoint[];
+  /** What comes within so many metres of a place, and perhaps more, in the order of the plan. */
+  readonly around: (at: At, metres: number) => SnapThings;
   /** Bearing of the longest edge of a deck, 0 up to 90 degrees: the way that the roof is built. */
   readonly axisDegrees: number;
 }
 
-interface Caught {
-  readonly edges: readonly SnapEdge[];
-  readonly points: readonly SnapPoint[];
-}
-
-const NOTHING: Caught = { edges: [], points: [] };
+const NOTHING: SnapThings = { edges: [], points: [] };
 
 /** What a record offers by itself; kept as long as the record stays the same object. */
-const kept = new WeakMap<object, Caught>();
+const kept = new WeakMap<object, SnapThings>();
 
-/** All that the plan's records give to catch on, without what is hidden and without the ids of `except`. */
+/**
+ * All that the plan's records give to catch on, without what is hidden and without the ids of `except`. What a record
+ * gives is put in words when a hand first comes near it: on a full roof most of it is far from every hand.
+ */
 export function snapTargets(plan: Plan, except: ReadonlySet<string> = new Set()): SnapTargets {
-  const all: Caught[] = [];
+  const all: { readonly bounds: Bounds; readonly things: () => SnapThings }[] = [];
   const add = <Entry extends Piece | Gear | Performer>(
     entry: Entry,
-    read: (entry: Entry) => Caught,
+    read: (entry: Entry) => SnapThings,
   ): void => {
-    if (entry.hidden || except.has(entry.id)) return;
-    const known = kept.get(entry) ?? read(entry);
-    kept.set(entry, known);
-    all.push(known);
+    const bounds = entry.hidden || except.has(entry.id) ? null : snapBounds(entry);
+    if (!bounds) return;
+    const things = (): SnapThings => {
+      const known = kept.get(entry) ?? read(entry);
+      kept.set(entry, known);
+      return known;
+    };
+    all.push({ bounds, things });
   };
   for (const piece of plan.pieces) add(piece, ofPiece);
   for (const gear of plan.gear) add(gear, ofGear);
   for (const performer of plan.cast) add(performer, ofPerformer);
   return {
-    edges: all.flatMap(({ edges }) => edges),
-    points: all.flatMap(({ points }) => points),
+    around: ([x, z], metres) => {
+      const spot: Spot = [x, z];
+      return joined(
+        all.flatMap(({ bounds, things }) => (mayMeet(spot, spot, bounds, metres) ? [things()] : [])),
+      );
+    },
     axisDegrees: axisOf(plan),
   };
 }
@@ -112,7 +121,7 @@ function legsOf(path: readonly At[], closed: boolean): Leg[] {
 
 const flat = (point: readonly [number, number, number]): At => [point[0], point[2]];
 
-function ofPiece(piece: Piece): Caught {
+function ofPiece(piece: Piece): SnapThings {
   const name = thingName(piece.label);
   switch (piece.kind) {
     case 'deck':
@@ -163,7 +172,7 @@ function ofPiece(piece: Piece): Caught {
   }
 }
 
-function ofGear(gear: Gear): Caught {
+function ofGear(gear: Gear): SnapThings {
   const name = thingName(gear.label);
   switch (gear.kind) {
     case 'cable':
@@ -192,7 +201,7 @@ function ofGear(gear: Gear): Caught {
   }
 }
 
-function ofPerformer(performer: Performer): Caught {
+function ofPerformer(performer: Performer): SnapThings {
   const points = performer.marks.map(
     (mark): SnapPoint => ({
       at: mark.at,
@@ -205,7 +214,7 @@ function ofPerformer(performer: Performer): Caught {
   return { edges: [], points };
 }
 
-const joined = (parts: readonly Caught[]): Caught => ({
+const joined = (parts: readonly SnapThings[]): SnapThings => ({
   edges: parts.flatMap(({ edges }) => edges),
   points: parts.flatMap(({ points }) => points),
 });
@@ -219,7 +228,7 @@ interface Words {
 }
 
 /** Legs, their ends and their middles. */
-function along(id: string, path: readonly At[], closed: boolean, words: Words): Caught {
+function along(id: string, path: readonly At[], closed: boolean, words: Words): SnapThings {
   const { name, word, corner, rim = false } = words;
   const legs = legsOf(path, closed);
   const edges = legs.map(
@@ -245,7 +254,7 @@ function along(id: string, path: readonly At[], closed: boolean, words: Words): 
 }
 
 /** The two faces of what has a thickness, leg by leg; where they meet at a corner is not asked. */
-function faces(id: string, path: readonly At[], closed: boolean, half: number, name: string): Caught {
+function faces(id: string, path: readonly At[], closed: boolean, half: number, name: string): SnapThings {
   const edges = legsOf(path, closed).flatMap(([from, to], index) => {
     const way = wayOf(from, to);
     if (!way) return [];
@@ -302,7 +311,7 @@ export function rectangleCorners(thing: Standing, width: number, depth: number):
   return own.map(([right, back]) => turned(flat(thing.at), thing.headingDegrees, right, back));
 }
 
-function rectangle(thing: Standing, width: number, depth: number): Caught {
+function rectangle(thing: Standing, width: number, depth: number): SnapThings {
   const name = thingName(thing.label);
   const sides = along(thing.id, rectangleCorners(thing, width, depth), true, { name, word: `along ${name}` });
   return { edges: sides.edges, points: [...sides.points, middlePoint(thing.id, flat(thing.at), name)] };

@@ -48,6 +48,12 @@ export interface SnapPoint {
   readonly key: string;
 }
 
+/** What there is to catch on. */
+export interface SnapThings {
+  readonly edges: readonly SnapEdge[];
+  readonly points: readonly SnapPoint[];
+}
+
 /** A bearing, clockwise from -z, that a new leg may run along or square to. */
 export interface SquareTo {
   readonly degrees: number;
@@ -74,8 +80,8 @@ export interface SnapRequest {
   readonly grid: number | null;
   /** How far things catch, metres. */
   readonly reach: number;
-  readonly edges: readonly SnapEdge[];
-  readonly points: readonly SnapPoint[];
+  /** What comes within so many metres of a place, and perhaps more; always in the same order. */
+  readonly around: (at: At, metres: number) => SnapThings;
   /** Bearings to run along or square to, from `from`. */
   readonly square?: readonly SquareTo[];
   /** Lengths from `from` that may be meant again. */

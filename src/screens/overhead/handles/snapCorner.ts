@@ -2,7 +2,7 @@ import { bearingOf } from '../../../core/plan/runs';
 import type { Plan } from '../../../core/plan/schema/plan';
 import { snapSpot } from '../../../core/plan/snap/snapSpot';
 import { snapTargets } from '../../../core/plan/snap/snapTargets';
-import { gridStep } from '../../../desk/tools/catching';
+import { gridStep, lettingCatch } from '../../../desk/tools/catching';
 import { snapSettings } from '../../../desk/tools/snapSettings';
 import type { Spot } from '../geometry/spots';
 import type { Pull } from './types';
@@ -37,8 +37,7 @@ export function snapCorner(
     from: before,
     grid: gridStep(settings),
     reach: reachMetres,
-    edges: settings.edges ? targets.edges : [],
-    points: settings.points ? targets.points : [],
+    around: lettingCatch(targets, settings),
     square: settings.square
       ? [
           ...bearings.map((degrees) => ({ degrees, name: 'its neighbours' })),

@@ -1,7 +1,18 @@
 import { fc, test } from '@fast-check/vitest';
 import { describe, expect } from 'vitest';
 import { snapSpot } from '../../../../src/core/plan/snap/snapSpot';
-import type { At, SnapEdge, SnapPoint, SnapRequest, SnapResult } from '../../../../src/core/plan/snap/types';
+import type {
+  At,
+  SnapEdge,
+  SnapPoint,
+  SnapRequest,
+  SnapResult,
+  SnapThings,
+} from '../../../../src/core/plan/snap/types';
+
+type Asked = Omit<SnapRequest, 'around'> & SnapThings;
+const snapped = ({ edges, points, ...asked }: Asked): SnapResult =>
+  snapSpot({ ...asked, around: () => ({ edges, points }) });
 
 const metres = fc.double({ min: -12, max: 12, noNaN: true });
 const spot = fc.tuple(metres, metres) as fc.Arbitrary<[number, number]>;
@@ -30,7 +41,7 @@ const points = fc.array(spot, { maxLength: 8 }).map((spots) =>
     }),
   ),
 );
-const request = fc.record<SnapRequest>({
+const request = fc.record<Asked>({
   at: spot,
   from: fc.option(spot),
   grid: fc.option(fc.constantFrom(0.05, 0.1, 0.25, 0.5, 1)),
@@ -58,7 +69,7 @@ const aside = (at: At, from: At, to: At): number =>
 
 describe('a snapped place', () => {
   test.prop([request], { numRuns: 500 })('is within reach, or within a cell of the grid', (asked) => {
-    const { at, why } = snapSpot({ ...asked, straight: false });
+    const { at, why } = snapped({ ...asked, straight: false });
     const cell =
       asked.grid === null || !why.some(({ kind }) => kind === 'grid') ? 0 : asked.grid * Math.SQRT1_2;
     const caught = why.some(({ kind }) => kind !== 'grid') ? asked.reach : 0;
@@ -66,7 +77,7 @@ describe('a snapped place', () => {
   });
 
   test.prop([request], { numRuns: 500 })('lies exactly on what it names', (asked) => {
-    const { at, why } = snapSpot(asked);
+    const { at, why } = snapped(asked);
     for (const { kind, key } of why) {
       const point = asked.points.find((each) => each.key === key);
       if (point) expect(apart(at, point.at)).toBe(0);
@@ -89,13 +100,13 @@ describe('a snapped place', () => {
   });
 
   test.prop([request], { numRuns: 500 })('stays where it is once it is there', (asked) => {
-    const first = snapSpot(asked);
-    const again = snapSpot({ ...asked, at: first.at, held: keysOf(first) });
+    const first = snapped(asked);
+    const again = snapped({ ...asked, at: first.at, held: keysOf(first) });
     expect(apart(again.at, first.at)).toBeLessThan(1e-6);
   });
 
   test.prop([request])('is the same whenever it is asked for', (asked) => {
-    expect(snapSpot(asked)).toEqual(snapSpot(asked));
+    expect(snapped(asked)).toEqual(snapped(asked));
   });
 
   test.prop([request, fc.constantFrom(30, 90, 137), spot], { numRuns: 500 })(
@@ -104,7 +115,7 @@ describe('a snapped place', () => {
       const radians = (turnDegrees * Math.PI) / 180;
       const [c, s] = [Math.cos(radians), Math.sin(radians)];
       const carried = ([x, z]: At): [number, number] => [x * c - z * s + by[0], x * s + z * c + by[1]];
-      const turned: SnapRequest = {
+      const turned: Asked = {
         ...asked,
         grid: null,
         at: carried(asked.at),
@@ -114,13 +125,13 @@ describe('a snapped place', () => {
         square: (asked.square ?? []).map((each) => ({ ...each, degrees: each.degrees + turnDegrees })),
         axisDegrees: (asked.axisDegrees ?? 0) + turnDegrees,
       };
-      const [here, there] = [snapSpot({ ...asked, grid: null }), snapSpot(turned)];
+      const [here, there] = [snapped({ ...asked, grid: null }), snapped(turned)];
       expect(apart(carried(here.at), there.at)).toBeLessThan(1e-5);
     },
   );
 
   test.prop([request], { numRuns: 300 })('is where the hand is while nothing is within reach', (asked) => {
-    const alone = snapSpot({ ...asked, grid: null, edges: [], points: [], from: null });
+    const alone = snapped({ ...asked, grid: null, edges: [], points: [], from: null });
     expect(alone).toEqual({ at: asked.at, why: [] });
   });
 });

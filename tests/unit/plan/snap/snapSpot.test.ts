@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { snapSpot } from '../../../../src/core/plan/snap/snapSpot';
-import type { SnapEdge, SnapPoint, SnapRequest } from '../../../../src/core/plan/snap/types';
+import type { SnapEdge, SnapPoint, SnapRequest, SnapThings } from '../../../../src/core/plan/snap/types';
 
 const wall: SnapEdge = { from: [0, 0], to: [6, 0], name: 'the wall', word: 'along the wall', key: 'wall 0' };
 const corner: SnapPoint = {
@@ -10,8 +10,9 @@ const corner: SnapPoint = {
   word: 'at the end of the wall',
   key: 'end wall 1',
 };
-const ask = (request: Partial<SnapRequest> & Pick<SnapRequest, 'at'>) => {
-  const { at, why } = snapSpot({ grid: null, reach: 0.3, edges: [], points: [], ...request });
+type Asked = Partial<SnapRequest> & Pick<SnapRequest, 'at'> & Partial<SnapThings>;
+const ask = ({ edges = [], points = [], ...request }: Asked) => {
+  const { at, why } = snapSpot({ grid: null, reach: 0.3, around: () => ({ edges, points }), ...request });
   return { at: at.map((metres) => Math.round(metres * 1e6) / 1e6 + 0), words: why.map(({ word }) => word) };
 };
 
@@ -47,8 +48,7 @@ test('drawn on from the end of the wall, the length goes by whole steps and the 
     from: [6, 0],
     grid: 0.1,
     reach: 0.3,
-    edges: [wall],
-    points: [corner],
+    around: () => ({ edges: [wall], points: [corner] }),
     square: [{ degrees: 0, name: 'the deck', loose: true }],
   });
   expect(at[0]).toBeCloseTo(10.8, 9);

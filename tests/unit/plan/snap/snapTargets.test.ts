@@ -1,14 +1,17 @@
 import { expect, test } from 'vitest';
+import type { Plan } from '../../../../src/core/plan/schema/plan';
 import { gapsLike, snapTargets } from '../../../../src/core/plan/snap/snapTargets';
 import { rooftop } from '../../core/plan/edits/rooftop';
 
+const everywhere = (plan: Plan, except?: ReadonlySet<string>) =>
+  snapTargets(plan, except).around([0, 0], Number.POSITIVE_INFINITY);
 const wordsOf = (plan = rooftop(), except: readonly string[] = []) => {
-  const { edges, points } = snapTargets(plan, new Set(except));
+  const { edges, points } = everywhere(plan, new Set(except));
   return [...edges, ...points].map(({ word }) => word);
 };
 
 test('legs, ends and middles of a run are named by the run', () => {
-  const { edges, points } = snapTargets(rooftop());
+  const { edges, points } = everywhere(rooftop());
   const legs = edges.filter(({ word }) => word === 'along the fence');
   expect(legs.map(({ from, to }) => [from, to])).toEqual([
     [
@@ -49,7 +52,7 @@ test('a box turned by 90 degrees has its corners where they stand', () => {
     size: [2, 1, 4],
     material: 'timber',
   } as const;
-  const { points } = snapTargets({ ...plan, pieces: [{ ...box, at: [1, 0, 2], size: [2, 1, 4] }] });
+  const { points } = everywhere({ ...plan, pieces: [{ ...box, at: [1, 0, 2], size: [2, 1, 4] }] });
   const corners = points.filter(({ word }) => word === 'at the corner of box 3').map(({ at }) => at);
   const rounded = corners.map(([x, z]) => [Math.round(x * 1e6) / 1e6, Math.round(z * 1e6) / 1e6]);
   // Its width runs along z now, its depth along x.
