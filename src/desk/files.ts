@@ -1,4 +1,5 @@
 import { fileOpen, fileSave } from 'browser-fs-access';
+import { named } from '../core/plan/named';
 import { parsePlanText } from '../core/plan/parse';
 import type { Plan } from '../core/plan/schema/plan';
 import { serialisePlan } from '../core/plan/serialise';
@@ -77,13 +78,14 @@ async function openOver(planId: string, plan: Plan): Promise<boolean> {
   const open = planStore.getState();
   const after = keepRecords(open.plan, plan);
   if (after === open.plan) {
-    if (before === planId) toastStore.getState().say(`${plan.title} is open already.`, { about: OPENING });
+    if (before === planId)
+      toastStore.getState().say(`${named(plan.title)} is open already.`, { about: OPENING });
     else tellOpen(before);
     return true;
   }
   await keepVersion('open the file again');
   open.edit('open the file again', () => after);
-  toastStore.getState().say(`${plan.title} is as in its file. What was here is kept as a version.`, {
+  toastStore.getState().say(`${named(plan.title)} is as in its file. What was here is kept as a version.`, {
     about: OPENING,
     action: { word: 'Undo', act: open.undo },
   });

@@ -103,7 +103,7 @@ export function alignToFrame(plan: Plan, { id, setupId, seconds, to }: Alignment
   const of = `setup ${setupLetter(plan.setups.indexOf(setup))}`;
   const carrier = itemOf(plan, carrierOf(plan, id) ?? id) ?? item;
   if (item.record.locked || carrier.record.locked) {
-    return { why: `${carrier.record.locked ? carrier.record.label : label} is locked.` };
+    return { why: `${named(carrier.record.locked ? carrier.record.label : label)} is locked.` };
   }
   const anchor = anchorOf(plan, id);
   const form = formThrough(plan, setup, id, seconds);

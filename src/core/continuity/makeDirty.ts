@@ -6,6 +6,7 @@ import { panTiltToHold } from '../optics/operator';
 import { poseOf } from '../optics/pose';
 import { formsThrough } from '../optics/riding';
 import type { Camera } from '../optics/types';
+import { named } from '../plan/named';
 import { played } from '../plan/played';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
@@ -294,6 +295,6 @@ export function* makeDirtySteps(
     }
   }
   if (refused) return refused;
-  const label = plan.cast.find(({ id }) => id === nearId)?.label ?? nearId;
+  const label = named(plan.cast.find(({ id }) => id === nearId)?.label ?? nearId);
   return { ...found(now), why: refusal(label, wanted, sides, [least, most]) };
 }

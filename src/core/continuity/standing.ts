@@ -3,6 +3,7 @@ import { spanOf, stateAt } from '../optics/camera';
 import { keysOf, trackOf } from '../optics/cameraKey';
 import { wheelsBeyond } from '../optics/onTrack';
 import { formsThrough } from '../optics/riding';
+import { named } from '../plan/named';
 import type { Spot } from '../plan/schema/numbers';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
@@ -30,7 +31,7 @@ export function standingRefusal(plan: Plan, setup: Setup, seconds: number): stri
     if (hasDeck && surfaceUnder(plan, spot, { belowMetres: position[1] }).id === null)
       return `The place lies outside the deck${when}.`;
     const around = solidAround(formsThrough(plan, setup, at), position);
-    if (around) return `The place lies inside ${around.label}${when}.`;
+    if (around) return `The place lies inside ${named(around.label)}${when}.`;
   }
   return null;
 }
@@ -62,13 +63,13 @@ export function alongTheTrack(
     return {
       alongMetres,
       reached,
-      why: `The place lies ${formatLength(off, lengths)} ${how} ${track.label}, and the dolly goes along it only.`,
+      why: `The place lies ${formatLength(off, lengths)} ${how} ${named(track.label)}, and the dolly goes along it only.`,
     };
   }
   const beyond = Math.max(...alongs.map((along) => wheelsBeyond(track, along, along + shift)));
   const why =
     beyond > 0
-      ? `The wheels of the dolly would run ${formatLength(beyond, lengths)} beyond the end of ${track.label}.`
+      ? `The wheels of the dolly would run ${formatLength(beyond, lengths)} beyond the end of ${named(track.label)}.`
       : null;
   return { alongMetres, reached, why };
 }

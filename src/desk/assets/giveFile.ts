@@ -1,6 +1,7 @@
 import { fileOpen } from 'browser-fs-access';
 import { changeUnderlay } from '../../core/plan/edits/changeUnderlay';
 import { setModelFile } from '../../core/plan/edits/setModelFile';
+import { named } from '../../core/plan/named';
 import type { Piece } from '../../core/plan/schema/pieces';
 import { planStore } from '../planStore';
 import { toastStore } from '../toastStore';
@@ -41,7 +42,7 @@ export async function giveModelFile(model: Model): Promise<boolean> {
   }
   const { edit, undo } = planStore.getState();
   if (taken.asset.sha256 === model.asset.sha256) {
-    say(`${model.label} has its file again.`, 'plain');
+    say(`${named(model.label)} has its file again.`, 'plain');
     return true;
   }
   const { asset, read } = taken;
@@ -54,7 +55,11 @@ export async function giveModelFile(model: Model): Promise<boolean> {
     say(`${file.name} was not taken. ${faults[0].sentence}`, 'warn');
     return false;
   }
-  say(`${asset.name} is another file than the one before, and stands for ${model.label} now.`, 'plain', undo);
+  say(
+    `${asset.name} is another file than the one before, and stands for ${named(model.label)} now.`,
+    'plain',
+    undo,
+  );
   return true;
 }
 

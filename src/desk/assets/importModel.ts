@@ -3,6 +3,7 @@ import { modelSize } from '../../core/form/models/modelShapes';
 import { addItem } from '../../core/plan/edits/addItem';
 import { freeId } from '../../core/plan/edits/freeId';
 import { itemsOf } from '../../core/plan/items';
+import { named } from '../../core/plan/named';
 import type { Piece } from '../../core/plan/schema/pieces';
 import type { Plan } from '../../core/plan/schema/plan';
 import { surfaceUnder } from '../../core/plan/surfaces';
@@ -68,7 +69,7 @@ function putOnRoof({ asset, read }: TakenIn): boolean {
   setSelectedId(record.id);
   setSheet('set');
   const words = [
-    `${record.label} is on the roof: ${sizeWords(record, lengths)}.`,
+    `${named(record.label)} is on the roof: ${sizeWords(record, lengths)}.`,
     guessWords(record.metresPerUnit),
     thinnedWords(record, read.model) ?? '',
     ...read.notes,

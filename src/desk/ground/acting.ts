@@ -2,6 +2,7 @@ import { fileSave } from 'browser-fs-access';
 import { groundSentence } from '../../core/clearance/ground/words';
 import { type BestSpot, heldFast } from '../../core/clearance/useful/bestSpot';
 import { putLamp } from '../../core/clearance/useful/putLamp';
+import { named } from '../../core/plan/named';
 import { formatLength } from '../../core/units/lengths';
 import { groundPng } from '../../exchange/groundPng';
 import { isAbort } from '../assets/isAbort';
@@ -24,10 +25,11 @@ export function putInBestSpot(best: BestSpot): void {
   const faults = edit('put the lamp in the best spot', (before) => putLamp(before, best));
   const label = plan.gear.find(({ id }) => id === best.lampId)?.label ?? best.lampId;
   const [fault] = faults;
-  if (fault) say(`${label} stays where it is. ${fault.sentence}`, { tone: 'warn', about: 'best spot' });
+  if (fault)
+    say(`${named(label)} stays where it is. ${fault.sentence}`, { tone: 'warn', about: 'best spot' });
   else {
     const moved = formatLength(best.metres, sessionStore.getState().lengths);
-    say(`${label} stands ${moved} from where it was, aimed and dimmed.`, {
+    say(`${named(label)} stands ${moved} from where it was, aimed and dimmed.`, {
       about: 'best spot',
       action: { word: 'Undo', act: undo },
     });

@@ -1,3 +1,4 @@
+import { named } from '../../core/plan/named';
 import { parsePlan } from '../../core/plan/parse';
 import { liveStore } from '../liveStore';
 import { planStore } from '../planStore';
@@ -27,7 +28,7 @@ async function follow(): Promise<void> {
   isWritten(planId, after);
   if (after === before) return;
   edit('what another tab changed', () => after);
-  toastStore.getState().say(`Another tab changed ${after.title}, and this one shows it now.`, {
+  toastStore.getState().say(`Another tab changed ${named(after.title)}, and this one shows it now.`, {
     about: 'other tab',
     action: { word: 'Undo', act: undo },
   });

@@ -1,3 +1,4 @@
+import { named } from '../../core/plan/named';
 import { parsePlan } from '../../core/plan/parse';
 import type { Plan } from '../../core/plan/schema/plan';
 import { liveStore } from '../liveStore';
@@ -42,10 +43,12 @@ export async function newPlanFrom(
 
 /** Says that a kept plan cannot be read, and why; it stays where it is. */
 const tellUnreadable = (title: string, sentence: string): void =>
-  toastStore.getState().say(`${title} cannot be read here and stays in the list of plans. ${sentence}`, {
-    tone: 'warn',
-    about: OPENING,
-  });
+  toastStore
+    .getState()
+    .say(`${named(title)} cannot be read here and stays in the list of plans. ${sentence}`, {
+      tone: 'warn',
+      about: OPENING,
+    });
 
 /** What the shelf holds of a plan, read; else what this sitting remembers of it; null when there is neither. */
 async function readKept(planId: string): Promise<Keepable | null> {
@@ -89,7 +92,7 @@ export async function openWithWayBack(planId: string): Promise<boolean> {
 
 /** Says what is open now, with the way back to the plan before. */
 export function tellOpen(before: string): void {
-  toastStore.getState().say(`${planStore.getState().plan.title} is open.`, {
+  toastStore.getState().say(`${named(planStore.getState().plan.title)} is open.`, {
     about: OPENING,
     action: { word: 'Undo', act: () => void openKept(before) },
   });
@@ -100,7 +103,7 @@ function offerAside(aside: readonly PlanRow[]): void {
   for (const { id, title } of aside) {
     toastStore
       .getState()
-      .say(`A tab that was closed held another state of the plan: it is kept as ${title}.`, {
+      .say(`A tab that was closed held another state of the plan: it is kept as ${named(title)}.`, {
         tone: 'warn',
         about: id,
         action: { word: 'Open it', act: () => void openWithWayBack(id) },
@@ -143,9 +146,12 @@ export function goOnBeside({ planId, plan, fileName }: Keepable): void {
   forgetUnwritten(planId);
   toastStore
     .getState()
-    .say(`Another tab changed ${plan.title} at the same time. What you did here is kept as ${title}.`, {
-      tone: 'warn',
-      about: 'other tab',
-      action: { word: 'Show the other', act: () => void openWithWayBack(planId) },
-    });
+    .say(
+      `Another tab changed ${named(plan.title)} at the same time. What you did here is kept as ${named(title)}.`,
+      {
+        tone: 'warn',
+        about: 'other tab',
+        action: { word: 'Show the other', act: () => void openWithWayBack(planId) },
+      },
+    );
 }

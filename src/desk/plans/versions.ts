@@ -1,3 +1,4 @@
+import { named } from '../../core/plan/named';
 import { parsePlan } from '../../core/plan/parse';
 import type { Plan } from '../../core/plan/schema/plan';
 import { planStore } from '../planStore';
@@ -54,5 +55,5 @@ export async function goBackTo(planId: string, { plan }: VersionCard): Promise<v
   const faults = edit('go back to an earlier version', () => plan);
   const { say } = toastStore.getState();
   if (faults[0]) say(faults[0].sentence, { tone: 'warn' });
-  else say(`${plan.title} is as it was.`, { action: { word: 'Undo', act: undo } });
+  else say(`${named(plan.title)} is as it was.`, { action: { word: 'Undo', act: undo } });
 }

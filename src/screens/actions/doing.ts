@@ -1,5 +1,6 @@
 import type { Copied } from '../../core/plan/edits/copies';
 import { itemOf, nameOf } from '../../core/plan/items';
+import { named } from '../../core/plan/named';
 import type { Plan } from '../../core/plan/schema/plan';
 import { liveStore } from '../../desk/liveStore';
 import { planStore } from '../../desk/planStore';
@@ -19,7 +20,7 @@ export function namedOf(plan: Plan, ids: readonly string[]): string {
   const [first] = ids;
   if (ids.length !== 1 || first === undefined) return `${ids.length} things`;
   const item = itemOf(plan, first);
-  return item ? nameOf(item) : 'It';
+  return item ? named(nameOf(item)) : 'It';
 }
 
 /** Makes an edit, one step of the history; what is refused is said. Says whether anything changed. */

@@ -1,3 +1,4 @@
+import { named } from '../../core/plan/named';
 import type { ItemReport, SetupReport } from '../../core/report/types';
 import { type Concern, concernOf } from './concerns';
 
@@ -33,8 +34,8 @@ export function findingChanges(before: SetupReport, after: SetupReport): string 
   const [old, now] = [concernsOf(before), concernsOf(after)];
   const come = [...now.values()]
     .filter(({ item, concern }) => old.get(item.id)?.concern !== concern)
-    .map(({ item, concern }) => `${item.label} ${SAYS[concern]}`);
-  const gone = [...old.values()].filter(({ item }) => !now.has(item.id)).map(({ item }) => item.label);
+    .map(({ item, concern }) => `${named(item.label)} ${SAYS[concern]}`);
+  const gone = [...old.values()].filter(({ item }) => !now.has(item.id)).map(({ item }) => named(item.label));
   const sentences = [
     ...(come.length > 0 ? [`New: ${told(come)}.`] : []),
     ...(gone.length > 0 ? [`No longer: ${told(gone)}.`] : []),

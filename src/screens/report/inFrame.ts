@@ -1,3 +1,4 @@
+import { named } from '../../core/plan/named';
 import { placeInFrame } from '../../core/report/sentences';
 import type { ItemReport, SetupReport } from '../../core/report/types';
 import { concernOf } from './concerns';
@@ -32,8 +33,8 @@ export function inFrameWords({ items }: SetupReport): string {
     .toSorted((a, b) => b.mirroredShare - a.mirroredShare);
   const told = shown
     .slice(0, MOST_TOLD)
-    .map(({ label, extent, touches }) => `${label} ${placeInFrame(extent, touches)}`);
-  const reflected = mirrored.slice(0, MOST_TOLD).map(({ label }) => label);
+    .map(({ label, extent, touches }) => `${named(label)} ${placeInFrame(extent, touches)}`);
+  const reflected = mirrored.slice(0, MOST_TOLD).map(({ label }) => named(label));
   return [
     shown.length === 0
       ? 'Nothing of the plan is in frame.'

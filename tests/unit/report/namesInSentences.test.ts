@@ -1,5 +1,13 @@
 import { expect, test } from 'vitest';
+import { alignToFrame } from '../../../src/core/clearance/alignToFrame';
+import { standingRefusal } from '../../../src/core/continuity/standing';
+import { darkFromSentence } from '../../../src/core/night/dusk/darkFrom';
+import { nightOf } from '../../../src/core/night/nightOf';
+import type { Demand } from '../../../src/core/night/order/demands';
+import { nightClock } from '../../../src/core/night/times/nightClock';
+import { breachSentence, conflictSentence } from '../../../src/core/night/words/demandWords';
 import { spanOf } from '../../../src/core/optics/camera';
+import { tidyPoint } from '../../../src/core/plan/edits/tidy';
 import { named } from '../../../src/core/plan/named';
 import type { Plan } from '../../../src/core/plan/schema/plan';
 import { reportOf } from '../../../src/core/report/report';
@@ -62,4 +70,44 @@ test('a name without such a sign stands as it was written, and one in quotation 
   expect(named('Wide, both')).toBe('“Wide, both”');
   expect(named('Take No.')).toBe('“Take No.”');
   expect(named('“Now”, loud')).toBe('“‘Now’, loud”');
+});
+
+test('and so it does in the words of the night, of clear ground and of what stands in the way', () => {
+  const [a] = plan.setups;
+  const [performer] = plan.cast;
+  const stand = plan.gear.find(({ kind }) => kind === 'stand');
+  const clock = nightClock(plan);
+  const asked = (kind: Demand['kind']): Demand => ({
+    kind,
+    setupId: a.id,
+    performerId: performer.id,
+    earliest: 1200,
+    latest: 1210,
+  });
+  const demands = (['before dark', 'after dark', 'from', 'until', 'in from', 'out by'] as const).map(asked);
+  const night = nightOf(plan);
+  const breach = breachSentence(plan, clock, night.schedule, { demand: asked('out by'), byMinutes: 5 });
+  const held = plan.setups.find(({ support }) => support === 'sticks') ?? a;
+  const box = plan.pieces.find(({ kind }) => kind === 'box');
+  const at = box && 'at' in box ? box.at : [0, 0, 0];
+  const keys = held.move.keys.map((key) => ({ ...key, position: tidyPoint([at[0], at[1] + 0.3, at[2]]) }));
+  const inside = { ...held, move: { ...held.move, keys } };
+  const locked = { ...plan, gear: plan.gear.map((gear) => ({ ...gear, locked: true })) };
+  const aligned = alignToFrame(locked, {
+    id: stand?.id ?? '',
+    setupId: a.id,
+    seconds: spanOf(plan, a)[0],
+    to: 'right',
+  });
+  const told = [
+    conflictSentence(plan, clock, demands),
+    breach,
+    darkFromSentence(plan, { setupId: a.id, itemId: stand?.id ?? '', minutes: 1200, isFromSunset: false }),
+    standingRefusal({ ...plan, setups: [inside] }, inside, spanOf(plan, held)[0]) ?? '',
+    'why' in aligned ? aligned.why : '',
+  ];
+  for (const words of told) {
+    expect(words).toContain(TAIL);
+    expect(words.replace(/“[^”]*”/g, '')).not.toContain(TAIL);
+  }
 });

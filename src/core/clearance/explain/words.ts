@@ -1,4 +1,5 @@
 import { itemOf } from '../../plan/items';
+import { named } from '../../plan/named';
 import type { Plan } from '../../plan/schema/plan';
 import { setupLetter } from '../../plan/setupLetter';
 import { formatDegrees } from '../../units/angles';
@@ -24,7 +25,7 @@ function crossing([x, y]: readonly [number, number]): string {
   return `${across}, ${percent(y)} down from the top`;
 }
 
-const labelIn = (plan: Plan, id: string): string => itemOf(plan, id)?.record.label ?? id;
+const labelIn = (plan: Plan, id: string): string => named(itemOf(plan, id)?.record.label ?? id);
 
 /** `the column of Lamp stand 2`; the label alone where the part is called the same. */
 function placeWords(plan: Plan, { itemId, part }: PlaceOnPart): string {

@@ -3,6 +3,7 @@ import { formsAt } from '../../form/formsAt';
 import type { ItemForm, PartShape, PlacedPart, Tube } from '../../form/types';
 import { BUILT_IN_KIT } from '../../kit/builtInKit';
 import { carrierOf, standUnder } from '../../plan/edits/anchorOf';
+import { named } from '../../plan/named';
 import type { StandClass } from '../../plan/schema/kit';
 import type { Plan } from '../../plan/schema/plan';
 import { type Stand, standEnd } from '../../plan/standEnd';
@@ -266,7 +267,7 @@ function standingItem(plan: Plan, itemId: string): Standing | string {
   const record = [...plan.gear, ...plan.pieces].find((each) => each.id === id);
   if (!record) return `There is no thing "${itemId}" in this plan that could stand somewhere.`;
   if (!foot || 'rides' in record)
-    return `${record.label} has no foot of its own: expected something that stands in one place.`;
+    return `${named(record.label)} has no foot of its own: expected something that stands in one place.`;
   const ids = new Set([id, ...plan.gear.filter((gear) => standUnder(gear) === id).map((gear) => gear.id)]);
   const pieces: Piece[] = [];
   for (const form of formsAt(plan, 0)) {
@@ -297,7 +298,7 @@ function standingItem(plan: Plan, itemId: string): Standing | string {
   );
   const ends = moved.flatMap((piece) => piece.ends.map((at) => ({ at, radius: piece.radius })));
   return {
-    words: record.label,
+    words: named(record.label),
     pieces: moved,
     heightMetres: ends.reduce((most, { at, radius }) => Math.max(most, at[1] + radius), 0),
     reachMetres: ends.reduce((most, { at, radius }) => Math.max(most, hypot(at[0], at[2]) + radius), 0),

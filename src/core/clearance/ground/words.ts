@@ -1,3 +1,4 @@
+import { named } from '../../plan/named';
 import type { Plan } from '../../plan/schema/plan';
 import { setupLetter } from '../../plan/setupLetter';
 import { type ClearGround, GROUND_STATES, type GroundState } from './types';
@@ -18,7 +19,7 @@ function percent(some: number, all: number): string {
 /** Clear ground in a sentence, as: 38 % of Deck stays clear of A, C for a stand of 2.4 m. */
 export function groundSentence(plan: Plan, ground: ClearGround): string {
   const decks = plan.pieces.filter(({ kind }) => kind === 'deck');
-  const on = decks.length === 1 ? decks[0].label : 'the decks';
+  const on = decks.length === 1 ? named(decks[0].label) : 'the decks';
   const setups = ground.setupIds.map((id) => setupLetter(plan.setups.findIndex((setup) => setup.id === id)));
   const all = ground.states.length - squaresThat(ground, 'no deck');
   const clear = squaresThat(ground, 'clear');

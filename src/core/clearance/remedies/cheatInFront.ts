@@ -2,6 +2,7 @@ import { type ContinuityFinding, continuityOf } from '../../continuity/continuit
 import type { Vec3 } from '../../form/build/vector';
 import { whereabouts } from '../../form/figure/whereabouts';
 import { tidySpot } from '../../plan/edits/tidy';
+import { named } from '../../plan/named';
 import { played } from '../../plan/played';
 import type { Mark, Performer } from '../../plan/schema/cast';
 import type { Spot } from '../../plan/schema/numbers';
@@ -128,7 +129,7 @@ function* cheatOf(of: Case, who: Standing): Generator<number, Remedy | null, voi
     const remedy = yield* cameraSearchOf(of).prove({
       kind: 'cheat in front',
       edits,
-      what: `${performer.label} cheated ${lengthWords(Math.abs(by))} to frame ${by > 0 ? 'right' : 'left'} of ${letter}`,
+      what: `${named(performer.label)} cheated ${lengthWords(Math.abs(by))} to frame ${by > 0 ? 'right' : 'left'} of ${letter}`,
       cost: { metres: Math.abs(by) },
     });
     if (remedy) return { ...remedy, words: `${remedy.words}${brokenWords(known.plan, after)}` };

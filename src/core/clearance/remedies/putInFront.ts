@@ -2,6 +2,7 @@ import type { Vec3 } from '../../form/build/vector';
 import { anchorOf } from '../../plan/edits/anchorOf';
 import { moveItem } from '../../plan/edits/moveItem';
 import { tidySpot } from '../../plan/edits/tidy';
+import { named } from '../../plan/named';
 import type { Spot } from '../../plan/schema/numbers';
 import type { Piece } from '../../plan/schema/pieces';
 import { cornersOf } from '../../sight/corners';
@@ -94,7 +95,7 @@ function* putOf(of: Case, piece: Piece): Generator<number, Remedy | null, void> 
         kind: 'put in front',
         edits: [{ edit: 'moveItem', args: { id: piece.id, to } }],
         metres,
-        what: `${piece.label} put ${lengthWords(metres)} ${wayWords(plan, one.setup.id, worstWatch(of), from, to)}`,
+        what: `${named(piece.label)} put ${lengthWords(metres)} ${wayWords(plan, one.setup.id, worstWatch(of), from, to)}`,
       },
       (before, changed) => judgePlaced(before, changed, one.setup.id, item.record.id),
     );

@@ -1,5 +1,6 @@
 import { towardsWhat } from '../../continuity/reframing';
 import { itemOf } from '../../plan/items';
+import { named } from '../../plan/named';
 import type { Spot } from '../../plan/schema/numbers';
 import type { Plan } from '../../plan/schema/plan';
 import { setupLetter } from '../../plan/setupLetter';
@@ -13,7 +14,7 @@ import type { Watch } from './watch';
 
 /** A label within a sentence: `the stair house`, but `Vera` and `Head 2` as they are written. */
 const within = (label: string): string =>
-  /^[A-Z][a-z ]+$/.test(label) ? `the ${label.charAt(0).toLowerCase()}${label.slice(1)}` : label;
+  /^[A-Z][a-z ]+$/.test(label) ? `the ${label.charAt(0).toLowerCase()}${label.slice(1)}` : named(label);
 
 /** Which way a move goes: towards what stands there, else as the camera of a setup has it. */
 export function wayWords(plan: Plan, setupId: string, watch: Watch, from: Spot, to: Spot): string {
@@ -51,8 +52,8 @@ export function lampWords(changes: readonly LampChange[]): string {
     null,
   );
   if (!most?.onWhom) return '';
-  const { label, onWhom, lossStops } = most;
-  const [name] = label.split(',');
+  const { onWhom, lossStops } = most;
+  const name = named(most.label);
   if (Math.abs(lossStops) < WORTH_SAYING) return ` ${name} keeps its level on ${onWhom}.`;
   return ` ${name} ${lossStops > 0 ? 'loses' : 'gains'} ${formatStopCount(lossStops)} on ${onWhom}.`;
 }
@@ -71,7 +72,7 @@ export function doesWords(after: Verdict, where: string): string {
 export function newsWords(plan: Plan, news: readonly VerdictChange[]): string {
   const [first] = news;
   if (!first) return '';
-  const label = itemOf(plan, first.itemId)?.record.label ?? first.itemId;
+  const label = named(itemOf(plan, first.itemId)?.record.label ?? first.itemId);
   const more = news.length > 1 ? `, and ${news.length - 1} more` : '';
   return ` It makes ${label} ${first.after} in ${letterOf(plan, first.setupId)}${more}.`;
 }

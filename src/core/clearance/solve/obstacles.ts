@@ -126,7 +126,7 @@ function conflictWords(
 
 /** That some things have places each, and none together, or none that was found in the time that there is. */
 export function crowdObstacle({ movers, isCertain }: Stuck): Obstacle {
-  const labels = listed(movers.map(({ label }) => label));
+  const labels = listed(movers.map(({ label }) => named(label)));
   const why = isCertain
     ? 'are in each other’s way on all of it'
     : 'no way was found to have all of them on it at once';
@@ -136,7 +136,7 @@ export function crowdObstacle({ movers, isCertain }: Stuck): Obstacle {
 /** That each of some things keeps lamps within their tolerance by itself, and not all together. */
 export function lightObstacle(picks: readonly Placement[]): Obstacle {
   const movers = picks.filter(({ edits }) => edits.length > 0).map(({ mover }) => mover);
-  const labels = listed(movers.map(({ label }) => label));
+  const labels = listed(movers.map(({ label }) => named(label)));
   return obstacle(movers[0], `With ${labels} put there, a lamp leaves its tolerance on whom it lights.`);
 }
 
@@ -146,7 +146,7 @@ export function uncoveredObstacles(
   news: readonly { readonly setupId: string; readonly itemId: string }[],
   picks: readonly Placement[],
 ): readonly Obstacle[] {
-  const labels = listed(picks.filter(({ edits }) => edits.length > 0).map(({ mover }) => mover.label));
+  const labels = listed(picks.filter(({ edits }) => edits.length > 0).map(({ mover }) => named(mover.label)));
   const byItem = new Map<string, string[]>();
   for (const { itemId, setupId } of news) byItem.set(itemId, [...(byItem.get(itemId) ?? []), setupId]);
   return [...byItem].map(([id, setupIds]) => {

@@ -1,4 +1,5 @@
 import { itemsOf, wishOf } from '../../plan/items';
+import { named } from '../../plan/named';
 import { listed } from '../../report/listed';
 import { hypot } from '../../units/steadyMath';
 import type { Known } from '../remedies/known';
@@ -34,7 +35,7 @@ export function missingWords({ plan, setups }: Known): string {
   );
   if (missing.length === 0) return '';
   const [must, does] = missing.length === 1 ? ['must', 'does'] : ['must', 'do'];
-  const labels = listed(missing.map(({ record }) => record.label));
+  const labels = listed(missing.map(({ record }) => named(record.label)));
   return ` ${labels} ${must} show and never ${does}: no move of gear is looked for to change that.`;
 }
 
@@ -46,7 +47,7 @@ export const clearedWords = (cleared: number, all: number): string =>
 
 /** What is to be done, as: `Changing Lamp stand 1 and Cart, 1.4 m in all,`. */
 export function doingWords({ items, metres }: Solution): string {
-  const labels = items.length > 4 ? `${items.length} things` : listed(items.map(({ label }) => label));
+  const labels = items.length > 4 ? `${items.length} things` : listed(items.map(({ label }) => named(label)));
   const far = metres > 0 ? `, ${lengthWords(metres)}${items.length > 1 ? ' in all' : ''},` : '';
   return `Changing ${labels}${far}`;
 }

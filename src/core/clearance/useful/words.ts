@@ -1,3 +1,4 @@
+import { named } from '../../plan/named';
 import type { Plan } from '../../plan/schema/plan';
 import { formatArea, formatLength, type LengthSystem } from '../../units/lengths';
 import { formatShare } from '../../units/shares';
@@ -14,7 +15,7 @@ const ROLE_WORDS: Readonly<Record<LampRole, string>> = {
 };
 
 const labelOf = (plan: Plan, id: string): string =>
-  [...plan.gear, ...plan.cast].find((each) => each.id === id)?.label ?? id;
+  named([...plan.gear, ...plan.cast].find((each) => each.id === id)?.label ?? id);
 
 /** Why a square is none for a lamp. */
 const WHY_NOT: Readonly<Record<Exclude<UsefulState, 'useful'>, string>> = {

@@ -1,4 +1,5 @@
 import type { ItemReads } from '../../light/readsInTheDark';
+import { named } from '../../plan/named';
 import type { Plan } from '../../plan/schema/plan';
 import type { Setup } from '../../plan/schema/setup';
 import { readsOver } from '../../report/light/readsOver';
@@ -102,8 +103,8 @@ export function* darkFromSteps(plan: Plan): Generator<number, readonly DarkFrom[
 
 /** One of them in a sentence. */
 export function darkFromSentence(plan: Plan, { setupId, itemId, minutes, isFromSunset }: DarkFrom): string {
-  const label = plan.setups.find(({ id }) => id === setupId)?.label ?? 'a setup';
-  const item = [...plan.gear, ...plan.pieces].find(({ id }) => id === itemId)?.label ?? 'Something';
+  const label = named(plan.setups.find(({ id }) => id === setupId)?.label ?? 'a setup');
+  const item = named([...plan.gear, ...plan.pieces].find(({ id }) => id === itemId)?.label ?? 'Something');
   if (minutes === null) return `${item} shows in ${label} and reads however dark it gets.`;
   const from = isFromSunset ? 'sunset' : wallTime(nightClock(plan), minutes);
   return `${item} shows in ${label} and is lost in the dark from ${from} on.`;

@@ -1,3 +1,4 @@
+import { named } from '../../plan/named';
 import type { Plan } from '../../plan/schema/plan';
 import { duration } from '../../units/durations';
 import type { Demand } from '../order/demands';
@@ -6,9 +7,9 @@ import { darknessOf } from '../times/darkness';
 import { type NightClock, wallTime } from '../times/nightClock';
 
 const setupName = (plan: Plan, id: string | null): string =>
-  plan.setups.find((setup) => setup.id === id)?.label ?? 'A setup';
+  named(plan.setups.find((setup) => setup.id === id)?.label ?? 'A setup');
 const performerName = (plan: Plan, id: string | null): string =>
-  plan.cast.find((performer) => performer.id === id)?.label ?? 'A performer';
+  named(plan.cast.find((performer) => performer.id === id)?.label ?? 'A performer');
 
 /** Why a setup can never be shot in the light or in the dark that it asks for. */
 function neverWords(plan: Plan, kind: Demand['kind'], clock: NightClock): string {

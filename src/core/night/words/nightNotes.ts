@@ -1,3 +1,4 @@
+import { named } from '../../plan/named';
 import type { Plan } from '../../plan/schema/plan';
 import { setupLetter } from '../../plan/setupLetter';
 import { listed } from '../../report/listed';
@@ -56,7 +57,7 @@ function dryingSentences(plan: Plan, { schedule, work }: Told): string[] {
     const gap = placed.shotFrom - work.jobs[placed.job].rehearse - before.until;
     if (gap <= work.driesMinutes) return [];
     return [
-      `Between ${nameOf(plan, before.job)} and ${nameOf(plan, placed.job)} lie ${duration(gap)}, and the ground dries in ${duration(work.driesMinutes)}: keep it wet.`,
+      `Between ${named(nameOf(plan, before.job))} and ${named(nameOf(plan, placed.job))} lie ${duration(gap)}, and the ground dries in ${duration(work.driesMinutes)}: keep it wet.`,
     ];
   });
 }

@@ -1,5 +1,6 @@
 import { walksOf } from '../../../core/form/figure/walks';
 import { whereabouts } from '../../../core/form/figure/whereabouts';
+import { named } from '../../../core/plan/named';
 import type { Mark, Performer } from '../../../core/plan/schema/cast';
 import type { Plan } from '../../../core/plan/schema/plan';
 import { formatLength, type LengthSystem } from '../../../core/units/lengths';
@@ -42,7 +43,7 @@ export function crowdingSentence(plan: Plan, target: Target): string | null {
   if (!found) return null;
   const { performer, other } = found;
   const least = formatLength(BODIES_METRES, sessionStore.getState().lengths);
-  return `${performer.label} stands in ${other.label} there. Bodies need ${least}.`;
+  return `${named(performer.label)} stands in ${named(other.label)} there. Bodies need ${least}.`;
 }
 
 /** What is said of a mark while it is dragged: whom it stands in, and the walks to it and from it. */

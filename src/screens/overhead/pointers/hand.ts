@@ -1,5 +1,6 @@
 import { moveItems } from '../../../core/plan/edits/moveItems';
 import { itemOf } from '../../../core/plan/items';
+import { named } from '../../../core/plan/named';
 import type { SnapReason } from '../../../core/plan/snap/types';
 import { onlyInSetup, seenOf } from '../../../desk/blocking/onlyIn';
 import { chosenAreaStore } from '../../../desk/chosenArea';
@@ -260,5 +261,5 @@ export function chooseForMenu(options: PointerOptions, target: Target): void {
 function lockSentence(target: Target): string | null {
   const id = itemIdOf(target);
   const item = id === null ? null : itemOf(planStore.getState().plan, id);
-  return item?.record.locked ? `${item.record.label} is locked` : null;
+  return item?.record.locked ? `${named(item.record.label)} is locked` : null;
 }

@@ -7,6 +7,7 @@ import { removeBeat } from '../../../core/plan/edits/removeBeat';
 import { removeLine } from '../../../core/plan/edits/removeLine';
 import { removePass } from '../../../core/plan/edits/removePass';
 import { reshapeItem } from '../../../core/plan/edits/reshapeItem';
+import { named } from '../../../core/plan/named';
 import type { Cue } from '../../../core/plan/schema/gear';
 import type { Plan } from '../../../core/plan/schema/plan';
 import { blockingStore } from '../../../desk/blocking/blockingStore';
@@ -53,7 +54,7 @@ export function removeThing(plan: Plan, thing: Thing): void {
   switch (thing.type) {
     case 'beat': {
       const label = plan.beats.find(({ id }) => id === thing.beatId)?.label ?? '';
-      removed('take out a beat', `The beat ${label} is out.`, (before) => removeBeat(before, thing));
+      removed('take out a beat', `The beat ${named(label)} is out.`, (before) => removeBeat(before, thing));
       return;
     }
     case 'mark': {

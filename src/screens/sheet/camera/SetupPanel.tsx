@@ -1,4 +1,5 @@
 import { removeSetup } from '../../../core/plan/edits/removeSetup';
+import { named } from '../../../core/plan/named';
 import type { Setup } from '../../../core/plan/schema/setup';
 import { letterOf } from '../../../desk/choose';
 import { useLivePlan } from '../../../desk/hooks';
@@ -20,7 +21,9 @@ import './camera.css';
 function takeOut(setup: Setup): void {
   const { edit: make, undo } = planStore.getState();
   make(`take out ${setup.label}`, (plan) => removeSetup(plan, { setupId: setup.id }));
-  toastStore.getState().say(`${setup.label} is out of the plan.`, { action: { word: 'Undo', act: undo } });
+  toastStore
+    .getState()
+    .say(`${named(setup.label)} is out of the plan.`, { action: { word: 'Undo', act: undo } });
 }
 
 /** The chosen camera, section by section: its glass, how much light it takes, where it stands, what is read off it. */

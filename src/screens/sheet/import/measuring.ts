@@ -3,6 +3,7 @@ import { putModelOnDeck } from '../../../core/plan/edits/putModelOnDeck';
 import { factorOf, scaleModel } from '../../../core/plan/edits/scaleModel';
 import { scaleUnderlay } from '../../../core/plan/edits/scaleUnderlay';
 import { turnModelToNorth, turnUnderlayToNorth } from '../../../core/plan/edits/turnModelToNorth';
+import { named } from '../../../core/plan/named';
 import { metresBetween, spotFrom } from '../../../core/plan/runs';
 import type { Spot } from '../../../core/plan/schema/numbers';
 import type { Piece } from '../../../core/plan/schema/pieces';
@@ -68,7 +69,7 @@ export function putPlaceOnDeck(model: Model, spot: Spot): void {
   if (foundMetres === null) {
     toastStore
       .getState()
-      .say(`${model.label} has no surface at the first point. Press a place on its floor.`, {
+      .say(`${named(model.label)} has no surface at the first point. Press a place on its floor.`, {
         tone: 'warn',
         about: 'measuring',
       });

@@ -1,4 +1,5 @@
 import { sameEntry } from '../../../core/plan/edits/putEntry';
+import { named } from '../../../core/plan/named';
 import type { Doings } from './about';
 import type { Chosen } from './rows';
 
@@ -56,7 +57,7 @@ export function EntryActs<Entry extends { readonly id: string; readonly label: s
           onClick={() => {
             doings.takeOut(entry.id);
             choose(null);
-            say(`${entry.label} is out of the plan.`, () => void doings.put(entry));
+            say(`${named(entry.label)} is out of the plan.`, () => void doings.put(entry));
           }}
         >
           Take it out of the plan
@@ -69,7 +70,7 @@ export function EntryActs<Entry extends { readonly id: string; readonly label: s
           onClick={() => {
             doings.forget(entry.id);
             choose(null);
-            say(`${entry.label} is no longer kept.`, () => void doings.keep(entry));
+            say(`${named(entry.label)} is no longer kept.`, () => void doings.keep(entry));
           }}
         >
           Forget it

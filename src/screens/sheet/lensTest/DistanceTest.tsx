@@ -2,6 +2,7 @@ import { useEffect, useMemo, useState } from 'react';
 import { reframing, towardsWhat } from '../../../core/continuity/reframing';
 import { stateAt } from '../../../core/optics/camera';
 import { reframe } from '../../../core/plan/edits/reframe';
+import { named } from '../../../core/plan/named';
 import type { Plan } from '../../../core/plan/schema/plan';
 import type { Setup } from '../../../core/plan/schema/setup';
 import type { SetupReport } from '../../../core/report/types';
@@ -191,7 +192,7 @@ export function DistanceTest(props: {
                 make(
                   'frame alike on another lens',
                   change,
-                  `${lens.label} is on setup ${way.letter}, and its move has shifted.`,
+                  `${named(lens.label)} is on setup ${way.letter}, and its move has shifted.`,
                 )
               }
             >

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { changeKeys } from '../../../core/plan/edits/changeKeys';
 import { setLens } from '../../../core/plan/edits/setLens';
+import { named } from '../../../core/plan/named';
 import type { Plan } from '../../../core/plan/schema/plan';
 import type { LensTrial } from '../../../core/report/lensTest';
 import { heldAt, type LensTry } from '../../../core/report/lensTries';
@@ -118,7 +119,9 @@ export function LensCard(props: {
           if (event.currentTarget.matches(':focus-visible')) show();
         }}
         onBlur={() => endPreview('lens test')}
-        onClick={() => make('take the lens', change, `${way.label} is on setup ${letterOf(plan, setupId)}.`)}
+        onClick={() =>
+          make('take the lens', change, `${named(way.label)} is on setup ${letterOf(plan, setupId)}.`)
+        }
       >
         <StillCanvas plan={plan} setup={way.setup} seconds={seconds} />
         <span className="cap lens-cap">

@@ -3,6 +3,7 @@ import { setBaseHeight } from '../../../core/plan/edits/setBaseHeight';
 import { standReach } from '../../../core/plan/edits/setStandHeight';
 import { turnItem } from '../../../core/plan/edits/turnItem';
 import { type Item, kindOf, wishOf } from '../../../core/plan/items';
+import { named } from '../../../core/plan/named';
 import type { Plan } from '../../../core/plan/schema/plan';
 import { formatLength } from '../../../core/units/lengths';
 import { parseShare } from '../../../core/units/shares';
@@ -42,7 +43,7 @@ export function SeveralPanel({ plan, items }: { readonly plan: Plan; readonly it
       const reach = standReach(plan, record.id);
       if (!reach || (heightMetres >= reach.lowestMetres && heightMetres <= reach.highestMetres)) continue;
       const [low, high] = [reach.lowestMetres, reach.highestMetres].map((end) => formatLength(end, lengths));
-      return `${record.label} goes from ${low} to ${high}.`;
+      return `${named(record.label)} goes from ${low} to ${high}.`;
     }
     return all('set the heights', (before, id) => reshaped(before, id, { heightMetres }));
   };

@@ -1,6 +1,7 @@
 import { useId, useState } from 'react';
 import { LONGEST_REASON, letShow } from '../../../core/plan/edits/letShow';
 import { takeBackShow } from '../../../core/plan/edits/takeBackShow';
+import { named } from '../../../core/plan/named';
 import type { ItemReport } from '../../../core/report/types';
 import { letterOf } from '../../../desk/choose';
 import { usePlanState } from '../../../desk/hooks';
@@ -27,7 +28,7 @@ export function LetItShow({ item, setupId }: Props) {
     make(
       'let it show',
       (from) => letShow(from, { id: item.id, setupId, reason }),
-      `${letter} lets ${item.label} show: ${reason.trim().replace(/\.$/, '')}.`,
+      `${letter} lets ${named(item.label)} show: ${reason.trim().replace(/\.$/, '')}.`,
     );
   };
   return (
@@ -81,7 +82,7 @@ export function LetShow({ item, setupId }: Props) {
           make(
             'take back that it shows',
             (from) => takeBackShow(from, { id: item.id, setupId }),
-            `${item.label} should keep out of ${letter} again.`,
+            `${named(item.label)} should keep out of ${letter} again.`,
           )
         }
       >

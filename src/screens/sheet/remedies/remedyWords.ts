@@ -5,6 +5,7 @@ import type { Remedy } from '../../../core/clearance/remedies/types';
 import { stateAt } from '../../../core/optics/camera';
 import { anchorOf, carrierOf } from '../../../core/plan/edits/anchorOf';
 import { itemOf } from '../../../core/plan/items';
+import { named } from '../../../core/plan/named';
 import type { Plan } from '../../../core/plan/schema/plan';
 import { formatLength, type LengthSystem } from '../../../core/units/lengths';
 import { formatNumber, NBSP } from '../../../core/units/numbers';
@@ -84,9 +85,9 @@ export function triedWords(plan: Plan, itemId: string): string {
   const holder = carrier === null ? null : itemOf(plan, carrier);
   const lock =
     holder?.record.locked === true
-      ? ` ${holder.record.label}, which carries it, is locked and stays.`
+      ? ` ${named(holder.record.label)}, which carries it, is locked and stays.`
       : item?.record.locked === true
-        ? ` ${item.record.label} is locked and stays.`
+        ? ` ${named(item.record.label)} is locked and stays.`
         : '';
   const isCast = item?.section === 'cast';
   const itself =

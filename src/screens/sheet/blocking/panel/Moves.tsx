@@ -4,6 +4,7 @@ import { whereabouts } from '../../../../core/form/figure/whereabouts';
 import { circleAround } from '../../../../core/plan/edits/moves/circleAround';
 import { comeFrom } from '../../../../core/plan/edits/moves/comeFrom';
 import { stopFaceToFace } from '../../../../core/plan/edits/moves/stopFaceToFace';
+import { named } from '../../../../core/plan/named';
 import type { Performer } from '../../../../core/plan/schema/cast';
 import type { Plan } from '../../../../core/plan/schema/plan';
 import { formatLength } from '../../../../core/units/lengths';
@@ -138,7 +139,7 @@ export function Moves({ plan, performer }: { readonly plan: Plan; readonly perfo
             word="Circle"
             performer={performer}
             asked={asked}
-            refusal={`${performer.label} needs a mark, and the second beat has to be after the first.`}
+            refusal={`${named(performer.label)} needs a mark, and the second beat has to be after the first.`}
             change={(before) =>
               circleAround(before, {
                 performerId,
@@ -179,7 +180,7 @@ export function Moves({ plan, performer }: { readonly plan: Plan; readonly perfo
             word="Stop face to face"
             performer={performer}
             asked={asked}
-            refusal={`${performer.label} and ${other.label} need a mark each, and some distance between them.`}
+            refusal={`${named(performer.label)} and ${named(other.label)} need a mark each, and some distance between them.`}
             change={(before) =>
               stopFaceToFace(before, {
                 performerId,
@@ -214,7 +215,7 @@ export function Moves({ plan, performer }: { readonly plan: Plan; readonly perfo
           word="Come from a corner"
           performer={performer}
           asked={asked}
-          refusal={`${performer.label} needs a mark, and a beat before this one.`}
+          refusal={`${named(performer.label)} needs a mark, and a beat before this one.`}
           change={(before) =>
             comeFrom(before, { performerId, beatId: asked.beat, corner: [corner.at[0], corner.at[1]] })
           }

@@ -1,6 +1,7 @@
 import type { DarkVerdict, ItemReads } from '../../../../core/light/readsInTheDark';
 import { blackItems } from '../../../../core/plan/edits/blackItems';
 import { itemOf } from '../../../../core/plan/items';
+import { named } from '../../../../core/plan/named';
 import type { Plan } from '../../../../core/plan/schema/plan';
 import type { Setup } from '../../../../core/plan/schema/setup';
 import { canBeBlacked, readsText } from '../../../../core/report/light/darkSentences';
@@ -84,7 +85,7 @@ function Tape({
         word={blacked ? 'Black tape on it' : 'Take the black tape off'}
         propose={() => ({
           name: blacked ? `black ${label}` : `take the tape off ${label}`,
-          done: blacked ? `${label} is under black tape.` : `${label} is bare.`,
+          done: blacked ? `${named(label)} is under black tape.` : `${named(label)} is bare.`,
           change: (from) => blackItems(from, { ids: [gear.id], blacked }),
         })}
       />

@@ -5,6 +5,7 @@ import { moveItem } from '../../../../core/plan/edits/moveItem';
 import { reshapeItem } from '../../../../core/plan/edits/reshapeItem';
 import { setBefore } from '../../../../core/plan/edits/setBefore';
 import { setStop } from '../../../../core/plan/edits/setStop';
+import { named } from '../../../../core/plan/named';
 import type { Plan } from '../../../../core/plan/schema/plan';
 import type { Setup } from '../../../../core/plan/schema/setup';
 import { formatLight, lightUnitOf } from '../../../../core/units/illuminance';
@@ -94,7 +95,7 @@ function Ways(props: {
           word={({ thirdStop }) => `Set the stop to ${formatStopSetting(thirdStop)}`}
           propose={({ thirdStop }) => ({
             name: 'set the stop',
-            done: `${setup.label} is at ${formatStopSetting(thirdStop)}.`,
+            done: `${named(setup.label)} is at ${formatStopSetting(thirdStop)}.`,
             change: (from) => setStop(from, { setupId: setup.id, stop: thirdStop }),
           })}
         />
@@ -153,7 +154,7 @@ export function KeySection({ setup }: { readonly setup: Setup }) {
               word={({ thirdStop }) => `Expose for it at ${formatStopSetting(thirdStop)}`}
               propose={({ thirdStop }) => ({
                 name: 'set the stop',
-                done: `${setup.label} is at ${formatStopSetting(thirdStop)}, for ${face.name}’s key.`,
+                done: `${named(setup.label)} is at ${formatStopSetting(thirdStop)}, for ${named(face.name)}’s key.`,
                 change: (from) => setStop(from, { setupId: setup.id, stop: thirdStop }),
               })}
             />

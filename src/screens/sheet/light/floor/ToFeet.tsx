@@ -4,6 +4,7 @@ import { isLamp } from '../../../../core/plan/cues';
 import { anchorOf } from '../../../../core/plan/edits/anchorOf';
 import { moveItem } from '../../../../core/plan/edits/moveItem';
 import { raiseItems } from '../../../../core/plan/edits/raiseItems';
+import { named } from '../../../../core/plan/named';
 import type { Plan } from '../../../../core/plan/schema/plan';
 import type { Setup } from '../../../../core/plan/schema/setup';
 import { usePlanState, useSession } from '../../../../desk/hooks';
@@ -18,7 +19,7 @@ function proposalFor(plan: Plan, label: string, name: string, place: HighlightPl
   const from = anchorOf(plan, place.move.id);
   return {
     name: `bring the highlight of ${label} to ${name}`,
-    done: `${label} has its highlight at ${name}’s feet.`,
+    done: `${named(label)} has its highlight at ${named(name)}’s feet.`,
     change: (before) => raiseItems(moveItem(before, place.move), place.raise),
     stands: from ? [{ from, to: place.move.to, label }] : [],
   };

@@ -1,6 +1,7 @@
 import { useMemo } from 'react';
 import { bagsThatHold } from '../../../../core/cautions/wind/ballast';
 import { setBags } from '../../../../core/plan/edits/setBags';
+import { named } from '../../../../core/plan/named';
 import type { Plan } from '../../../../core/plan/schema/plan';
 import { make } from '../../previewing';
 import { bagsWords } from './words';
@@ -19,7 +20,7 @@ export function BagsButton({ plan, standId }: { readonly plan: Plan; readonly st
         make(
           'add the bags',
           (before) => setBags(before, { id: standId, bags: { count, kilograms } }),
-          `${stand.label} has ${count} ${count === 1 ? 'bag' : 'bags'} over its legs.`,
+          `${named(stand.label)} has ${count} ${count === 1 ? 'bag' : 'bags'} over its legs.`,
         )
       }
     >
