@@ -1,10 +1,10 @@
 import { add, mix, scale, type Vec3 } from '../form/build/vector';
 import type { Camera } from '../optics/types';
+import type { PixelRect } from '../sight/filling';
 import { type Grid, sampleHeight } from '../sight/grid';
 import type { Look } from '../sight/look';
 import type { Ray } from '../sight/rays';
 import { rectsOf, unionOf } from '../sight/rects';
-import type { PixelRect } from '../sight/scan';
 import { type SightStage, type StagePart, worldOf } from '../sight/stage';
 import { isSeenAt, onScreen } from '../sight/ways';
 

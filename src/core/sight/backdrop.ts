@@ -4,10 +4,11 @@ import type { Camera } from '../optics/types';
 import { makeRoomFor, paneSink, SolidSink, wipeOwners, wipeStamps } from './buffer';
 import { NEAREST_METRES } from './clip';
 import { drawSolid, nearestFirst, partScreen, touching } from './facing';
+import type { PixelRect } from './filling';
 import type { Scratch } from './look';
 import { nearerThan, type Raster } from './raster';
 import { meetingOf, rectAround } from './rects';
-import { drawShape, type PixelRect } from './scan';
+import { drawShape } from './scan';
 import { type ScreenMatrix, screenFromWorld } from './screenFromWorld';
 import type { SightStage, StagePart } from './stage';
 

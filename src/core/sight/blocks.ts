@@ -5,9 +5,9 @@ import type { Camera } from '../optics/types';
 import { solidOf } from './closed';
 import { cornersOf } from './corners';
 import { cornersSeen, type Eye, rectFor } from './eyes';
+import type { PixelRect } from './filling';
 import type { Grid } from './grid';
 import { heightOver, type Mirror, reflected } from './mirrors';
-import type { PixelRect } from './scan';
 import { type SightStage, type StagePart, worldOf } from './stage';
 
 /** More faces than this are not tried for being a block. */

@@ -1,5 +1,5 @@
+import { type PixelRect, run, type SpanSink } from './filling';
 import type { Grid } from './grid';
-import { type PixelRect, run, type SpanSink } from './scan';
 import type { SightStage } from './stage';
 
 /** Numbers of parts or items, one up, 0 for nothing: two bytes a pixel as long as they fit, since drawing waits for memory. */

@@ -32,12 +32,12 @@ function keepSide(
 }
 
 /**
- * Clips a triangle given as three times [x·depth, y·depth, depth, side] to the near plane, to ±guard pixels and,
+ * Clips a flat face given as [x·depth, y·depth, depth, side] of each corner to the near plane, to ±guard pixels and,
  * where asked, to the positive side of a mirror. The result is a scratch list, valid until the next call.
  */
-export function clipTriangle(corners: Float64Array, guard: number, bySide: boolean): readonly number[] {
+export function clipFace(corners: readonly number[], guard: number, bySide: boolean): readonly number[] {
   first.length = 0;
-  for (let k = 0; k < 12; k += 1) first.push(corners[k]);
+  for (const each of corners) first.push(each);
   keepSide(first, second, 0, 0, 1, 0, NEAREST_METRES);
   keepSide(second, first, 1, 0, guard, 0, 0);
   keepSide(first, second, -1, 0, guard, 0, 0);

@@ -2,10 +2,10 @@ import { add, dot, scale, subtract, type Vec3 } from '../form/build/vector';
 import type { Camera } from '../optics/types';
 import { cornersOf } from './corners';
 import { cutPolygon } from './cutting';
+import type { PixelRect } from './filling';
 import type { Grid } from './grid';
 import { type FacedMirror, heightOver, reflected } from './mirrors';
 import { meetingOf, rectAround } from './rects';
-import type { PixelRect } from './scan';
 
 /** Where lines of sight begin: the eye, or its image behind a mirror, with what a pixel spans a metre away. */
 export interface Eye {

@@ -1,6 +1,7 @@
 import type { Vec3 } from '../form/build/vector';
 import { mayBeInside, solidOf } from './closed';
-import { drawShape, type Facing, type PixelRect, type SpanSink } from './scan';
+import type { PixelRect, SpanSink } from './filling';
+import { drawShape, type Facing } from './scan';
 import { after, type ScreenMatrix } from './screenFromWorld';
 import { placeIn, type StagePart } from './stage';
 

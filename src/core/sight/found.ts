@@ -1,6 +1,6 @@
 import type { ItemBuffer } from './buffer';
+import type { PixelRect } from './filling';
 import { type Grid, sampleHeight } from './grid';
-import type { PixelRect } from './scan';
 import type { SightStage } from './stage';
 
 /** By item, where most of it is seen in one place: the middle of the longest run of its pixels down a column. */

@@ -1,8 +1,8 @@
 import { type Backdrop, backdropOf, hiderOf, ownersIn, showsPane } from './backdrop';
 import { cornersOf } from './corners';
+import type { PixelRect } from './filling';
 import type { Look, Scratch } from './look';
 import { type Group, grouped, rectAround } from './rects';
-import type { PixelRect } from './scan';
 import type { Asking, Known } from './settled';
 import type { StagePart } from './stage';
 import { INSIDE } from './tally';

@@ -1,7 +1,7 @@
 import type { ItemBuffer, Mask } from './buffer';
+import { run, type SpanSink } from './filling';
 import { type Found, growBox, noteSpot } from './found';
 import { sampleHeight } from './grid';
-import { run, type SpanSink } from './scan';
 
 /**
  * Draws porous layers over finished solids. A layer shows wherever no solid is nearer; layers do not hide each other

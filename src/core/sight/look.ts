@@ -10,11 +10,12 @@ import {
   wipe,
 } from './buffer';
 import { drawSolid, facingOf, nearestFirst, partScreen, touching } from './facing';
+import type { PixelRect } from './filling';
 import { countOwners, emptyFound, type Found } from './found';
 import { type Grid, gridOf } from './grid';
 import { PorousSink } from './layers';
 import { drawMirror, heightOver, type MirrorView, mirrorOf, reflected } from './mirrors';
-import { drawShape, type PixelRect } from './scan';
+import { drawShape } from './scan';
 import { after, reflectionIn, type ScreenMatrix, screenFromWorld } from './screenFromWorld';
 import { numbersOf, type SightStage, type StagePart } from './stage';
 

@@ -2,10 +2,11 @@ import { moved, turned } from '../form/build/placement';
 import { dot, scale, subtract, type Vec3 } from '../form/build/vector';
 import { type ItemBuffer, type Mask, SolidSink, type Tags } from './buffer';
 import { facingOf, nearestFirst, partScreen, touching } from './facing';
+import type { PixelRect } from './filling';
 import type { Found } from './found';
 import type { Grid } from './grid';
 import { PorousSink } from './layers';
-import { drawShape, type HalfSpace, type PixelRect } from './scan';
+import { drawShape, type HalfSpace } from './scan';
 import type { ScreenMatrix } from './screenFromWorld';
 import { type StagePart, turnedInto, worldOf } from './stage';
 

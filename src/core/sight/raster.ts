@@ -1,7 +1,7 @@
 import type { Camera } from '../optics/types';
 import type { ItemBuffer } from './buffer';
+import type { PixelRect } from './filling';
 import type { Grid } from './grid';
-import type { PixelRect } from './scan';
 import type { SightStage } from './stage';
 
 /** How much nearer, as a share, a buffer has to be before a place counts as hidden without a ray. */

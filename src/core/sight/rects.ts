@@ -2,9 +2,9 @@ import type { Vec3 } from '../form/build/vector';
 import { cameraFromWorld } from '../optics/project';
 import type { Camera } from '../optics/types';
 import { cornersOf } from './corners';
+import type { PixelRect } from './filling';
 import { type Grid, reachOf } from './grid';
 import { type FacedMirror, reflected } from './mirrors';
-import type { PixelRect } from './scan';
 import type { SightStage } from './stage';
 
 /** Corners nearer than this to the eye's plane, metres, have no useful picture. */

@@ -1,11 +1,11 @@
 import { Blocks } from './blocks';
 import { entersFrame } from './entering';
 import type { Eye } from './eyes';
+import type { PixelRect } from './filling';
 import type { Grid } from './grid';
 import type { Instant } from './instant';
 import type { Look } from './look';
 import { partRectsOf } from './rects';
-import type { PixelRect } from './scan';
 import { INSIDE, MIRRORED, SHOWS } from './tally';
 import { isSeenAgain, type Witness, witnessOf } from './witness';
 
