@@ -1,7 +1,7 @@
 import type { Vec3 } from '../form/build/vector';
 import type { PartShape } from '../form/types';
 import { filledBy } from './closed';
-import { placeIn, type SightStage, type StagePart, turnedInto } from './stage';
+import type { SightStage, StagePart } from './stage';
 import { RUN_TRIANGLES, triangleRuns } from './triangleRuns';
 
 /** A ray: where it starts and a direction of any length; distances along it are in lengths of that direction. */
@@ -13,45 +13,63 @@ export interface Ray {
 /** Nearer than this share of the way counts as the same place: a ray does not hide behind its own target. */
 const SAME_PLACE = 1e-7;
 
-/** The ray in a part's own coordinates; the motion is rigid, so distances stay. */
-const intoPart = (part: StagePart, { origin, direction }: Ray): Ray => ({
-  origin: placeIn(part, origin),
-  direction: turnedInto(part, direction),
-});
+/** The ray in hand in a part's own coordinates: where it starts, and its direction; see {@link findMeetings}. */
+const own = new Float64Array(6);
+
+/** Brings a ray into a part's own coordinates; the motion is rigid, so distances stay. */
+function bringInto({ worldFromPart: m }: StagePart, { origin, direction }: Ray): void {
+  if (!m) {
+    for (let axis = 0; axis < 3; axis += 1) {
+      own[axis] = origin[axis];
+      own[axis + 3] = direction[axis];
+    }
+    return;
+  }
+  const x = origin[0] - m[3];
+  const y = origin[1] - m[7];
+  const z = origin[2] - m[11];
+  for (let axis = 0; axis < 3; axis += 1) {
+    own[axis] = m[axis] * x + m[axis + 4] * y + m[axis + 8] * z;
+    own[axis + 3] = m[axis] * direction[0] + m[axis + 4] * direction[1] + m[axis + 8] * direction[2];
+  }
+}
 
 /** Whether the ray's line comes within the part's ball. */
-function passesBall(part: StagePart, { origin, direction }: Ray): boolean {
-  const [cx, cy, cz] = part.centre;
-  const x = cx - origin[0];
-  const y = cy - origin[1];
-  const z = cz - origin[2];
+function passesBall({ centre, radius }: StagePart, { origin, direction }: Ray): boolean {
+  const x = centre[0] - origin[0];
+  const y = centre[1] - origin[1];
+  const z = centre[2] - origin[2];
   const along = x * direction[0] + y * direction[1] + z * direction[2];
   const size = direction[0] * direction[0] + direction[1] * direction[1] + direction[2] * direction[2];
   const away = x * x + y * y + z * z - (along * along) / size;
-  const reach = part.radius * (1 + 1e-9) + 1e-9;
+  const reach = radius * (1 + 1e-9) + 1e-9;
   return away <= reach * reach;
 }
 
-/** Whether a ray in the part's own coordinates passes the part's box before `until`; the box is grown by a hair. */
-function passesBox(part: StagePart, { origin, direction }: Ray, until: number): boolean {
-  const { low, high } = filledBy(part.shape);
+/** Whether the ray in hand passes the part's box before `until`; the box is grown by a hair. */
+function passesBox({ shape }: StagePart, until: number): boolean {
+  const { low, high } = filledBy(shape);
   let from = 0;
   let to = until;
   for (let axis = 0; axis < 3; axis += 1) {
-    const start = low[axis] - 1e-6 - origin[axis];
-    const end = high[axis] + 1e-6 - origin[axis];
-    if (direction[axis] === 0) {
+    const start = low[axis] - 1e-6 - own[axis];
+    const end = high[axis] + 1e-6 - own[axis];
+    const way = own[axis + 3];
+    if (way === 0) {
       if (start > 0 || end < 0) return false;
       continue;
     }
-    const a = start / direction[axis];
-    const b = end / direction[axis];
+    const a = start / way;
+    const b = end / way;
     from = Math.max(from, Math.min(a, b));
     to = Math.min(to, Math.max(a, b));
     if (from > to) return false;
   }
   return true;
 }
+
+/** Distances of the meetings that were found last, in no order; as many as have been needed at once. */
+let distances = new Float64Array(64);
 
 /**
  * Where the ray first meets a part, as a share of its direction; Infinity when it does not. Both faces count.
@@ -60,72 +78,54 @@ function passesBox(part: StagePart, { origin, direction }: Ray, until: number): 
  * Source: [ray-triangle]
  */
 export function meets(part: StagePart, ray: Ray): number {
+  const count = findMeetings(part, ray, Infinity, Infinity);
   let nearest = Infinity;
-  eachMeeting(part, ray, Infinity, (distance) => {
-    if (distance < nearest) nearest = distance;
-    return false;
-  });
+  for (let k = 0; k < count; k += 1) nearest = Math.min(nearest, distances[k]);
   return nearest;
 }
 
 /** Whether the ray meets a part before `until`, a share of its direction. */
-export function meetsBefore(part: StagePart, ray: Ray, until: number): boolean {
-  let met = false;
-  eachMeeting(part, ray, until, () => {
-    met = true;
-    return true;
-  });
-  return met;
-}
+export const meetsBefore = (part: StagePart, ray: Ray, until: number): boolean =>
+  findMeetings(part, ray, until, 1) > 0;
 
 /** How often the ray crosses a part's surface. */
-export function meetings(part: StagePart, ray: Ray): number {
-  let count = 0;
-  eachMeeting(part, ray, Infinity, () => {
-    count += 1;
-    return false;
-  });
-  return count;
-}
+export const meetings = (part: StagePart, ray: Ray): number => findMeetings(part, ray, Infinity, Infinity);
 
 /** How many porous layers of a part the ray crosses before a share of its direction; the seam of two triangles is one. */
 export function layersCrossed(part: StagePart, ray: Ray, until: number): number {
+  const count = findMeetings(part, ray, until, Infinity);
   const met: number[] = [];
-  eachMeeting(part, ray, until, (distance) => {
+  for (const distance of distances.subarray(0, count))
     if (!met.some((known) => Math.abs(known - distance) <= SAME_PLACE * distance)) met.push(distance);
-    return false;
-  });
   return met.length;
 }
 
-/** Visits every meeting before `until`, in no order, until a visit says that it has seen enough. */
-function eachMeeting(
-  part: StagePart,
-  ray: Ray,
-  until: number,
-  isEnough: (distance: number) => boolean,
-): void {
-  if (!passesBall(part, ray)) return;
-  const own = intoPart(part, ray);
-  if (!passesBox(part, own, until)) return;
+/** Finds meetings before `until`, in no order, into `distances`: how many there are, or as many as are `enough`. */
+function findMeetings(part: StagePart, ray: Ray, until: number, enough: number): number {
+  if (!passesBall(part, ray)) return 0;
+  bringInto(part, ray);
+  if (!passesBox(part, until)) return 0;
   const boxes = triangleRuns(part.shape);
   const { indices } = part.shape;
   const corners = RUN_TRIANGLES * 3;
+  let count = 0;
   for (let run = 0; run * corners < indices.length; run += 1) {
-    if (boxes.length > 6 && !passesRun(boxes, run * 6, own, until)) continue;
+    if (boxes.length > 6 && !passesRun(boxes, run * 6, until)) continue;
     const last = Math.min(indices.length, (run + 1) * corners);
-    if (meetsTriangles(part.shape, own, run * corners, last, until, isEnough)) return;
+    count = addMeetings(part.shape, run * corners, last, until, count);
+    if (count >= enough) return enough;
   }
+  return count;
 }
 
-/** Whether a ray passes the box of a run of triangles before `until`. */
-function passesRun(boxes: Float64Array, at: number, { origin, direction }: Ray, until: number): boolean {
+/** Whether the ray in hand passes the box of a run of triangles before `until`. */
+function passesRun(boxes: Float64Array, at: number, until: number): boolean {
   let from = 0;
   let to = until;
   for (let axis = 0; axis < 3; axis += 1) {
-    const low = boxes[at + axis] - origin[axis];
-    const high = boxes[at + axis + 3] - origin[axis];
-    const way = direction[axis];
+    const low = boxes[at + axis] - own[axis];
+    const high = boxes[at + axis + 3] - own[axis];
+    const way = own[axis + 3];
     if (way === 0) {
       if (low > 0 || high < 0) return false;
       continue;
@@ -137,15 +137,21 @@ function passesRun(boxes: Float64Array, at: number, { origin, direction }: Ray, 
   return true;
 }
 
-/** Visits the meetings with the triangles of indices `first` to `last`; true once a visit has seen enough. */
-function meetsTriangles(
+/** Adds the meetings of the ray in hand with the triangles of indices `first` to `last` to `count` others. */
+function addMeetings(
   { positions, indices }: PartShape,
-  { origin: o, direction: d }: Ray,
   first: number,
   last: number,
   until: number,
-  isEnough: (distance: number) => boolean,
-): boolean {
+  count: number,
+): number {
+  const ox = own[0];
+  const oy = own[1];
+  const oz = own[2];
+  const dx = own[3];
+  const dy = own[4];
+  const dz = own[5];
+  let met = count;
   for (let k = first; k < last; k += 3) {
     const a = indices[k] * 3;
     const b = indices[k + 1] * 3;
@@ -159,25 +165,32 @@ function meetsTriangles(
     const vx = positions[c] - ax;
     const vy = positions[c + 1] - ay;
     const vz = positions[c + 2] - az;
-    const px = d[1] * vz - d[2] * vy;
-    const py = d[2] * vx - d[0] * vz;
-    const pz = d[0] * vy - d[1] * vx;
+    const px = dy * vz - dz * vy;
+    const py = dz * vx - dx * vz;
+    const pz = dx * vy - dy * vx;
     const determinant = ux * px + uy * py + uz * pz;
     if (determinant === 0) continue;
-    const tx = o[0] - ax;
-    const ty = o[1] - ay;
-    const tz = o[2] - az;
+    const tx = ox - ax;
+    const ty = oy - ay;
+    const tz = oz - az;
     const along = (tx * px + ty * py + tz * pz) / determinant;
     if (along < 0 || along > 1) continue;
     const qx = ty * uz - tz * uy;
     const qy = tz * ux - tx * uz;
     const qz = tx * uy - ty * ux;
-    const second = (d[0] * qx + d[1] * qy + d[2] * qz) / determinant;
+    const second = (dx * qx + dy * qy + dz * qz) / determinant;
     if (second < 0 || along + second > 1) continue;
     const distance = (vx * qx + vy * qy + vz * qz) / determinant;
-    if (distance > 0 && distance < until && isEnough(distance)) return true;
+    if (!(distance > 0 && distance < until)) continue;
+    if (met === distances.length) {
+      const more = new Float64Array(2 * met);
+      more.set(distances);
+      distances = more;
+    }
+    distances[met] = distance;
+    met += 1;
   }
-  return false;
+  return met;
 }
 
 /** The balls around a stage's solids, five numbers each: the part's number, its middle, its radius. */
@@ -208,11 +221,17 @@ function isBlocked(
   likely: readonly StagePart[],
 ): boolean {
   const until = distance * (1 - SAME_PLACE);
-  const blocks = (part: StagePart) => part !== target && part !== ignore && meetsBefore(part, ray, until);
-  if (likely.some((part) => part.shape.openness === null && blocks(part))) return true;
+  for (const part of likely)
+    if (part.shape.openness === null && part !== target && part !== ignore && meetsBefore(part, ray, until))
+      return true;
   const balls = solidsOf(stage);
-  const [ox, oy, oz] = ray.origin;
-  const [dx, dy, dz] = ray.direction;
+  const { origin, direction } = ray;
+  const ox = origin[0];
+  const oy = origin[1];
+  const oz = origin[2];
+  const dx = direction[0];
+  const dy = direction[1];
+  const dz = direction[2];
   const size = dx * dx + dy * dy + dz * dz;
   const length = Math.sqrt(size);
   for (let k = 0; k < balls.length; k += 5) {
@@ -224,7 +243,8 @@ function isBlocked(
     // Behind the origin, beyond the distance, or to the side of the line by more than the ball's radius.
     if (far < -radius * length || far > until * size + radius * length) continue;
     if ((x * x + y * y + z * z) * size - far * far > radius * radius * size) continue;
-    if (blocks(stage.parts[balls[k]])) return true;
+    const part = stage.parts[balls[k]];
+    if (part !== target && part !== ignore && meetsBefore(part, ray, until)) return true;
   }
   return false;
 }

@@ -1,4 +1,4 @@
-import { add, dot, scale, subtract } from '../form/build/vector';
+import { dot } from '../form/build/vector';
 import type { Mirror, MirrorView } from './mirrors';
 import { CLEARLY_NEARER, type Raster } from './raster';
 import { meets, type Ray, showsAlong } from './rays';
@@ -85,7 +85,11 @@ export function rayThrough({ grid, camera }: Pick<Raster, 'grid' | 'camera'>, x:
   const rise = -(y - grid.axisY) / grid.perTangentY;
   return {
     origin: position,
-    direction: add(forward, add(scale(right, across), scale(up, rise))),
+    direction: [
+      forward[0] + (right[0] * across + up[0] * rise),
+      forward[1] + (right[1] * across + up[1] * rise),
+      forward[2] + (right[2] * across + up[2] * rise),
+    ],
   };
 }
 
@@ -106,9 +110,19 @@ function partsAround({ rect, grid, stage, buffer }: Raster, x: number, y: number
 export function sentOn(face: StagePart, { normal }: Mirror, ray: Ray): Ray | null {
   const distance = meets(face, ray);
   if (!(distance < Infinity)) return null;
+  const { origin, direction } = ray;
+  const twice = 2 * dot(direction, normal);
   return {
-    origin: add(ray.origin, scale(ray.direction, distance)),
-    direction: subtract(ray.direction, scale(normal, 2 * dot(ray.direction, normal))),
+    origin: [
+      origin[0] + direction[0] * distance,
+      origin[1] + direction[1] * distance,
+      origin[2] + direction[2] * distance,
+    ],
+    direction: [
+      direction[0] - normal[0] * twice,
+      direction[1] - normal[1] * twice,
+      direction[2] - normal[2] * twice,
+    ],
   };
 }
 
