@@ -1,63 +1,49 @@
 import { calledBy } from './named';
-import type { Beat, Performer } from './schema/cast';
-import type { Gear } from './schema/gear';
-import type { Piece } from './schema/pieces';
 import type { Plan } from './schema/plan';
-import type { Setup } from './schema/setup';
-import type { ProbeRecord } from './schema/sky';
 
-/** Has all of a list called by something; a list or a record that has not changed gives the same one again. */
-function calling<Entry extends { readonly label: string }>(
-  kindOf: (entry: Entry) => string,
-): (entries: Entry[]) => Entry[] {
-  const lists = new WeakMap<Entry[], Entry[]>();
-  const records = new WeakMap<Entry, Entry>();
-  const called = (entry: Entry): Entry => {
-    const label = calledBy(entry.label, kindOf(entry));
-    if (label === entry.label) return entry;
-    const found = records.get(entry) ?? { ...entry, label };
-    records.set(entry, found);
-    return found;
-  };
-  return (entries) => {
-    const known = lists.get(entries);
-    if (known) return known;
-    const all = entries.map(called);
-    const found = all.every((entry, k) => entry === entries[k]) ? entries : all;
-    lists.set(entries, found);
-    return found;
-  };
+/** What may be without a name; what has no kind is called by a word for all of its list. */
+interface Named {
+  readonly label: string;
+  readonly kind?: string;
 }
 
-const pieces = calling<Piece>(({ kind }) => kind);
-const gear = calling<Gear>(({ kind }) => kind);
-const cast = calling<Performer>(() => 'performer');
-const beats = calling<Beat>(() => 'beat');
-const setups = calling<Setup>(() => 'setup');
-const probes = calling<ProbeRecord>(() => 'meter');
+/** Has all of a list called by something: the list itself where all have names, the same record for one without again. */
+function calling<Entry extends Named>(word = ''): (entries: Entry[]) => Entry[] {
+  const known = new WeakMap<Entry, Entry>();
+  const called = (entry: Entry): Entry => {
+    const label = calledBy(entry.label, entry.kind ?? word);
+    if (label === entry.label) return entry;
+    const found = known.get(entry) ?? { ...entry, label };
+    known.set(entry, found);
+    return found;
+  };
+  return (entries) => (entries.every((entry) => called(entry) === entry) ? entries : entries.map(called));
+}
 
-const LISTS = ['pieces', 'cast', 'gear', 'beats', 'setups', 'probes'] as const;
+const pieces = calling<Plan['pieces'][number]>();
+const gear = calling<Plan['gear'][number]>();
+const cast = calling<Plan['cast'][number]>('performer');
+const beats = calling<Plan['beats'][number]>('beat');
+const setups = calling<Plan['setups'][number]>('setup');
+const probes = calling<NonNullable<Plan['probes']>[number]>('meter');
 
-const known = new WeakMap<Plan, Plan>();
+const told = new WeakMap<Plan, Plan>();
 
 /**
  * The plan as it is told: what has a name of which nothing can be seen goes by what it is, so that no sentence and no
- * row begins with nothing. The same plan where all can be seen. For reading alone: what is edited or written is the plan.
+ * row begins with nothing. For reading alone: what is edited or written is the plan. The same plan gives the same again.
  */
 export function withNames(plan: Plan): Plan {
-  const before = known.get(plan);
-  if (before) return before;
-  const told: Plan = {
+  const found = told.get(plan) ?? {
     ...plan,
     pieces: pieces(plan.pieces),
-    cast: cast(plan.cast),
     gear: gear(plan.gear),
+    cast: cast(plan.cast),
     beats: beats(plan.beats),
     setups: setups(plan.setups),
     ...(plan.probes && { probes: probes(plan.probes) }),
   };
-  const found = LISTS.every((list) => told[list] === plan[list]) ? plan : told;
-  known.set(plan, found);
-  known.set(found, found);
+  told.set(plan, found);
+  told.set(found, found);
   return found;
 }

@@ -3,7 +3,7 @@ import { footprintOf } from '../../core/form/fromAbove/footprint';
 import { stateAt } from '../../core/optics/camera';
 import { itemNow } from '../../core/optics/riding';
 import { standUnder } from '../../core/plan/edits/anchorOf';
-import type { Item } from '../../core/plan/items';
+import { type Item, nameOf } from '../../core/plan/items';
 import type { Mark, Performer } from '../../core/plan/schema/cast';
 import { formatLength } from '../../core/units/lengths';
 import { letterOf } from '../../desk/choose';
@@ -104,7 +104,7 @@ function thingWish(
   const carried = standUnder(record) !== null;
   return lettered(input, {
     id: record.id,
-    text: `${drawnName(nameInText(record.label))}${length}`,
+    text: `${drawnName(nameInText(nameOf(item)))}${length}`,
     style: chosen ? 'strong' : 'mark',
     around: atLeast(footprint.closed ? around : middlePart(footprint.outline.map(input.at)), LEAST),
     priority: chosen ? 95 : kind.priority - (carried ? 6 : 0),
@@ -141,7 +141,7 @@ function castWishes(id: string, input: LetteringInput): LetteredWish[] {
   const marks = sharedMarks(performer).map(({ mark, places }) =>
     lettered(input, {
       id: keyOf({ type: 'mark', performerId: id, markId: mark.id }),
-      text: markNames(performer.label, places),
+      text: markNames(nameOf({ section: 'cast', record: performer }), places),
       style: 'strong',
       around: aroundSpot(input.at(mark.at), Math.max(4, 0.15 * input.perMetre)),
       priority: 70,
@@ -152,7 +152,7 @@ function castWishes(id: string, input: LetteringInput): LetteredWish[] {
   const chosen = input.chosenIds.includes(id);
   const name = lettered(input, {
     id,
-    text: drawnName(performer.label),
+    text: drawnName(nameOf({ section: 'cast', record: performer })),
     style: 'strong',
     around: aroundSpot(input.at([place.at[0], place.at[2]]), Math.max(LEAST, 0.26 * input.perMetre)),
     priority: chosen ? 99 : 90,

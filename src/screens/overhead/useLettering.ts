@@ -1,5 +1,4 @@
 import { useEffect, useMemo, useState } from 'react';
-import { withNames } from '../../core/plan/withNames';
 import { placeLabels } from './geometry/labels';
 import { type Bounds, distance, middleOf, type Ring, type Spot } from './geometry/spots';
 import type { WrittenLabel } from './layers/LetteringLayer';
@@ -47,7 +46,7 @@ export function useLettering(options: Options): readonly WrittenLabel[] {
     // The widths belong to the typeface: the parameter says when they have to be taken anew.
     if (face) forgetWidths();
     const input = {
-      plan: withNames(plan),
+      plan,
       seconds,
       setupId,
       chosenIds,

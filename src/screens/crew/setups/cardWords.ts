@@ -1,5 +1,4 @@
 import type { PerformerReading } from '../../../core/continuity/cameraReading';
-import { named } from '../../../core/plan/named';
 import type { Plan } from '../../../core/plan/schema/plan';
 import type { Setup } from '../../../core/plan/schema/setup';
 import { listed } from '../../../core/report/listed';
@@ -44,7 +43,7 @@ function firstPerformer(setup: Setup, sheet: SetupSheet): PerformerReading | nul
 /** What follows the lens height on a card: `6.71 m to Vera, dolly`. */
 export function distanceWords(setup: Setup, sheet: SetupSheet, lengths: LengthSystem): string {
   const to = firstPerformer(setup, sheet);
-  const distance = to ? [`${formatLength(to.tapeMetres, lengths)} to ${named(to.label)}`] : [];
+  const distance = to ? [`${formatLength(to.tapeMetres, lengths)} to ${to.label}`] : [];
   return [...distance, setup.support].join(', ');
 }
 
