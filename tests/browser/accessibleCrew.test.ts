@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { linkOfPlan } from '../../src/exchange/link/link';
 import { hardNamed } from '../plans/longNames';
-import { DEMO, readPlan } from '../plans/readPlan';
+import { quickDemo } from '../plans/quickDemo';
 import { seriousViolations } from './axe';
 import { openPage, screenshot } from './harness';
 import { brokenWords, clippedWords, sidewaysScrolls, smallTargets } from './measured';
@@ -14,7 +14,7 @@ const LEAST_TARGET = 44;
 /** The drawing's layers are pushed along with a thumb, as one line. */
 const LAYERS = '.crew-roof-tools';
 
-const plan = readPlan(DEMO);
+const plan = quickDemo();
 
 type Step = readonly [screen: string, open: (page: Page) => Promise<unknown>];
 const press =

@@ -1,8 +1,11 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { quickDemo } from '../plans/quickDemo';
 import { DESK_VIEWS, showView } from './deskViews';
+import { dropPlan } from './dropping';
 import { openPage, screenshot } from './harness';
 import { clippedWords, sidewaysScrolls } from './measured';
+import { withoutDemo } from './withoutDemo';
 import { withoutPicture } from './withoutPicture';
 
 /** `Source:` WCAG 2.2, success criterion 1.4.12: a reader's own spacing, put on by the page's own means. */
@@ -36,7 +39,13 @@ test.each([
 ])(
   'with a reader’s own spacing of text at %i × %i the desk loses no word and no control',
   async (width, height) => {
-    const page = await openPage({ width, height, touch: width < 500, before: withoutPicture });
+    const page = await openPage({
+      width,
+      height,
+      touch: width < 500,
+      before: [withoutPicture, withoutDemo],
+    });
+    await dropPlan(page, quickDemo());
     const noMore = page.getByRole('button', { name: 'No more' });
     await noMore.waitFor();
     await noMore.click();
