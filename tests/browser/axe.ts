@@ -29,7 +29,7 @@ interface Violation {
 /** What a screen reader or a weak eye would trip over, one line for each place. */
 export async function seriousViolations(page: Page): Promise<string[]> {
   // The page's own policy lets no script in that is not its own; the browser's debugger may.
-  await page.evaluate(AXE);
+  if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(AXE);
   const violations = await page.evaluate(async (moderate): Promise<readonly Violation[]> => {
     const { axe } = window as unknown as {
       axe: { run: (where: Document, how: object) => Promise<{ violations: Violation[] }> };
