@@ -2,7 +2,7 @@ import { metresBetween } from '../plan/runs';
 import type { Gear } from '../plan/schema/gear';
 import type { Point, Spot } from '../plan/schema/numbers';
 import type { Plan } from '../plan/schema/plan';
-import { surfaceUnder } from '../plan/surfaces';
+import { pieceUnder } from '../plan/surfaces';
 import { between } from '../plan/walkWays/planar';
 import { isMirroring, wetnessAt } from '../plan/wetness';
 import { caution } from './caution';
@@ -20,12 +20,13 @@ type Cable = Extract<Gear, { readonly kind: 'cable' }>;
 
 /** How high over a floor that is wet down or puddled something at a height over a place lies in its water, metres; null where it does not. */
 function heightInWet(plan: Plan, [x, z]: Spot, footMetres: number): number | null {
-  const floor = surfaceUnder(plan, [x, z], { belowMetres: footMetres + RAISED_METRES });
-  if (footMetres - floor.metres > RAISED_METRES) return null;
-  const under = plan.pieces.find(({ id }) => id === floor.id);
+  const { metres: floor, piece: under } = pieceUnder(plan, [x, z], {
+    belowMetres: footMetres + RAISED_METRES,
+  });
+  if (footMetres - floor > RAISED_METRES) return null;
   // What stands on the deck is dry on top; only the ground itself is wet.
   if (under && under.kind !== 'deck') return null;
-  return isMirroring(wetnessAt(plan, [x, z])) ? footMetres - floor.metres : null;
+  return isMirroring(wetnessAt(plan, [x, z])) ? footMetres - floor : null;
 }
 
 /** How much of a cable lies in the wet, metres. */

@@ -1,6 +1,8 @@
 import { hypot, tan } from '../units/steadyMath';
 import { inOwnFrame, isWithin } from './areas';
 import { itemOf } from './items';
+import type { Performer } from './schema/cast';
+import type { Gear } from './schema/gear';
 import type { Spot } from './schema/numbers';
 import type { Piece } from './schema/pieces';
 import type { Plan } from './schema/plan';
@@ -129,8 +131,18 @@ export const isStoodOn = (
 
 /** The highest of what one may stand on at a place [x, z]: deck, box, riser, roof of a stair house or a shed. */
 export function surfaceUnder(plan: Plan, spot: Spot, options: SurfaceOptions = {}): Surface {
+  const { metres, piece } = pieceUnder(plan, spot, options);
+  return { metres, id: piece?.id ?? null };
+}
+
+/** The same with its record; null where there is none. */
+export function pieceUnder(
+  plan: Plan,
+  spot: Spot,
+  options: SurfaceOptions = {},
+): { readonly metres: number; readonly piece: Piece | null } {
   const highest = options.belowMetres ?? Number.POSITIVE_INFINITY;
-  let found: Surface = { metres: 0, id: null };
+  let found: { readonly metres: number; readonly piece: Piece | null } = { metres: 0, piece: null };
   let foundPlace = 0;
   standables(plan.pieces).every(spot, spot, 0, ({ piece, place }) => {
     if (options.except?.has(piece.id)) return true;
@@ -138,8 +150,8 @@ export function surfaceUnder(plan: Plan, spot: Spot, options: SurfaceOptions = {
     if (metres === null || metres > highest) return true;
     // Of those that are as high, the first in the plan.
     const isBetter =
-      found.id === null || metres > found.metres || (metres === found.metres && place < foundPlace);
-    if (isBetter) [found, foundPlace] = [{ metres, id: piece.id }, place];
+      found.piece === null || metres > found.metres || (metres === found.metres && place < foundPlace);
+    if (isBetter) [found, foundPlace] = [{ metres, piece }, place];
     return true;
   });
   return found;
@@ -162,7 +174,13 @@ export function surfaceOfFoot(
 /** Where a thing has its one foot, metres: null for runs, lines, cast, what hangs on a stand, and what is not there. */
 export function footOf(plan: Plan, id: string): { readonly spot: Spot; readonly metres: number } | null {
   const record = itemOf(plan, id)?.record;
-  if (!record) return null;
+  return record ? footOfRecord(record) : null;
+}
+
+/** The same of a record. */
+export function footOfRecord(
+  record: Piece | Gear | Performer,
+): { readonly spot: Spot; readonly metres: number } | null {
   const at = 'at' in record ? record.at : 'place' in record && 'at' in record.place ? record.place.at : null;
   return at ? { spot: [at[0], at[2]], metres: at[1] } : null;
 }

@@ -2,7 +2,7 @@ import { inOwnFrame, outOfOwnFrame } from '../../plan/areas';
 import type { Spot } from '../../plan/schema/numbers';
 import type { Piece } from '../../plan/schema/pieces';
 import type { Plan } from '../../plan/schema/plan';
-import { surfaceUnder } from '../../plan/surfaces';
+import { pieceUnder, surfaceUnder } from '../../plan/surfaces';
 import { hasEdges } from '../../plan/walkWays/edges';
 import { obstaclesOn } from '../../plan/walkWays/obstacles';
 import { DROP_METRES, heldAlong, LEAST_GUARD_METRES, openEdgeNear } from '../../plan/walkWays/openEdges';
@@ -48,7 +48,6 @@ function edgeOfRaised(
   const [right, back] = inOwnFrame(piece.at, piece.headingDegrees, at);
   const [x, z] = [width / 2 + over, depth / 2 + over];
   const world = (own: Spot): Spot => outOfOwnFrame(piece.at, piece.headingDegrees, own);
-  const solids = obstaclesOn(plan, [top, top]).filter(({ kind }) => kind === 'solid');
   const sides: readonly { readonly edge: Spot; readonly beyond: Spot; readonly metres: number }[] = [
     { edge: [x, back], beyond: [x + 0.1, back], metres: x - right },
     { edge: [-x, back], beyond: [-x - 0.1, back], metres: x + right },
@@ -61,6 +60,7 @@ function edgeOfRaised(
     const [place, out] = [world(edge), world(beyond)];
     const below = surfaceUnder(plan, out, { belowMetres: top + 0.3 });
     if (below.id !== null && top - below.metres < DROP_METRES) continue;
+    const solids = obstaclesOn(plan, [top, top]).filter(({ kind }) => kind === 'solid');
     const heldMetres = heldAlong(solids, top, place);
     if (heldMetres < raisedMetres + LEAST_GUARD_METRES)
       found = { pieceId: piece.id, metres: Math.max(metres, 0), at: place, heldMetres, isHole: false };
@@ -79,14 +79,13 @@ export function edgeAt(
   footMetres: number,
   { raisedMetres = 0, withinMetres = NEAR_METRES }: EdgeOptions = {},
 ): EdgeNear | null {
-  const surface = surfaceUnder(plan, at, { belowMetres: footMetres + 0.05 });
-  const under = plan.pieces.find(({ id }) => id === surface.id);
+  const { metres: top, piece: under } = pieceUnder(plan, at, { belowMetres: footMetres + 0.05 });
   if (under && isRaised(under)) {
-    const own = edgeOfRaised(plan, under, at, surface.metres, raisedMetres, withinMetres);
+    const own = edgeOfRaised(plan, under, at, top, raisedMetres, withinMetres);
     if (own) return own;
   }
   if (!hasEdges(plan)) return null;
-  const edge = openEdgeNear(plan, at, [surface.metres, surface.metres], withinMetres, raisedMetres);
+  const edge = openEdgeNear(plan, at, [top, top], withinMetres, raisedMetres);
   return (
     edge && {
       pieceId: edge.pieceId,

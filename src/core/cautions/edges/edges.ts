@@ -2,7 +2,7 @@ import { named } from '../../plan/named';
 import { metresBetween } from '../../plan/runs';
 import type { Spot } from '../../plan/schema/numbers';
 import type { Plan } from '../../plan/schema/plan';
-import { footOf } from '../../plan/surfaces';
+import { footOfRecord } from '../../plan/surfaces';
 import { hasEdges } from '../../plan/walkWays/edges';
 import { type OpenEdge, openEdgesOn } from '../../plan/walkWays/openEdges';
 import { caution } from '../caution';
@@ -81,7 +81,7 @@ const RIGGED: ReadonlySet<string> = new Set(['stand', 'generator', 'distro', 'ca
 function gearCautions(plan: Plan): readonly Caution[] {
   const near = plan.gear.flatMap((gear) => {
     if (!RIGGED.has(gear.kind) || (gear.kind === 'dolly' && gear.rides !== undefined)) return [];
-    const foot = footOf(plan, gear.id);
+    const foot = footOfRecord(gear);
     const edge = foot && edgeAt(plan, foot.spot, foot.metres);
     return foot && edge ? [{ gear, foot, edge }] : [];
   });

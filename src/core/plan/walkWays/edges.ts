@@ -15,9 +15,16 @@ const BESIDE_METRES = 0.002;
 export const isFloor = (pieces: readonly Piece[], spot: Spot, [lowest, highest]: Floor): boolean =>
   isStoodOn(pieces, spot, (top) => top >= lowest - LEVEL_METRES && top <= highest + LEVEL_METRES);
 
+const known = new WeakMap<Plan['pieces'], boolean>();
+
 /** Whether it is known where the floor of a plan ends: it has decks, and no model that may be one. */
-export const hasEdges = (plan: Plan): boolean =>
-  plan.pieces.some(({ kind }) => kind === 'deck') && !plan.pieces.some(({ kind }) => kind === 'model');
+export function hasEdges({ pieces }: Plan): boolean {
+  const before = known.get(pieces);
+  if (before !== undefined) return before;
+  const found = pieces.some(({ kind }) => kind === 'deck') && !pieces.some(({ kind }) => kind === 'model');
+  known.set(pieces, found);
+  return found;
+}
 
 /** The edges of a floor: what of the outlines of decks and holes has no floor on one of its sides. */
 export function edgesOf(plan: Plan, floor: Floor): readonly Obstacle[] {

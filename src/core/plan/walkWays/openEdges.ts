@@ -2,7 +2,7 @@ import { metresBetween } from '../runs';
 import type { Spot } from '../schema/numbers';
 import type { Plan } from '../schema/plan';
 import { surfaceUnder } from '../surfaces';
-import { isFloor } from './edges';
+import { edgesOf, isFloor } from './edges';
 import { obstaclesOn } from './obstacles';
 import { between, fromOutline, fromPiece, mayMeet, nearestShare } from './planar';
 import type { Floor, Obstacle } from './types';
@@ -26,13 +26,22 @@ export interface OpenEdge {
   readonly heldMetres: number;
 }
 
-const kept = new WeakMap<Plan['pieces'], Map<string, readonly OpenEdge[]>>();
+/** A straight edge that has a fall beyond it, whatever guards it. */
+interface Fall {
+  readonly from: Spot;
+  readonly to: Spot;
+  readonly metres: number;
+  /** All of it, one piece as long as another. */
+  readonly pieces: readonly OpenEdge[];
+  /** The solids within so many metres of it, found when they are asked for. */
+  beside: { readonly metres: number; readonly solids: readonly Obstacle[] };
+}
 
-/** What guards somebody who stands so much above the floor. */
-const guardsOn = (plan: Plan, floor: Floor, raisedMetres: number): readonly Obstacle[] =>
-  obstaclesOn(plan, floor).filter(
-    ({ kind, topMetres }) => kind === 'solid' && topMetres - floor[1] >= raisedMetres + LEAST_GUARD_METRES,
-  );
+const kept = new WeakMap<Plan['pieces'], Map<string, readonly Fall[]>>();
+
+const isSolid = ({ kind }: Obstacle): boolean => kind === 'solid';
+const besideOf = (solids: readonly Obstacle[], { from, to }: Pick<Fall, 'from' | 'to'>, metres: number) =>
+  solids.filter(({ bounds }) => mayMeet(from, to, bounds, metres));
 
 /** How high above a floor the highest of some solids is that stands along a place of its edge, metres; 0 for nothing. */
 export function heldAlong(solids: readonly Obstacle[], floorMetres: number, place: Spot): number {
@@ -65,27 +74,33 @@ function isLow(plan: Plan, [from, to]: readonly Spot[], floor: Floor): boolean {
  * feet are so much above the floor, as on a ladder: then what stands there has to be as much higher.
  */
 export const openEdgesOn = (plan: Plan, floor: Floor, raisedMetres = 0): readonly OpenEdge[] =>
-  edgesWithFall(plan, floor).filter(({ heldMetres }) => heldMetres < raisedMetres + LEAST_GUARD_METRES);
+  fallsOn(plan, floor).flatMap(({ pieces }) =>
+    pieces.filter(({ heldMetres }) => heldMetres < raisedMetres + LEAST_GUARD_METRES),
+  );
 
-/** The pieces of a floor's edges that have a fall beyond them, whatever guards them. */
-function edgesWithFall(plan: Plan, floor: Floor): readonly OpenEdge[] {
-  const byFloor = kept.get(plan.pieces) ?? new Map<string, readonly OpenEdge[]>();
+/** The edges of a floor that have a fall beyond them. */
+function fallsOn(plan: Plan, floor: Floor): readonly Fall[] {
+  const byFloor = kept.get(plan.pieces) ?? new Map<string, readonly Fall[]>();
   kept.set(plan.pieces, byFloor);
   const key = floor.join(' ');
   const known = byFloor.get(key);
   if (known) return known;
-  const solids = obstaclesOn(plan, floor).filter(({ kind }) => kind === 'solid');
-  const found = obstaclesOn(plan, floor).flatMap((obstacle): OpenEdge[] => {
+  // On a box or a roof there are no edges: then it is not asked what stands there.
+  const obstacles = edgesOf(plan, floor).length > 0 ? obstaclesOn(plan, floor) : [];
+  const solids = obstacles.filter(isSolid);
+  const found = obstacles.flatMap((obstacle): Fall[] => {
     const { kind, outline, pieceId, topMetres, bottomMetres } = obstacle;
     if (kind === 'solid' || topMetres - bottomMetres < DROP_METRES || isLow(plan, outline, floor)) return [];
     const [from, to] = outline;
-    const beside = solids.filter(({ bounds }) => mayMeet(from, to, bounds, BESIDE_METRES));
-    const count = Math.max(1, Math.ceil(metresBetween(from, to) / PIECE_METRES));
-    return Array.from({ length: count }, (_, k): OpenEdge => {
+    const beside = besideOf(solids, { from, to }, BESIDE_METRES);
+    const metres = metresBetween(from, to);
+    const count = Math.max(1, Math.ceil(metres / PIECE_METRES));
+    const pieces = Array.from({ length: count }, (_, k): OpenEdge => {
       const [near, far] = [between(from, to, k / count), between(from, to, (k + 1) / count)];
       const heldMetres = heldAlong(beside, floor[1], between(near, far, 0.5));
       return { pieceId, kind, from: near, to: far, heldMetres };
     });
+    return [{ from, to, metres, pieces, beside: { metres: BESIDE_METRES, solids: beside } }];
   });
   byFloor.set(key, found);
   return found;
@@ -112,16 +127,39 @@ export function openEdgeNear(
   withinMetres: number,
   raisedMetres = 0,
 ): NearEdge | null {
+  const guardMetres = raisedMetres + LEAST_GUARD_METRES;
   let found: NearEdge | null = null;
-  const guards = guardsOn(plan, floor, raisedMetres).filter(({ bounds }) =>
-    mayMeet(at, at, bounds, withinMetres),
-  );
-  for (const { pieceId, kind, from, to, heldMetres } of openEdgesOn(plan, floor, raisedMetres)) {
-    const metres = fromPiece(from, to, at);
-    if (metres > withinMetres || (found !== null && metres >= found.metres)) continue;
-    const middle = between(from, to, 0.5);
-    if (guards.some(({ outline }) => fromOutline(outline, at, middle) === 0)) continue;
-    found = { pieceId, kind, metres, at: between(from, to, nearestShare(from, to, at)), heldMetres };
+  for (const fall of fallsOn(plan, floor)) {
+    if (fromPiece(fall.from, fall.to, at) > withinMetres + ROUNDING_METRES) continue;
+    let guards: readonly Obstacle[] | null = null;
+    for (const { pieceId, kind, from, to, heldMetres } of piecesNear(fall, at, withinMetres)) {
+      const metres = fromPiece(from, to, at);
+      if (heldMetres >= guardMetres || metres > withinMetres || (found && metres >= found.metres)) continue;
+      guards ??= solidsNear(plan, floor, fall, withinMetres + PIECE_METRES).filter(
+        ({ bounds, topMetres }) =>
+          topMetres - floor[1] >= guardMetres && mayMeet(at, at, bounds, withinMetres),
+      );
+      const middle = between(from, to, 0.5);
+      if (guards.some(({ outline }) => fromOutline(outline, at, middle) === 0)) continue;
+      found = { pieceId, kind, metres, at: between(from, to, nearestShare(from, to, at)), heldMetres };
+    }
   }
   return found;
+}
+
+/** What rounding may be off by, metres. */
+const ROUNDING_METRES = 1e-6;
+
+/** Those pieces of an edge that may be so near to a place, metres, and perhaps some more. */
+function piecesNear({ from, to, metres, pieces }: Fall, at: Spot, withinMetres: number): readonly OpenEdge[] {
+  const along = nearestShare(from, to, at) * pieces.length;
+  const count = (withinMetres / metres) * pieces.length;
+  return pieces.slice(Math.max(0, Math.floor(along - count) - 1), Math.floor(along + count) + 2);
+}
+
+/** The solids within so many metres of an edge, and perhaps some more. */
+function solidsNear(plan: Plan, floor: Floor, fall: Fall, metres: number): readonly Obstacle[] {
+  if (fall.beside.metres < metres)
+    fall.beside = { metres, solids: besideOf(obstaclesOn(plan, floor).filter(isSolid), fall, metres) };
+  return fall.beside.solids;
 }
