@@ -6,14 +6,16 @@ import type { Spot } from '../plan/schema/numbers';
 import type { Piece } from '../plan/schema/pieces';
 import type { Plan } from '../plan/schema/plan';
 import { lying, obstaclesOn } from '../plan/walkWays/obstacles';
-import { between, boundsOf, fromOutline, mayMeet, nearestShare } from '../plan/walkWays/planar';
+import { type Bounds, between, boundsOf, fromOutline, mayMeet, nearestShare } from '../plan/walkWays/planar';
 import { caution } from './caution';
-import { peopleOf } from './edges/people';
+import { type Person, peopleOf } from './edges/people';
 import type { Caution } from './types';
 import { metres } from './words';
 
 /** An engine is so far from doors, windows and vents, metres: 20 feet. Source: [generator-exhaust] */
 const OPENING_METRES = 6.1;
+/** What rounding may leave outside of bounds, metres. */
+const NOISE_METRES = 1e-6;
 /** Air is left free around an engine, metres. Source: common practice, no source */
 const AIR_METRES = 1;
 
@@ -74,16 +76,20 @@ function ventsOf(piece: Piece): readonly Vent[] {
   }
 }
 
+type Roof = Extract<Piece, { readonly kind: 'tank' | 'stair house' | 'shed' }>;
+
+const isRoof = (piece: Piece): piece is Roof =>
+  piece.kind === 'tank' || piece.kind === 'stair house' || piece.kind === 'shed';
+
 /** What a generator stands in or under, if anything. */
-function roofOver(plan: Plan, { at }: Generator): Piece | null {
+function roofOver(roofs: readonly Roof[], { at }: Generator): Roof | null {
   const spot: Spot = [at[0], at[2]];
-  const over = plan.pieces.find((piece) => {
+  const over = roofs.find((piece) => {
     if (piece.kind === 'tank')
       return (
         at[1] < piece.at[1] + piece.legMetres &&
         metresBetween(spot, [piece.at[0], piece.at[2]]) <= piece.diameterMetres / 2
       );
-    if (piece.kind !== 'stair house' && piece.kind !== 'shed') return false;
     const [right, back] = inOwnFrame(piece.at, piece.headingDegrees, spot);
     return (
       at[1] < piece.at[1] + piece.size[1] - 0.1 &&
@@ -99,9 +105,17 @@ const outlineOf = (generator: Generator): readonly Spot[] => {
   return lying(generator, [-x, x], [-z, z]);
 };
 
-function openingCaution(plan: Plan, generator: Generator): Caution | null {
+/** What engines are held against, found once for all of them. */
+interface Around {
+  readonly plan: Plan;
+  readonly roofs: readonly Roof[];
+  readonly vents: readonly (Vent & { readonly bounds: Bounds })[];
+  readonly people: readonly Person[];
+}
+
+function openingCaution({ roofs, vents }: Around, generator: Generator): Caution | null {
   const outline = outlineOf(generator);
-  const under = roofOver(plan, generator);
+  const under = roofOver(roofs, generator);
   const base = {
     kind: 'exhaust',
     about: 'exhaust-openings',
@@ -117,12 +131,13 @@ function openingCaution(plan: Plan, generator: Generator): Caution | null {
       figures: [{ name: 'from the next opening', value: 0, unit: 'm', expected: OPENING_METRES }],
       sentence: `${named(generator.label)} runs in or under ${named(under.label)}, where its exhaust gathers and kills. Move it into the open, ${metres(OPENING_METRES)} from doors, windows and vents.`,
     });
-  const vents = plan.pieces
-    .flatMap(ventsOf)
+  const [left, top, right, bottom] = boundsOf(outline);
+  const near = vents
+    .filter(({ bounds }) => mayMeet([left, top], [right, bottom], bounds, OPENING_METRES + NOISE_METRES))
     .map((vent) => ({ ...vent, away: fromOutline(outline, vent.from, vent.to) }))
     .filter(({ away }) => away < OPENING_METRES);
-  if (vents.length === 0) return null;
-  const nearest = vents.reduce((a, b) => (b.away < a.away ? b : a));
+  if (near.length === 0) return null;
+  const nearest = near.reduce((a, b) => (b.away < a.away ? b : a));
   const middle: Spot = [generator.at[0], generator.at[2]];
   return caution({
     ...base,
@@ -134,10 +149,11 @@ function openingCaution(plan: Plan, generator: Generator): Caution | null {
   });
 }
 
-function peopleCaution(plan: Plan, generator: Generator): Caution | null {
+function peopleCaution({ people }: Around, generator: Generator): Caution | null {
   const outline = outlineOf(generator);
-  const people = peopleOf(plan).map((each) => ({ ...each, away: fromOutline(outline, each.at, each.at) }));
-  const near = people.filter(({ away }) => away < OPENING_METRES);
+  const near = people
+    .map((each) => ({ ...each, away: fromOutline(outline, each.at, each.at) }))
+    .filter(({ away }) => away < OPENING_METRES);
   if (near.length === 0) return null;
   const nearest = near.reduce((a, b) => (b.away < a.away ? b : a));
   return caution({
@@ -178,7 +194,7 @@ function airAround(
   return found;
 }
 
-function airCaution(plan: Plan, generator: Generator): Caution | null {
+function airCaution({ plan }: Around, generator: Generator): Caution | null {
   const near = airAround(plan, generator);
   if (!near) return null;
   const label = plan.pieces.find(({ id }) => id === near.pieceId)?.label ?? near.pieceId;
@@ -195,8 +211,7 @@ function airCaution(plan: Plan, generator: Generator): Caution | null {
   });
 }
 
-function fuelCaution(plan: Plan): readonly Caution[] {
-  const generators = plan.gear.flatMap((gear) => (gear.kind === 'generator' ? [gear] : []));
+function fuelCaution(generators: readonly Generator[]): readonly Caution[] {
   const [first] = generators;
   if (!first) return [];
   return [
@@ -220,10 +235,18 @@ function fuelCaution(plan: Plan): readonly Caution[] {
  * Source: [generator-exhaust], [refuelling]
  */
 export function exhaustCautions(plan: Plan): readonly Caution[] {
-  const each = plan.gear.flatMap((gear): (Caution | null)[] =>
-    gear.kind === 'generator'
-      ? [openingCaution(plan, gear), peopleCaution(plan, gear), airCaution(plan, gear)]
-      : [],
-  );
-  return [...each.filter((found): found is Caution => found !== null), ...fuelCaution(plan)];
+  const generators = plan.gear.flatMap((gear) => (gear.kind === 'generator' ? [gear] : []));
+  if (generators.length === 0) return [];
+  const around: Around = {
+    plan,
+    roofs: plan.pieces.filter(isRoof),
+    vents: plan.pieces.flatMap(ventsOf).map((vent) => ({ ...vent, bounds: boundsOf([vent.from, vent.to]) })),
+    people: peopleOf(plan),
+  };
+  const each = generators.flatMap((generator) => [
+    openingCaution(around, generator),
+    peopleCaution(around, generator),
+    airCaution(around, generator),
+  ]);
+  return [...each.filter((found): found is Caution => found !== null), ...fuelCaution(generators)];
 }

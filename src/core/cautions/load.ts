@@ -8,7 +8,7 @@ import { hypot } from '../units/steadyMath';
 import { caution } from './caution';
 import { operatorOf } from './edges/people';
 import type { Caution, Figure } from './types';
-import { standingOf } from './wind/standingOf';
+import { type OnStands, onStandsOf, standingOf } from './wind/standingOf';
 import { NEWTONS_PER_KILOGRAM } from './wind/tipping';
 import { figure, namesOf } from './words';
 
@@ -51,8 +51,8 @@ interface Weight {
   readonly area: number;
 }
 
-function standWeight(plan: Plan, stand: Stand): Weight {
-  const { kilograms, itemIds } = standingOf(plan, stand);
+function standWeight(plan: Plan, stand: Stand, on: OnStands): Weight {
+  const { kilograms, itemIds } = standingOf(plan, stand, on);
   const { reach } = legsOfStand(stand, standClassOf(stand, plan));
   return {
     name: named(stand.label),
@@ -65,10 +65,10 @@ function standWeight(plan: Plan, stand: Stand): Weight {
   };
 }
 
-function gearWeight(plan: Plan, gear: Gear): readonly Weight[] {
+function gearWeight(plan: Plan, gear: Gear, on: OnStands): readonly Weight[] {
   switch (gear.kind) {
     case 'stand':
-      return [standWeight(plan, gear)];
+      return [standWeight(plan, gear, on)];
     case 'generator':
     case 'distro':
     case 'cart':
@@ -175,8 +175,9 @@ const comesTo = (weight: Weight): string =>
  * estimates where no class has them. Source: [roof-load]
  */
 export function loadCautions(plan: Plan): readonly Caution[] {
+  const on = onStandsOf(plan);
   const weights = [
-    ...plan.gear.flatMap((gear) => gearWeight(plan, gear)),
+    ...plan.gear.flatMap((gear) => gearWeight(plan, gear, on)),
     ...cameraWeights(plan),
     ...crowdWeight(plan),
   ];

@@ -20,21 +20,24 @@ export function windWords(metresPerSecond: number): string {
   return `${figure(metresPerSecond, 1, 'm/s')} (${miles}, Beaufort${NBSP}${number}, ${name})`;
 }
 
-/** Names in a row; of more than `most`, the first of them and how many more. */
-export function inARow(names: readonly string[], most: number): string {
-  const more = `${names.length - most + 1} more`;
-  const told = names.length > most ? [...names.slice(0, most - 1), more] : names;
+/** Names in a row; of more than `most`, the first of them and how many more. Of `count`, which may be more than are given. */
+export function inARow(names: readonly string[], most: number, count = names.length): string {
+  const more = `${count - most + 1} more`;
+  const told = count > most ? [...names.slice(0, most - 1), more] : names;
   const last = told[told.length - 1] ?? '';
   return told.length < 2 ? last : `${told.slice(0, -1).join(', ')} and ${last}`;
 }
 
 const nameOf = (plan: Plan, id: string): string => named(itemOf(plan, id)?.record.label ?? id);
 
+const MOST_NAMES = 4;
+
 /** The names of items in a row; of more than four, the first three and how many more. */
 export const namesOf = (plan: Plan, ids: readonly string[]): string =>
   inARow(
-    ids.map((id) => nameOf(plan, id)),
-    4,
+    ids.slice(0, MOST_NAMES).map((id) => nameOf(plan, id)),
+    MOST_NAMES,
+    ids.length,
   );
 
 /** The edge of what has one, or of a hole in it: `an edge of Deck`. */

@@ -111,23 +111,40 @@ function carriedIn(
   }
 }
 
-/** Sandbags of their own that lie within the circle of a stand's feet: they are taken to lie on its legs. */
-function looseBags(plan: Plan, stand: Stand, reach: number): readonly GearOf<'sandbag'>[] {
-  return plan.gear.flatMap((gear): GearOf<'sandbag'>[] => {
-    if (gear.kind !== 'sandbag') return [];
-    const away = hypot(gear.at[0] - stand.at[0], gear.at[2] - stand.at[2]);
-    return away <= reach && Math.abs(gear.at[1] - stand.at[1]) <= 0.5 ? [gear] : [];
-  });
+/** What may be on the stands of a plan, found once for all of them. */
+export interface OnStands {
+  /** What hangs on each, by the id of the stand. */
+  readonly carried: ReadonlyMap<string, readonly Gear[]>;
+  readonly bags: readonly GearOf<'sandbag'>[];
 }
 
-/** A stand with its legs, all that it carries, and its bags, as the wind finds it. */
-export function standingOf(plan: Plan, stand: Stand): StandStanding {
+/** Finds what may be on the stands of a plan, in its order. */
+export function onStandsOf({ gear }: Plan): OnStands {
+  const carried = new Map<string, Gear[]>();
+  for (const each of gear) {
+    if (!('place' in each && 'on' in each.place)) continue;
+    const others = carried.get(each.place.on);
+    if (others) others.push(each);
+    else carried.set(each.place.on, [each]);
+  }
+  return { carried, bags: gear.flatMap((each) => (each.kind === 'sandbag' ? [each] : [])) };
+}
+
+/** Sandbags of their own that lie within the circle of a stand's feet: they are taken to lie on its legs. */
+const looseBags = (bags: OnStands['bags'], { at }: Stand, reach: number): OnStands['bags'] =>
+  bags.filter(
+    (bag) => Math.abs(bag.at[1] - at[1]) <= 0.5 && hypot(bag.at[0] - at[0], bag.at[2] - at[2]) <= reach,
+  );
+
+/**
+ * A stand with its legs, all that it carries, and its bags, as the wind finds it.
+ * @param on what may be on the stands of the plan, for whoever asks of many
+ */
+export function standingOf(plan: Plan, stand: Stand, on = onStandsOf(plan)): StandStanding {
   const standClass = standClassOf(stand, plan);
   const feet = standFeet(stand, standClass);
-  const carried = plan.gear.filter(
-    (gear) => 'place' in gear && 'on' in gear.place && gear.place.on === stand.id,
-  );
-  const bags = looseBags(plan, stand, legsOfStand(stand, standClass).reach);
+  const carried = on.carried.get(stand.id) ?? [];
+  const bags = looseBags(on.bags, stand, legsOfStand(stand, standClass).reach);
   const found = carried.flatMap((gear) => carriedIn(gear, stand, plan) ?? []);
   const kilogramsOfBag = stand.bags?.kilograms ?? 0;
   const ballast: readonly Mass[] = [

@@ -1,15 +1,16 @@
 import { type Cloth, clothSheet, isCloth } from '../../form/gear/cloth';
 import type { Stand } from '../../form/gear/references';
 import { named } from '../../plan/named';
+import type { Gear } from '../../plan/schema/gear';
 import type { Plan } from '../../plan/schema/plan';
 import { caution } from '../caution';
 import type { Caution, Figure } from '../types';
-import { bagsOf, bagWeight, figure, namesOf, windWords } from '../words';
+import { bagsOf, bagWeight, figure, inARow, windWords } from '../words';
 import { BAG_KILOGRAMS, bagsThatHold, MOST_BALLAST_KILOGRAMS } from './ballast';
 import { beaufortOf, lowestOf, milesPerHour } from './beaufort';
 import { pressureOf } from './drag';
 import { gustOf, SAFETY } from './gust';
-import { clothDragArea, type StandStanding, standingOf } from './standingOf';
+import { clothDragArea, onStandsOf, type StandStanding, standingOf } from './standingOf';
 import { ballastNeeded, tippingWind } from './tipping';
 
 /** Faster than this nobody works on a roof with things in the air, so a stand that stands up to it is not told of, m/s. Source: [beaufort] */
@@ -34,6 +35,7 @@ const windFigures = (name: string, metresPerSecond: number, expected: number | n
 interface Read {
   readonly stand: Stand;
   readonly standing: StandStanding;
+  readonly carried: readonly Gear[];
   readonly tipping: number;
 }
 
@@ -47,15 +49,12 @@ const SOURCES = [
 ] as const;
 
 /** How a stand is called with what it carries: `Flag stand with Flag`. */
-function callOf(plan: Plan, { stand, standing }: Read): string {
-  const carried = standing.itemIds.filter((id) => {
-    const gear = plan.gear.find((each) => each.id === id);
-    return gear !== undefined && id !== stand.id && gear.kind !== 'sandbag';
-  });
-  return carried.length === 0 ? named(stand.label) : `${named(stand.label)} with ${namesOf(plan, carried)}`;
+function callOf({ stand, carried }: Read): string {
+  const names = carried.map(({ label }) => named(label));
+  return names.length === 0 ? named(stand.label) : `${named(stand.label)} with ${inARow(names, 4)}`;
 }
 
-function fallsByItself(plan: Plan, read: Read): Caution {
+function fallsByItself(read: Read): Caution {
   const { stand, standing } = read;
   const kilograms = ballastNeeded(standing, 0, SAFETY);
   return caution({
@@ -65,7 +64,7 @@ function fallsByItself(plan: Plan, read: Read): Caution {
       { name: 'tips by itself, in a wind of', value: 0, unit: 'm/s' },
       { name: 'ballast that only just holds it', value: kilograms, unit: 'kg' },
     ],
-    sentence: `${callOf(plan, read)} falls over by itself: its weight lies outside of its feet. Turn a leg of ${named(stand.label)} under the arm and weigh the other side down, with more than ${enough(kilograms)}.`,
+    sentence: `${callOf(read)} falls over by itself: its weight lies outside of its feet. Turn a leg of ${named(stand.label)} under the arm and weigh the other side down, with more than ${enough(kilograms)}.`,
   });
 }
 
@@ -83,15 +82,16 @@ const aboutStand = ({ stand, standing }: Read) =>
  * In which wind a stand tips with all that it carries, whether that is what is forecast, and the ballast that holds it;
  * null where no wind tips it in which anybody works.
  */
-export function standInWind(plan: Plan, stand: Stand): Caution | null {
-  const standing = standingOf(plan, stand);
-  const read: Read = { stand, standing, tipping: tippingWind(standing) };
+export function standInWind(plan: Plan, stand: Stand, on = onStandsOf(plan)): Caution | null {
+  const standing = standingOf(plan, stand, on);
+  const carried = on.carried.get(stand.id) ?? [];
+  const read: Read = { stand, standing, carried, tipping: tippingWind(standing) };
   const { tipping } = read;
-  if (tipping === 0) return fallsByItself(plan, read);
+  if (tipping === 0) return fallsByItself(read);
   const gust = gustOf(plan);
   const limit = strikeAt(tipping);
   if (limit > HURRICANE) return null;
-  const name = callOf(plan, read);
+  const name = callOf(read);
   const figures = windFigures('tips in a wind of', tipping, gust);
   if (gust === null)
     return caution({
@@ -108,7 +108,7 @@ export function standInWind(plan: Plan, stand: Stand): Caution | null {
       figures: [...figures, { name: 'lower or strike above', value: limit, unit: 'm/s' }],
       sentence: `${name} stands in gusts of ${figure(gust, 1, 'm/s')} and tips in about ${windWords(tipping)}. Lower or strike it above ${windLimit(limit)}.`,
     });
-  const held = bagsThatHold(plan, stand);
+  const held = bagsThatHold(plan, stand, on);
   const bag = held?.kilograms ?? stand.bags?.kilograms ?? BAG_KILOGRAMS;
   const bags = held?.added ?? Math.ceil(ballast / bag - 1e-9);
   const more = standing.ballastKilograms > 0 ? 'more ' : '';
@@ -159,7 +159,10 @@ function ofLooseCloth(plan: Plan, cloth: Cloth): Caution {
  * holds it. A gust is not a steady push, and a stand that rocks or slides is not reckoned: hence the safety.
  */
 export function windCautions(plan: Plan): readonly Caution[] {
-  const stands = plan.gear.flatMap((gear) => (gear.kind === 'stand' ? (standInWind(plan, gear) ?? []) : []));
+  const on = onStandsOf(plan);
+  const stands = plan.gear.flatMap((gear) =>
+    gear.kind === 'stand' ? (standInWind(plan, gear, on) ?? []) : [],
+  );
   const loose = plan.gear.flatMap((gear) =>
     isCloth(gear) && 'at' in gear.place ? [ofLooseCloth(plan, gear)] : [],
   );

@@ -1,7 +1,7 @@
 import { bagsThatHold } from '../../cautions/wind/ballast';
 import { pressureOf } from '../../cautions/wind/drag';
 import { gustOf, SAFETY } from '../../cautions/wind/gust';
-import { standingOf } from '../../cautions/wind/standingOf';
+import { type OnStands, onStandsOf, standingOf } from '../../cautions/wind/standingOf';
 import { ballastNeeded } from '../../cautions/wind/tipping';
 import { type Stand, standClassOf } from '../../form/gear/references';
 import type { Gear } from '../../plan/schema/gear';
@@ -39,18 +39,18 @@ function clothOf(gear: Gear): Counted | null {
 }
 
 /** Bags of one stand: its own, and as many more as the gust asks for, or heavier ones in their place. */
-function bagsOf(plan: Plan, stand: Stand, gust: number | null): readonly Counted[] {
+function bagsOf(plan: Plan, stand: Stand, on: OnStands, gust: number | null): readonly Counted[] {
   const { id: itemId } = stand;
   const count = (kilograms: number, bags: number, note: string): Counted[] =>
     bags > 0 ? [{ label: bagLabel(kilograms), itemId, note, count: bags }] : [];
   const own = stand.bags ?? { count: 0, kilograms: BAG_KILOGRAMS };
   const asPlanned = count(own.kilograms, own.count, `on ${stand.label}`);
   if (gust === null) return asPlanned;
-  const holding = bagsThatHold(plan, stand);
+  const holding = bagsThatHold(plan, stand, on);
   if (holding && holding.kilograms !== own.kilograms)
     return count(holding.kilograms, holding.count, `on ${stand.label} by the forecast`);
   // Where more than bags would be needed it is lowered or struck; what it lacks is packed by its weight.
-  const lacking = ballastNeeded(standingOf(plan, stand), pressureOf(gust), SAFETY);
+  const lacking = ballastNeeded(standingOf(plan, stand, on), pressureOf(gust), SAFETY);
   const more = holding?.added ?? Math.ceil(lacking / own.kilograms - 1e-9);
   return [...asPlanned, ...count(own.kilograms, more, `${more} more on ${stand.label} by the forecast`)];
 }
@@ -58,10 +58,11 @@ function bagsOf(plan: Plan, stand: Stand, gust: number | null): readonly Counted
 /** Bags that lie on the plan, and those that the forecast asks for on top of them, as the cautions count them. */
 function bags(plan: Plan): readonly PackingNeed[] {
   const gust = gustOf(plan);
+  const on = onStandsOf(plan);
   const found = plan.gear.flatMap((gear): readonly Counted[] => {
     if (gear.kind === 'sandbag')
       return [{ label: bagLabel(gear.kilograms), itemId: gear.id, note: gear.label }];
-    return gear.kind === 'stand' ? bagsOf(plan, gear, gust) : [];
+    return gear.kind === 'stand' ? bagsOf(plan, gear, on, gust) : [];
   });
   return tallied('grip', 'bags', found);
 }
