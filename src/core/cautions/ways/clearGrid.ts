@@ -95,6 +95,8 @@ export function squaresNear(grid: ClearGrid, spot: Spot, metres: number): readon
 /** Steps to a neighbour, straight and aslant, in whole numbers in the ratio 5 : 7. */
 const STRAIGHT = 5;
 const ASLANT = 7;
+/** What waits is never so much longer than what it comes from, so a list serves again after so many lengths. */
+const LISTS = ASLANT + 1;
 
 /**
  * The shortest ways to some squares over all that are at least so clear: for each square the next one on its way, itself
@@ -104,15 +106,29 @@ export function waysTo(grid: ClearGrid, goals: readonly number[], leastMetres: n
   const { clear, columns, rows } = grid;
   const next = new Int32Array(clear.length).fill(-1);
   const lengths = new Int32Array(clear.length).fill(0x7fffffff);
-  const lists: number[][] = [[]];
+  // Lists are written over, not made anew: a large floor has some hundred thousand squares.
+  const lists = Array.from({ length: LISTS }, (): number[] => []);
+  const counts = new Int32Array(LISTS);
+  let waiting = 0;
+  const put = (square: number, length: number): void => {
+    const at = length % LISTS;
+    lists[at][counts[at]] = square;
+    counts[at] += 1;
+    waiting += 1;
+  };
   for (const goal of goals) {
     if (clear[goal] < leastMetres) continue;
     next[goal] = goal;
     lengths[goal] = 0;
-    lists[0].push(goal);
+    put(goal, 0);
   }
-  for (let length = 0; length < lists.length; length += 1) {
-    for (const square of lists[length] ?? []) {
+  for (let length = 0; waiting > 0; length += 1) {
+    const list = lists[length % LISTS];
+    const count = counts[length % LISTS];
+    counts[length % LISTS] = 0;
+    waiting -= count;
+    for (let k = 0; k < count; k += 1) {
+      const square = list[k];
       if (lengths[square] !== length) continue;
       const [column, row] = [square % columns, Math.floor(square / columns)];
       for (let dr = -1; dr <= 1; dr += 1)
@@ -124,12 +140,9 @@ export function waysTo(grid: ClearGrid, goals: readonly number[], leastMetres: n
           if (clear[other] < leastMetres || to >= lengths[other]) continue;
           lengths[other] = to;
           next[other] = square;
-          const list = lists[to];
-          if (list) list.push(other);
-          else lists[to] = [other];
+          put(other, to);
         }
     }
-    lists[length] = [];
   }
   return next;
 }
