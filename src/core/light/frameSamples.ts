@@ -72,7 +72,7 @@ export function thinSamples(seen: Look, part: StagePart): readonly Sample[] {
       const [column, row] = [Math.floor(x / depth), Math.floor(y / depth)];
       const { left, top, right, bottom } = seen.rect;
       if (column < left || column >= right || row < top || row >= bottom) continue;
-      if (isSeenAt(way, part, x / depth, y / depth)) found.push({ x: column, y: row, at });
+      if (isSeenAt(way, part, x / depth, y / depth, 0)) found.push({ x: column, y: row, at });
     }
   }
   return found;

@@ -164,28 +164,41 @@ export class SolidSink implements SpanSink {
 
 /**
  * Writes a tag, without counting: on all pixels of an item's solids, before its porous layers are counted on top, or
- * wherever nothing of a buffer is nearer, where a porous mirror (glass) is in view.
+ * wherever nothing of a buffer is nearer, where a porous mirror (glass) is in view. Without a target it only tells
+ * whether that is so anywhere.
  */
 export class TagSink implements SpanSink {
   tag = 0;
+  /** So much nearer, as a factor, a buffer has to be for what is drawn to count as behind it. */
+  allowance = 1;
+  /** Whether any sample was drawn, and whether at any nothing of the buffer was nearer. */
+  hasDrawn = false;
+  hasMet = false;
 
   constructor(
-    private readonly target: Tags,
+    private readonly target: Tags | null,
     private readonly height: number,
     private readonly nearness: Float32Array | null,
+    private readonly mask: Mask | null = null,
   ) {}
 
   span(column: number, y0: number, y1: number): void {
-    const { target, nearness, tag } = this;
+    const { target, nearness, tag, mask, allowance } = this;
     const from = column * this.height + y0;
     const to = from + y1 - y0;
+    this.hasDrawn = true;
     if (!nearness) {
-      target.fill(tag, from, to + 1);
+      target?.fill(tag, from, to + 1);
       return;
     }
-    const step = run[1];
-    let near = run[0];
-    for (let at = from; at <= to; at += 1, near += step) if (near > nearness[at]) target[at] = tag;
+    if (this.hasMet && !target) return;
+    const step = run[1] * allowance;
+    let near = run[0] * allowance;
+    for (let at = from; at <= to; at += 1, near += step) {
+      if (!(near > nearness[at]) || (mask && mask.owner[at] !== mask.part + 1)) continue;
+      this.hasMet = true;
+      if (target) target[at] = tag;
+    }
   }
 }
 

@@ -1,12 +1,14 @@
 import { type Backdrop, backdropOf, hiderOf, ownersIn, showsPane } from './backdrop';
 import { cornersOf } from './corners';
+import { touching } from './facing';
 import type { PixelRect } from './filling';
 import type { Look, Scratch } from './look';
 import { type Group, grouped, rectAround } from './rects';
+import { type Reflection, reflectionsIn, standingInSamples } from './reflections';
 import type { Asking, Known } from './settled';
 import type { StagePart } from './stage';
 import { INSIDE } from './tally';
-import { isSeenThrough } from './thin';
+import { isSeenThrough, mayBeMet } from './thin';
 
 /** The numbers of the parts that a look shows, directly or in a mirror. */
 export const seenPartsOf = ({ direct, mirrored }: Look): readonly number[] =>
@@ -14,35 +16,79 @@ export const seenPartsOf = ({ direct, mirrored }: Look): readonly number[] =>
     (part) => direct.partPixels[part] > 0 || mirrored.partPixels[part] > 0,
   );
 
+/** A backdrop, and what mirrors show in it, drawn when it is asked for. */
+interface Scene {
+  readonly backdrop: Backdrop;
+  readonly reflections: () => readonly Reflection[];
+}
+
+/** Whether any of some parts, by their numbers, is of an item: what a thing hides of itself tells nothing. */
+const isOwn = ({ stage }: Backdrop, hiders: Iterable<number>, item: number): boolean =>
+  [...hiders].some((each) => stage.parts[each].item === item);
+
 /** The parts of a backdrop that each of an item's own lies behind where it may show directly; null where it may be seen. */
 function hidersDirectly(
   item: number,
   { state, direct }: Known,
-  backdrop: Backdrop,
+  { backdrop }: Scene,
 ): readonly number[] | null {
   if (direct.length === 0) return [];
   // What shows nowhere is inside the frame or not: only a look tells.
   if ((state & INSIDE) === 0) return null;
   const { parts, firstPart } = backdrop.stage;
-  const hiders: number[] = [];
+  const way = { seen: backdrop, screen: backdrop.screen, mirror: null };
+  const hiders = new Set<number>();
+  let isSampled = true;
   for (let k = firstPart[item]; k < firstPart[item + 1]; k += 1) {
     const corners = cornersOf(parts[k]);
     const hider = hiderOf(backdrop, corners);
     if (hider === 'out') continue;
-    if (hider === null || (hider === 'several' && isSeenThrough(backdrop, parts[k]))) return null;
-    const around = hider === 'several' ? rectAround(corners, backdrop.camera, backdrop.grid) : null;
-    const behind = typeof hider === 'number' ? [hider] : [...ownersIn(backdrop, around ? [around] : [])];
-    if (behind.some((each) => parts[each].item === item)) return null;
-    hiders.push(...behind);
+    if (typeof hider === 'number') {
+      hiders.add(hider);
+      continue;
+    }
+    // Not all of the box is behind something, but all of what is in it may be.
+    const standing = hider === 'several' ? 'behind' : standingInSamples(way, parts[k]);
+    if (standing === 'open' || isSeenThrough(way, parts[k])) return null;
+    isSampled &&= standing === 'behind';
+    const around = rectAround(corners, backdrop.camera, backdrop.grid);
+    for (const owner of ownersIn(backdrop, around ? [around] : [])) hiders.add(owner);
   }
-  return hiders;
+  // What has no sample may be a sliver of a face, which a look tries.
+  return isSampled && !isOwn(backdrop, hiders, item) ? [...hiders] : null;
 }
 
-/** The parts of a backdrop that stand before the mirrors where they may show an item; null where a mirror is seen. */
-function hidersInMirrors({ mirrored }: Known, backdrop: Backdrop): readonly number[] | null {
+/** Whether a mirror may show an item, before what it shows of a backdrop. */
+function mayBeMirrored(item: number, way: Reflection): boolean {
+  const { stage, rect } = way.seen;
+  const { parts, firstPart, forms } = stage;
+  const mayTouch = touching(way.screen, rect);
+  for (let k = firstPart[item]; k < firstPart[item + 1]; k += 1) {
+    if (parts[k] === way.mirror.part || !mayTouch(parts[k])) continue;
+    if (standingInSamples(way, parts[k]) === 'open') return true;
+    // In a mirror only what has a wish is worth rays.
+    if (forms[item].wish !== 'either' && mayBeMet(way, parts[k]) && isSeenThrough(way, parts[k])) return true;
+  }
+  return false;
+}
+
+/** The parts that stand before the mirrors, or in them before an item's image, where they may show it; null where they may. */
+function hidersInMirrors(
+  item: number,
+  { mirrored }: Known,
+  { backdrop, reflections }: Scene,
+): readonly number[] | null {
   if (showsPane(backdrop, mirrored)) return null;
-  const owners = [...ownersIn(backdrop, mirrored)];
-  return owners.some((owner) => backdrop.stage.parts[owner].shape.mirror) ? null : owners;
+  const hiders = new Set(ownersIn(backdrop, mirrored));
+  if ([...hiders].some((owner) => backdrop.stage.parts[owner].shape.mirror)) {
+    for (const way of reflections()) {
+      if (!hiders.has(way.mirror.part.index)) continue;
+      if (mayBeMirrored(item, way)) return null;
+    }
+    for (const { seen } of reflections().slice(0, 1))
+      for (const owner of ownersIn({ ...backdrop, buffer: seen.buffer }, mirrored)) hiders.add(owner);
+  }
+  return isOwn(backdrop, hiders, item) ? null : [...hiders];
 }
 
 /** An item and the pixels in which it has to be looked at. */
@@ -89,10 +135,10 @@ export class Hidden {
       (patience > 0 ? left : tried).push([item, openIn(each)]);
     }
     for (const group of grouped(tried)) {
-      const backdrop = this.backdropFor(group, asking, scratch);
+      const scene = this.sceneFor(group, asking, scratch);
       for (const item of group.items) {
         const each = known.get(item);
-        const open = each ? this.openBefore(backdrop, item, each) : [];
+        const open = each ? this.openBefore(scene, item, each) : [];
         if (open.length > 0) left.push([item, open]);
       }
     }
@@ -100,24 +146,30 @@ export class Hidden {
   }
 
   /** What hid the items of a group last, alone: draws neither them nor anything else. */
-  private backdropFor({ items, rect }: Group, { stage, camera, images }: Asking, scratch: Scratch): Backdrop {
+  private sceneFor({ items, rect }: Group, { stage, camera, images }: Asking, scratch: Scratch): Scene {
     const parts = new Set<StagePart>();
     const panes: StagePart[] = [];
-    for (const { mirror } of images) {
-      if (!mirror) continue;
+    const mirrors = images.flatMap(({ mirror }) => mirror ?? []);
+    for (const { part } of mirrors) {
       // Glass shows what it mirrors over what is behind it.
-      if (mirror.part.shape.openness !== null) panes.push(mirror.part);
-      else parts.add(mirror.part);
+      if (part.shape.openness !== null) panes.push(part);
+      else parts.add(part);
     }
     for (const item of items)
       for (const index of this.hiders[item] ?? this.shownAround(item))
         if (index < stage.parts.length) parts.add(stage.parts[index]);
-    return backdropOf(stage, camera, scratch, rect, [...parts], panes);
+    const backdrop = backdropOf(stage, camera, scratch, rect, [...parts], panes);
+    let drawn: readonly Reflection[] | null = null;
+    const reflections = (): readonly Reflection[] => {
+      drawn ??= reflectionsIn(backdrop, scratch, mirrors, [...parts]);
+      return drawn;
+    };
+    return { backdrop, reflections };
   }
 
-  private openBefore(backdrop: Backdrop, item: number, known: Known): readonly PixelRect[] {
-    const directly = hidersDirectly(item, known, backdrop);
-    const inMirrors = hidersInMirrors(known, backdrop);
+  private openBefore(scene: Scene, item: number, known: Known): readonly PixelRect[] {
+    const directly = hidersDirectly(item, known, scene);
+    const inMirrors = hidersInMirrors(item, known, scene);
     if (directly && inMirrors) {
       this.hiders[item] = [...new Set([...directly, ...inMirrors])];
       return [];

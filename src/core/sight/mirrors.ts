@@ -47,7 +47,7 @@ export const reflected = (place: Vec3, mirror: Mirror): Vec3 =>
   subtract(place, scale(mirror.normal, 2 * heightOver(mirror, place)));
 
 /** The positive side of a mirror in a part's own coordinates. */
-function halfSpaceFor(part: StagePart, { normal, point }: Mirror): HalfSpace {
+export function halfSpaceFor(part: StagePart, { normal, point }: Mirror): HalfSpace {
   return {
     normal: turnedInto(part, normal),
     offset: dot(normal, point) - dot(normal, worldOf(part, [0, 0, 0])),

@@ -221,9 +221,7 @@ function isBlocked(
   likely: readonly StagePart[],
 ): boolean {
   const until = distance * (1 - SAME_PLACE);
-  for (const part of likely)
-    if (part.shape.openness === null && part !== target && part !== ignore && meetsBefore(part, ray, until))
-      return true;
+  if (isBlockedByOne(likely, ray, until, target, ignore)) return true;
   const balls = solidsOf(stage);
   const { origin, direction } = ray;
   const ox = origin[0];
@@ -249,14 +247,33 @@ function isBlocked(
   return false;
 }
 
-/** Whether the part is the first solid (or a porous layer before any solid) that the ray meets. */
+/** Whether one of some parts, a solid, stands in the ray's way before `until`. */
+function isBlockedByOne(
+  parts: readonly StagePart[],
+  ray: Ray,
+  until: number,
+  target: StagePart,
+  ignore: StagePart | null,
+): boolean {
+  for (const part of parts)
+    if (part.shape.openness === null && part !== target && part !== ignore && meetsBefore(part, ray, until))
+      return true;
+  return false;
+}
+
+/**
+ * Whether the part is the first solid (or a porous layer before any solid) that the ray meets. `likely` to be in its way
+ * are tried first; those that are so nearer than `least`, where no place of the part is, before the part itself.
+ */
 export function showsAlong(
   stage: SightStage,
   ray: Ray,
   target: StagePart,
   ignore: StagePart | null,
   likely: readonly StagePart[],
+  least = 0,
 ): boolean {
+  if (least > 0 && isBlockedByOne(likely, ray, least, target, ignore)) return false;
   const distance = meets(target, ray);
   return distance < Infinity && !isBlocked(stage, ray, distance, target, ignore, likely);
 }

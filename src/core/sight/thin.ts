@@ -1,6 +1,6 @@
 import type { Tube } from '../form/types';
 import { hypot } from '../units/steadyMath';
-import { type Backdrop, hiderOf } from './backdrop';
+import { hiderOf } from './backdrop';
 import { NEAREST_METRES } from './clip';
 import { cornersOf } from './corners';
 import { touching } from './facing';
@@ -142,15 +142,25 @@ class Candidates {
 const open = new Candidates();
 const seams = new Candidates();
 
-/** Spends rays on candidates, spread evenly; adds to the finding, and says whether any of them met the part. */
-function spend(way: Way, part: StagePart, candidates: Candidates, budget: number, found: Finding): boolean {
+/**
+ * Spends rays on candidates, spread evenly; adds to the finding, and says whether any of them met the part, of which
+ * nothing is nearer than `leastDepth`.
+ */
+function spend(
+  way: Way,
+  part: StagePart,
+  leastDepth: number,
+  candidates: Candidates,
+  budget: number,
+  found: Finding,
+): boolean {
   const rays = Math.min(budget, candidates.count);
   let met = 0;
   for (let k = 0; k < rays; k += 1) {
     const index = Math.floor(((k + 0.5) * candidates.count) / rays);
     const x = candidates.x(index);
     const y = candidates.y(index);
-    if (!isSeenAt(way, part, x, y)) continue;
+    if (!isSeenAt(way, part, x, y, leastDepth)) continue;
     met += 1;
     found.places.push([x, y]);
   }
@@ -160,7 +170,7 @@ function spend(way: Way, part: StagePart, candidates: Candidates, budget: number
 }
 
 /** Whether a ray may meet a part: its box is in the picture, and not all behind one and the same part without tubes. */
-function mayBeMet({ seen, mirror }: Way, part: StagePart): boolean {
+export function mayBeMet({ seen, mirror }: Way, part: StagePart): boolean {
   const corners = cornersOf(part);
   const hider = hiderOf(seen, mirror ? corners.map((corner) => reflected(corner, mirror)) : corners);
   return hider === null || hider === 'several';
@@ -228,9 +238,12 @@ function walkTubes(way: Way, part: StagePart): Finding {
   open.clear();
   seams.clear();
   const neighbours = new Neighbours(way);
+  let leastDepth = Infinity;
   for (const tube of part.shape.tubes) {
     const stretch = stretchOf(way, part, tube);
     if (!stretch) continue;
+    const { nearness, further } = stretch;
+    leastDepth = Math.min(leastDepth, 1 / Math.max(nearness, nearness + further) - tube.radius);
     const steps = Math.min(MOST_STEPS, Math.max(1, Math.ceil(stretch.pixels / STEP_PIXELS)));
     for (let first = 0; first <= steps; first += CHUNK_STEPS) {
       const last = Math.min(steps, first + CHUNK_STEPS - 1);
@@ -239,16 +252,20 @@ function walkTubes(way: Way, part: StagePart): Finding {
     }
   }
   const found: Finding = { pixels: 0, places: [] };
-  // A few rays spread over all candidates first; only when none of them meets the part, more.
-  if (!spend(way, part, open, FIRST_RAYS, found) && !spend(way, part, seams, SEAM_RAYS, found)) {
-    spend(way, part, open, MOST_RAYS, found);
-  }
+  // An image counts from half a pixel on: what is less needs no rays, and a seam never comes to so much.
+  if (way.mirror && open.area < LEAST_IMAGE_PIXELS) return found;
+  // A few rays spread over all candidates first; only when none of them meets the part, more, where there are more.
+  if (spend(way, part, leastDepth, open, FIRST_RAYS, found)) return found;
+  if (!way.mirror && spend(way, part, leastDepth, seams, SEAM_RAYS, found)) return found;
+  if (open.count > FIRST_RAYS) spend(way, part, leastDepth, open, MOST_RAYS, found);
   return found;
 }
 
 /** Whether exact rays meet a part in gaps finer than a pixel of what it is behind at every sample. */
-export const isSeenThrough = (backdrop: Backdrop, part: StagePart): boolean =>
-  walkTubes({ seen: backdrop, screen: backdrop.screen, mirror: null }, part).pixels > 0;
+export const isSeenThrough = (way: Way, part: StagePart): boolean => {
+  const { pixels } = walkTubes(way, part);
+  return way.mirror ? pixels >= LEAST_IMAGE_PIXELS : pixels > 0;
+};
 
 /** Places on a triangle: its middle, and near each corner. */
 const ON_TRIANGLE = [
@@ -280,7 +297,7 @@ function tryFaces(way: Way, part: StagePart): Finding {
       const y = at[1] / at[2];
       if (!inFrame(way, x, y) || neighbours.standingOf(x, y, 1 / at[2]) !== 'open') continue;
       rays += 1;
-      if (!isSeenAt(way, part, x, y)) continue;
+      if (!isSeenAt(way, part, x, y, 0)) continue;
       found.pixels += LEAST_PIXELS;
       found.places.push([x, y]);
     }

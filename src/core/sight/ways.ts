@@ -45,7 +45,8 @@ export class Neighbours {
   /**
    * What the buffer says of a spot: `open` when not every pixel around it shows something clearly nearer; `seam` when
    * they all do, but not all the same part, or a part of tubes, so that a gap finer than a pixel may lie between; else
-   * `hidden`. Where it is, pixels of the grid, and 1 over its depth.
+   * `hidden`. Pixels around it that do not show the way's mirror say nothing, but that there may be a gap.
+   * Where it is, pixels of the grid, and 1 over its depth.
    */
   standingOf(x: number, y: number, nearness: number): 'open' | 'seam' | 'hidden' {
     const column = Math.floor(x);
@@ -58,14 +59,21 @@ export class Neighbours {
   }
 
   private ask(place: number, pixel: number, column: number, row: number): void {
-    const { rect, grid, stage, buffer } = this.way.seen;
+    const { mirror, seen } = this.way;
+    const { rect, grid, stage, buffer } = seen;
     const { nearness, owner } = buffer;
+    const face = mirror ? mirror.face : null;
+    const faceTag = mirror ? mirror.part.index + 1 : 0;
     let least = Infinity;
     let first = -1;
     let isSeam = false;
     for (let c = Math.max(rect.left, column - 1); c <= Math.min(rect.right - 1, column + 1); c += 1) {
       for (let r = Math.max(rect.top, row - 1); r <= Math.min(rect.bottom - 1, row + 1); r += 1) {
         const at = c * grid.height + r;
+        if (face && face[at] !== faceTag) {
+          isSeam = true;
+          continue;
+        }
         least = Math.min(least, nearness[at]);
         const tag = owner[at];
         if (first < 0) first = tag;
@@ -106,11 +114,8 @@ function partsAround({ rect, grid, stage, buffer }: Raster, x: number, y: number
   return around;
 }
 
-/** The ray that a mirror sends on, from where the other meets the mirror's face; null where that passes by. */
-export function sentOn(face: StagePart, { normal }: Mirror, ray: Ray): Ray | null {
-  const distance = meets(face, ray);
-  if (!(distance < Infinity)) return null;
-  const { origin, direction } = ray;
+/** A ray as a mirror turns it, from a distance on. */
+function turnedAt({ origin, direction }: Ray, distance: number, { normal }: Mirror): Ray {
   const twice = 2 * dot(direction, normal);
   return {
     origin: [
@@ -126,12 +131,24 @@ export function sentOn(face: StagePart, { normal }: Mirror, ray: Ray): Ray | nul
   };
 }
 
-/** The exact answer for one place in the picture: is this part what the ray meets first? */
-export function isSeenAt(way: Way, part: StagePart, x: number, y: number): boolean {
+/** The ray that a mirror sends on, from where the other meets the mirror's face; null where that passes by. */
+export function sentOn(face: StagePart, mirror: Mirror, ray: Ray): Ray | null {
+  const distance = meets(face, ray);
+  return distance < Infinity ? turnedAt(ray, distance, mirror) : null;
+}
+
+/**
+ * The exact answer for one place in the picture: is this part what the ray meets first? No place of it is nearer than
+ * `leastDepth`, metres along the axis, so that what is in the way before that settles it.
+ */
+export function isSeenAt(way: Way, part: StagePart, x: number, y: number, leastDepth: number): boolean {
   const { seen, mirror } = way;
   const ray = rayThrough(seen, x, y);
-  if (!mirror) return showsAlong(seen.stage, ray, part, null, partsAround(seen, x, y));
+  const likely = partsAround(seen, x, y);
+  if (!mirror) return showsAlong(seen.stage, ray, part, null, likely, leastDepth);
   // The mirror's face is what this pixel shows: nothing stands before it.
-  const onward = sentOn(mirror.part, mirror, ray);
-  return onward !== null && showsAlong(seen.stage, onward, part, mirror.part, partsAround(seen, x, y));
+  const toFace = meets(mirror.part, ray);
+  if (!(toFace < Infinity)) return false;
+  const onward = turnedAt(ray, toFace, mirror);
+  return showsAlong(seen.stage, onward, part, mirror.part, likely, leastDepth - toFace);
 }

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { afterAll, expect, test } from 'vitest';
 import type { PartShape } from '../../../src/core/form/types';
 import { facesOf } from '../../../src/core/sight/faces';
 import {
@@ -33,6 +33,12 @@ function touched(draw: (sink: { span(column: number, y0: number, y1: number): vo
   });
   return pixels;
 }
+
+// Others of this worker draw shapes into the arrays that are here now.
+const { x, y, nearness } = onScreen;
+afterAll(() => {
+  Object.assign(onScreen, { x, y, nearness });
+});
 
 function putOnScreen(corners: readonly Corner[]): void {
   onScreen.x = Float64Array.from(corners, ([x]) => x);
