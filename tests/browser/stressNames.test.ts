@@ -30,6 +30,8 @@ test('the longest names, in one word and from right to left, stay in their room 
   for (const view of DESK_VIEWS) {
     const name = view.filter(Boolean).join(', ');
     await showView(page, view);
+    // The chart comes when it has been worked out.
+    if (view[1] === 'coverage') await page.locator('.coverage-beats b').first().waitFor({ timeout: 240_000 });
     expect(await unseenNames(page), name).toEqual([]);
     expect(await clippedWords(page), name).toEqual([]);
     expect(await sidewaysScrolls(page, '.coverage-scroll, .timeline'), name).toEqual([]);

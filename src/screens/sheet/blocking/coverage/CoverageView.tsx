@@ -1,6 +1,7 @@
 import { useStore } from 'zustand';
 import type { Coverage } from '../../../../core/continuity/coverage';
 import type { Plan } from '../../../../core/plan/schema/plan';
+import { withNames } from '../../../../core/plan/withNames';
 import { coverageSentence } from '../../../../core/report/continuity/coverageSentence';
 import { goToSeconds } from '../../../../desk/choose';
 import { useContinuity } from '../../../../desk/continuityStore';
@@ -80,14 +81,15 @@ export function CoverageView() {
         <p className="after">{trouble ?? 'Who is covered is being read.'}</p>
       </div>
     );
+  const told = withNames(forPlan);
   return (
     <div className="coverage" aria-busy={forPlan !== plan}>
-      <CoverageTable plan={forPlan} coverage={coverage} />
-      <CoverageChart plan={forPlan} coverage={coverage} />
+      <CoverageTable plan={told} coverage={coverage} />
+      <CoverageChart plan={told} coverage={coverage} />
       <p className="coverage-key q" aria-hidden="true">
         <i className="whole" /> all of it <i className="part" /> part of it <i className="none" /> no setup
       </p>
-      <Holes plan={forPlan} coverage={coverage} />
+      <Holes plan={told} coverage={coverage} />
     </div>
   );
 }
