@@ -85,8 +85,10 @@ function hidersInMirrors(
       if (!hiders.has(way.mirror.part.index)) continue;
       if (mayBeMirrored(item, way)) return null;
     }
-    for (const { seen } of reflections().slice(0, 1))
-      for (const owner of ownersIn({ ...backdrop, buffer: seen.buffer }, mirrored)) hiders.add(owner);
+    // All mirrors are drawn into one buffer.
+    const [first] = reflections();
+    if (first)
+      for (const owner of ownersIn({ ...backdrop, buffer: first.seen.buffer }, mirrored)) hiders.add(owner);
   }
   return isOwn(backdrop, hiders, item) ? null : [...hiders];
 }

@@ -10,7 +10,7 @@ const OFFERED = [
   'stand-1: A pan of 5.6 degrees to the right clears it in A, within the safety margin. [{"setupId":"alongside","byDegrees":5.59375}]',
   'head-1: A pan of 4.3 degrees to the right clears it in A. [{"setupId":"alongside","byDegrees":4.34375}]',
   'stand-2: The move of A 0.4 m shorter at its start clears it in A. [{"setupId":"alongside","keyIndex":0,"patch":{"position":[-1.0125,1.5,3.3],"headingDegrees":16.331562,"tiltDegrees":-0.638437}}]',
-  'stand-2: 1.2 m to frame right of A clears it in all setups. Head 2 loses 0.1 stops on Nuno. [{"id":"stand-2","to":[7.535592,-6.143729]}]',
+  'stand-2: 1.2 m to frame right of A clears it in all setups. “Head 2, backlight” loses 0.1 stops on Nuno. [{"id":"stand-2","to":[7.535592,-6.143729]}]',
   'bag-1: 0.9 m towards the stair house clears it in all setups. [{"id":"bag-1","to":[-7.386788,-6.247703]}]',
   'bag-1: A pan of 3.4 degrees to the right clears it in A, within the safety margin. [{"setupId":"alongside","byDegrees":3.40625}]',
   'bag-2: 0.5 m to frame right of A clears it in all setups. [{"id":"bag-2","to":[7.179268,-6.367391]}]',
