@@ -110,7 +110,7 @@ test('two tabs of one plan: the one follows, both go on, and neither writes over
       window.dispatchEvent(new KeyboardEvent(type, { key: 'ArrowRight', bubbles: true }));
     }
   });
-  await toast(page, `is kept as ${TITLE}, from another tab`).waitFor();
+  await toast(page, `is kept as “${TITLE}, from another tab”`).waitFor();
   const copy = `${TITLE}, from another tab`;
   await untilKeptAt(page, 'stand-1', AT['stand-1'] + 2 * STEP, copy);
   expect(await keptAt(page, copy, 'stand-2')).toBeCloseTo(AT['stand-2']);
