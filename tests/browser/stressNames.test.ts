@@ -30,8 +30,9 @@ test('the longest names, in one word and from right to left, stay in their room 
   for (const view of DESK_VIEWS) {
     const name = view.filter(Boolean).join(', ');
     await showView(page, view);
-    // The chart comes when it has been worked out.
-    if (view[1] === 'coverage') await page.locator('.coverage-beats b').first().waitFor({ timeout: 240_000 });
+    // What a worker tells comes later, and brings names of its own.
+    const awaited = page.locator('.sheet').getByText(/is being (read|worked out)/);
+    await expect.poll(() => awaited.count(), { timeout: 240_000 }).toBe(0);
     expect(await unseenNames(page), name).toEqual([]);
     expect(await clippedWords(page), name).toEqual([]);
     expect(await sidewaysScrolls(page, '.coverage-scroll, .timeline'), name).toEqual([]);

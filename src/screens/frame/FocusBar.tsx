@@ -1,6 +1,7 @@
 import { useId, useMemo, useState } from 'react';
 import { focusSampleAt, focusTrack } from '../../core/continuity/focusTrack';
 import type { Setup } from '../../core/plan/schema/setup';
+import { withNames } from '../../core/plan/withNames';
 import { formatLength } from '../../core/units/lengths';
 import { goToSeconds } from '../../desk/choose';
 import { useLive, useLivePlan, useSession } from '../../desk/hooks';
@@ -64,7 +65,7 @@ export function FocusBar(props: { readonly setup: Setup; readonly from: number; 
   const samples = useMemo(() => focusTrack(plan, setup, SAMPLES), [plan, setup]);
   const scale = useMemo(() => focusScale(samples), [samples]);
   const last = samples[samples.length - 1];
-  const lines = plan.cast.flatMap(({ id, label }, index) => {
+  const lines = withNames(plan).cast.flatMap(({ id, label }, index) => {
     const end = samples.findLast(({ performers }) => performers[index]?.metres !== null);
     const metres = end?.performers[index]?.metres ?? null;
     return metres === null ? [] : [{ id, label, index, y: scale.yOf(metres) }];

@@ -1,6 +1,7 @@
 import { spanOf } from '../../../core/optics/camera';
 import type { Plan } from '../../../core/plan/schema/plan';
 import type { Setup } from '../../../core/plan/schema/setup';
+import { withNames } from '../../../core/plan/withNames';
 import { chooseSetup, letterOf } from '../../../desk/choose';
 import { putInPane, useCompare } from '../../../desk/compare/compareStore';
 import { useLive } from '../../../desk/hooks';
@@ -36,7 +37,7 @@ function Pane(props: {
           value={setup.id}
           onChange={(event) => putInPane(place, event.currentTarget.value)}
         >
-          {plan.setups.map(({ id, label }) => (
+          {withNames(plan).setups.map(({ id, label }) => (
             <option key={id} value={id}>
               {letterOf(plan, id)} {label}
             </option>

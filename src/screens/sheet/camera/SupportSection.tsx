@@ -8,6 +8,7 @@ import { setRides } from '../../../core/plan/edits/setRides';
 import type { Plan } from '../../../core/plan/schema/plan';
 import type { Setup } from '../../../core/plan/schema/setup';
 import { surfaceUnder } from '../../../core/plan/surfaces';
+import { withNames } from '../../../core/plan/withNames';
 import type { DepartmentFault } from '../../../core/report/cameraNotices';
 import { tightTrack } from '../../../core/report/trackRoom';
 import { formatLength, type LengthSystem } from '../../../core/units/lengths';
@@ -50,7 +51,7 @@ function heightOff(plan: Plan, setup: Setup, nearest: number): number {
 /** The track of a dolly, what can be laid for it, and the dolly itself. */
 function DollyFields({ plan, setup }: { readonly plan: Plan; readonly setup: Setup }) {
   const setupId = setup.id;
-  const tracks = plan.gear.filter(({ kind }) => kind === 'track');
+  const tracks = withNames(plan).gear.filter(({ kind }) => kind === 'track');
   const dollies = plan.gear.filter((gear) => gear.kind === 'dolly');
   const ridden = dollies.find(({ rides }) => rides === setupId);
   return (

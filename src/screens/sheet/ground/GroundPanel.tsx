@@ -1,6 +1,7 @@
 import { useStore } from 'zustand';
 import { itemOf } from '../../../core/plan/items';
 import type { Plan } from '../../../core/plan/schema/plan';
+import { withNames } from '../../../core/plan/withNames';
 import { letterOf } from '../../../desk/choose';
 import { saveGroundPicture } from '../../../desk/ground/acting';
 import { type GroundOf, groundStore } from '../../../desk/ground/groundStore';
@@ -74,7 +75,7 @@ function SetupChecks({ plan }: { readonly plan: Plan }) {
   return (
     <fieldset className="setup-checks">
       <legend className="q">clear of</legend>
-      {plan.setups.map(({ id, label }) => (
+      {withNames(plan).setups.map(({ id, label }) => (
         <label key={id} title={label}>
           <input
             type="checkbox"

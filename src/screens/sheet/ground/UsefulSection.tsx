@@ -2,6 +2,7 @@ import { bestSpot, heldFast } from '../../../core/clearance/useful/bestSpot';
 import { LAMP_ROLES, type LampRole, type Range, type RoleRange } from '../../../core/clearance/useful/roles';
 import { bestSentence } from '../../../core/clearance/useful/words';
 import type { Plan } from '../../../core/plan/schema/plan';
+import { withNames } from '../../../core/plan/withNames';
 import { formatDegrees } from '../../../core/units/angles';
 import { formatLength } from '../../../core/units/lengths';
 import { formatStopCount, formatStops } from '../../../core/units/stops';
@@ -105,7 +106,7 @@ function WishFields({ plan, wish }: { readonly plan: Plan; readonly wish: Useful
           value={wish.performerId ?? plan.cast[0]?.id ?? ''}
           onChange={(performerId) => change({ performerId })}
         >
-          {plan.cast.map(({ id, label }) => (
+          {withNames(plan).cast.map(({ id, label }) => (
             <option key={id} value={id}>
               {label}
             </option>

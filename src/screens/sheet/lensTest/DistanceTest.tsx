@@ -5,6 +5,7 @@ import { reframe } from '../../../core/plan/edits/reframe';
 import { named } from '../../../core/plan/named';
 import type { Plan } from '../../../core/plan/schema/plan';
 import type { Setup } from '../../../core/plan/schema/setup';
+import { withNames } from '../../../core/plan/withNames';
 import type { SetupReport } from '../../../core/report/types';
 import { letterOf } from '../../../desk/choose';
 import { useLive, useSession } from '../../../desk/hooks';
@@ -152,7 +153,7 @@ export function DistanceTest(props: {
           value={who.id}
           onChange={(value) => setAsked({ ...asked, performerId: value })}
         >
-          {plan.cast.map(({ id, label }) => (
+          {withNames(plan).cast.map(({ id, label }) => (
             <option key={id} value={id}>
               {label}
             </option>

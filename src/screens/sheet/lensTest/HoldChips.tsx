@@ -1,4 +1,5 @@
 import type { Plan } from '../../../core/plan/schema/plan';
+import { withNames } from '../../../core/plan/withNames';
 import { lensTestStore } from '../../../desk/lensTestStore';
 
 /** Whom the lens is to hold: one press for each of the cast. */
@@ -12,7 +13,7 @@ export function HoldChips(props: {
   return (
     <fieldset className="hold">
       <legend>to hold</legend>
-      {plan.cast.map(({ id, label }) => {
+      {withNames(plan).cast.map(({ id, label }) => {
         const isWanted = wanted.includes(id);
         const others = wanted.filter((each) => each !== id);
         return (

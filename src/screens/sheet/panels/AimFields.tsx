@@ -3,6 +3,7 @@ import { setAim } from '../../../core/plan/edits/setAim';
 import type { Gear } from '../../../core/plan/schema/gear';
 import type { Point } from '../../../core/plan/schema/numbers';
 import type { Plan } from '../../../core/plan/schema/plan';
+import { withNames } from '../../../core/plan/withNames';
 import { useLive } from '../../../desk/hooks';
 import { liveStore } from '../../../desk/liveStore';
 import { SelectField } from '../../parts/Field';
@@ -40,8 +41,8 @@ export function AimFields({
       <div className="fields">
         <SelectField wide label="aimed at" value={at ?? ''} onChange={aimAtFace}>
           <option value="">a point</option>
-          {plan.cast
-            .filter(({ marks }) => marks.length > 0)
+          {withNames(plan)
+            .cast.filter(({ marks }) => marks.length > 0)
             .map(({ id: performerId, label }) => (
               <option key={performerId} value={performerId}>
                 the face of {label}

@@ -1,6 +1,7 @@
 import { putOnStand } from '../../../core/plan/edits/putOnStand';
 import type { Gear } from '../../../core/plan/schema/gear';
 import type { Plan } from '../../../core/plan/schema/plan';
+import { withNames } from '../../../core/plan/withNames';
 import { sessionStore } from '../../../desk/sessionStore';
 import { SelectField } from '../../parts/Field';
 import { useEdit } from '../fields/edit';
@@ -13,7 +14,7 @@ const carrierIdOf = (gear: Carried): string | null => ('on' in gear.place ? gear
 /** What a stand carries, each to be taken off, and what may be put on it. */
 export function Carries({ plan, standId }: { readonly plan: Plan; readonly standId: string }) {
   const edit = useEdit();
-  const all = plan.gear.filter(canBeCarried);
+  const all = withNames(plan).gear.filter(canBeCarried);
   const carried = all.filter((gear) => carrierIdOf(gear) === standId);
   const others = all.filter((gear) => carrierIdOf(gear) !== standId);
   return (
@@ -59,7 +60,7 @@ export function Carries({ plan, standId }: { readonly plan: Plan; readonly stand
 /** Which stand carries a lamp, a cloth or a monitor. */
 export function OnStand({ plan, gear }: { readonly plan: Plan; readonly gear: Carried }) {
   const edit = useEdit();
-  const stands = plan.gear.filter(({ kind }) => kind === 'stand');
+  const stands = withNames(plan).gear.filter(({ kind }) => kind === 'stand');
   return (
     <SelectField
       wide

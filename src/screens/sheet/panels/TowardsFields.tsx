@@ -1,6 +1,7 @@
 import type { Looks, Performer, Towards } from '../../../core/plan/schema/cast';
 import type { Point } from '../../../core/plan/schema/numbers';
 import type { Plan } from '../../../core/plan/schema/plan';
+import { withNames } from '../../../core/plan/withNames';
 import type { WantedPlace } from '../../../desk/tools/toolStore';
 import { SelectField } from '../../parts/Field';
 import { HeadingField } from '../../parts/HeadingField';
@@ -57,7 +58,7 @@ function PointFields(props: {
 /** What somebody turns to: as it is without a word, another performer, a point of the roof, or angles for the head alone. */
 export function TowardsFields<Value extends Looks>(props: Props<Value>) {
   const { plan, performer, label, otherwise, value, firstPoint, angles = false, commit } = props;
-  const others = plan.cast.filter(({ id }) => id !== performer.id);
+  const others = withNames(plan).cast.filter(({ id }) => id !== performer.id);
   const choose = (choice: string): void => {
     if (choice === '') commit(undefined);
     else if (choice === POINT) commit({ point: firstPoint });

@@ -6,6 +6,7 @@ import { changeSetup } from '../../../../core/plan/edits/changeSetup';
 import type { Beat, Pass } from '../../../../core/plan/schema/cast';
 import type { Plan } from '../../../../core/plan/schema/plan';
 import type { Setup } from '../../../../core/plan/schema/setup';
+import { withNames } from '../../../../core/plan/withNames';
 import { blockingStore } from '../../../../desk/blocking/blockingStore';
 import { chooseThing, editBlocking } from '../../../../desk/blocking/choosing';
 import { lampIn, markIn, markName } from '../../../../desk/blocking/things';
@@ -181,7 +182,7 @@ function Everybody({ plan }: { readonly plan: Plan }) {
       <h3>{plan.cast.length === 0 ? 'Nobody plays yet' : 'Cast'}</h3>
       {plan.cast.length === 0 ? <p className="advice">The sheet Set has people to put on the roof.</p> : null}
       <ul className="lines">
-        {plan.cast.map(({ id, label, marks }) => (
+        {withNames(plan).cast.map(({ id, label, marks }) => (
           <li key={id}>
             <button
               type="button"

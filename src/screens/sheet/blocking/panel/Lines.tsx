@@ -2,6 +2,7 @@ import { addLine } from '../../../../core/plan/edits/addLine';
 import { changeLine } from '../../../../core/plan/edits/changeLine';
 import type { Line } from '../../../../core/plan/schema/cast';
 import type { Plan } from '../../../../core/plan/schema/plan';
+import { withNames } from '../../../../core/plan/withNames';
 import { editBlocking } from '../../../../desk/blocking/choosing';
 import { letterOf } from '../../../../desk/choose';
 import { SelectField } from '../../../parts/Field';
@@ -32,7 +33,7 @@ function LineFields({ plan, line }: { readonly plan: Plan; readonly line: Line }
         onChange={(id) => set({ establishedBy: id === '' ? undefined : id })}
       >
         <option value="">the first that frames both</option>
-        {plan.setups.map(({ id, label }) => (
+        {withNames(plan).setups.map(({ id, label }) => (
           <option key={id} value={id}>
             {letterOf(plan, id)} {label}
           </option>

@@ -4,6 +4,7 @@ import { itemOf } from '../../../../core/plan/items';
 import { named } from '../../../../core/plan/named';
 import type { Plan } from '../../../../core/plan/schema/plan';
 import type { Setup } from '../../../../core/plan/schema/setup';
+import { withNames } from '../../../../core/plan/withNames';
 import { canBeBlacked, readsText } from '../../../../core/report/light/darkSentences';
 import { goToSeconds } from '../../../../desk/choose';
 import { usePlanState, useSession } from '../../../../desk/hooks';
@@ -96,7 +97,8 @@ function Tape({
 function DarkRow({ plan, reads }: { readonly plan: Plan; readonly reads: ItemReads }) {
   const selectedId = useSession((state) => state.selectedId);
   const chosen = reads.itemId === selectedId;
-  const label = itemOf(plan, reads.itemId)?.record.label ?? reads.itemId;
+  const told = withNames(plan);
+  const label = itemOf(told, reads.itemId)?.record.label ?? reads.itemId;
   return (
     <>
       <ChoosableRow
@@ -107,7 +109,7 @@ function DarkRow({ plan, reads }: { readonly plan: Plan; readonly reads: ItemRea
         }}
       >
         <VerdictGlyph verdict={reads.verdict} />
-        <Sentence name={label} text={readsText({ plan }, reads)} colon />
+        <Sentence name={label} text={readsText({ plan: told }, reads)} colon />
       </ChoosableRow>
       {chosen ? (
         <li className="dark-more">

@@ -8,6 +8,7 @@ import { setStop } from '../../../../core/plan/edits/setStop';
 import { named } from '../../../../core/plan/named';
 import type { Plan } from '../../../../core/plan/schema/plan';
 import type { Setup } from '../../../../core/plan/schema/setup';
+import { withNames } from '../../../../core/plan/withNames';
 import { formatLight, lightUnitOf } from '../../../../core/units/illuminance';
 import { formatShare } from '../../../../core/units/shares';
 import { formatStopSetting } from '../../../../core/units/stops';
@@ -121,7 +122,7 @@ export function KeySection({ setup }: { readonly setup: Setup }) {
       <h4>The key</h4>
       <div className="fields">
         <SelectField label="on" value={face.performerId} onChange={choosePerformer}>
-          {plan.cast.map(({ id, label }) => (
+          {withNames(plan).cast.map(({ id, label }) => (
             <option key={id} value={id}>
               {label}
             </option>

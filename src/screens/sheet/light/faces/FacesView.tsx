@@ -1,6 +1,7 @@
 import type { Level } from '../../../../core/light/levels';
 import { itemOf } from '../../../../core/plan/items';
 import type { Plan } from '../../../../core/plan/schema/plan';
+import { withNames } from '../../../../core/plan/withNames';
 import type { FaceNow } from '../../../../core/report/light/lightNow';
 import { formatLight, lightUnitOf } from '../../../../core/units/illuminance';
 import { useSession } from '../../../../desk/hooks';
@@ -76,14 +77,14 @@ export function FacesView({ plan }: { readonly plan: Plan }) {
         {now.faces.map((face) => (
           <FaceRows
             key={face.performerId}
-            plan={plan}
+            plan={withNames(plan)}
             now={now}
             face={face}
             chosen={face.performerId === lit?.performerId}
           />
         ))}
       </table>
-      <Summary plan={plan} />
+      <Summary plan={withNames(plan)} />
       <Told heading="Over the whole setup" about={saidBy('faces')} />
     </>
   );

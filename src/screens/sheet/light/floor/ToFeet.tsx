@@ -7,6 +7,7 @@ import { raiseItems } from '../../../../core/plan/edits/raiseItems';
 import { named } from '../../../../core/plan/named';
 import type { Plan } from '../../../../core/plan/schema/plan';
 import type { Setup } from '../../../../core/plan/schema/setup';
+import { withNames } from '../../../../core/plan/withNames';
 import { usePlanState, useSession } from '../../../../desk/hooks';
 import { SelectField } from '../../../parts/Field';
 import type { Proposal } from '../../continuity/ProposalActs';
@@ -69,7 +70,7 @@ export function ToFeet({ setup }: { readonly setup: Setup }) {
       <h4>{lamp.label}, its highlight</h4>
       <div className="fields">
         <SelectField label="at the feet of" value={face.performerId} wide onChange={choosePerformer}>
-          {plan.cast.map(({ id, label }) => (
+          {withNames(plan).cast.map(({ id, label }) => (
             <option key={id} value={id}>
               {label}
             </option>

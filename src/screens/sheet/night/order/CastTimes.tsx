@@ -2,6 +2,7 @@ import type { Patch } from '../../../../core/plan/edits/nightRecord';
 import { setNightCast } from '../../../../core/plan/edits/setNightCast';
 import type { NightCast } from '../../../../core/plan/schema/night';
 import type { Plan } from '../../../../core/plan/schema/plan';
+import { withNames } from '../../../../core/plan/withNames';
 import { editPlan } from '../../fields/edit';
 import { ClockField } from '../fields/ClockField';
 
@@ -10,7 +11,7 @@ export function CastTimes({ plan }: { readonly plan: Plan }) {
   if (plan.cast.length === 0) return <p className="advice">Nobody is cast yet.</p>;
   return (
     <>
-      {plan.cast.map(({ id, label }) => {
+      {withNames(plan).cast.map(({ id, label }) => {
         const there = plan.night?.cast?.find(({ performer }) => performer === id);
         const set = (patch: Patch<Omit<NightCast, 'performer'>>): string | null =>
           editPlan(`say when ${label} is there`, (before) =>

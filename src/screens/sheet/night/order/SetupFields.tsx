@@ -4,6 +4,7 @@ import { setNightSetup } from '../../../../core/plan/edits/setNightSetup';
 import type { NightSetup } from '../../../../core/plan/schema/night';
 import type { Plan } from '../../../../core/plan/schema/plan';
 import type { Setup } from '../../../../core/plan/schema/setup';
+import { withNames } from '../../../../core/plan/withNames';
 import { Field, SelectField } from '../../../parts/Field';
 import { editPlan } from '../../fields/edit';
 import { MinutesField } from '../fields/AmountField';
@@ -51,7 +52,7 @@ function CastFields({
           <option>{NAMED}</option>
         </SelectField>
         {cast
-          ? plan.cast.map(({ id, label }) => (
+          ? withNames(plan).cast.map(({ id, label }) => (
               <SwitchField
                 key={id}
                 label={label}
