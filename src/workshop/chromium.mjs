@@ -5,8 +5,6 @@ import { run } from './run.mjs';
 
 const PLACES = {
   linux: [
-    // Without a browser's own windows, which nobody looks at here and every page would pay for.
-    '/usr/bin/chromium-headless-shell',
     '/usr/bin/chromium',
     '/usr/bin/chromium-browser',
     '/usr/bin/google-chrome',
@@ -22,11 +20,8 @@ const PLACES = {
   ),
 };
 
-/** What Debian calls it: the one without windows, and where there is none, as on Ubuntu, the whole browser. */
-const PACKAGES = ['chromium-headless-shell', 'chromium'];
-
 /**
- * Finds an installed Chromium or Chrome for the browser tests, one without windows first.
+ * Finds an installed Chromium or Chrome for the browser tests.
  * @returns {string | null} its path, from CHROME_PATH first; null if there is none
  */
 export function findChromium() {
@@ -57,11 +52,9 @@ export function findOrInstallChromium() {
     const env = { DEBIAN_FRONTEND: 'noninteractive' };
     const [program = '', ...first] = installer;
     run(program, [...first, 'update'], { env });
-    for (const name of PACKAGES) {
-      run(program, [...first, 'install', '-y', '--no-install-recommends', name], { env });
-      const installed = findChromium();
-      if (installed) return installed;
-    }
+    run(program, [...first, 'install', '-y', '--no-install-recommends', 'chromium'], { env });
+    const installed = findChromium();
+    if (installed) return installed;
   }
   console.error(
     'The browser tests found no Chromium: install Chromium or Chrome, or set CHROME_PATH to its program.',
