@@ -1,14 +1,15 @@
 /// <reference path="./fonts/fonts.d.ts" />
 
 import fontkit from '@cantoo/fontkit';
-import { type PDFDocument, type PDFFont, type PDFPage, rgb } from '@cantoo/pdf-lib';
+import { decodeFromBase64DataUri, type PDFDocument, type PDFFont, type PDFPage, rgb } from '@cantoo/pdf-lib';
 import regularFile from './fonts/encode-sans-regular.ttf?inline';
 import strongFile from './fonts/encode-sans-semibold.ttf?inline';
 import otherFile from './fonts/noto-sans-greek-cyrillic.ttf?inline';
 import { type Cluster, clustersOf } from './scripts/clusters';
-import { inSight, levelsOf, mirrored } from './scripts/direction';
+import { inSight, levelsOf, mirrored, settingApart } from './scripts/direction';
 import type { FontShelf } from './scripts/families';
-import { type ScriptFont, scriptFontsFor } from './scripts/scriptFonts';
+import { letterGroups } from './scripts/letterGroups';
+import { openFont, type ScriptFont, scriptFontsFor } from './scripts/scriptFonts';
 import { ShapedLetters } from './scripts/shapedLetters';
 
 /** How heavy letters are. */
@@ -20,6 +21,8 @@ type Run = { readonly text: string; readonly font: PDFFont } | { readonly cluste
 interface Face {
   readonly font: PDFFont;
   readonly letters: ReadonlySet<number>;
+  /** The same for letters under marks, each of which is put where it belongs. */
+  readonly marked: () => ScriptFont;
 }
 
 /** A piece of a line in one font and one direction. */
@@ -40,7 +43,11 @@ export interface Scripts {
 /** What is printed for a letter that no font of the pack has. */
 const STAND_IN = '?';
 /** Controls, marks of direction and what has no width: nothing that could be drawn. What joins letters or parts them is not among them. */
-const UNSEEN = /(?![\u200c\u200d])(?:\p{Cc}|\p{Cf}|\p{Variation_Selector})/gu;
+const UNSEEN = /(?![\u200c\u200d])(?:\p{Cc}|\p{Cf}|\p{Default_Ignorable_Code_Point})/gu;
+/** Breaks of lines, and a letter that is as empty as a space. */
+const BLANK = /[\t\n\r]+|\u2800/g;
+/** What is one letter of several characters and has no letter in it: a picture, a flag. */
+const PICTURE = /^[\p{Extended_Pictographic}\p{Regional_Indicator}]/u;
 const JOINER = /[\u200c\u200d]/;
 /** No ligatures: each letter stays one to be searched for. */
 const FEATURES = { liga: false, clig: false, dlig: false } as const;
@@ -57,13 +64,23 @@ export class Lettering {
     private readonly faces: Readonly<Record<Weight, readonly Face[]>>,
     private readonly scripts: ReadonlyMap<number, ScriptFont>,
     private readonly shaped: ShapedLetters,
+    private readonly apart: (text: string) => string,
   ) {}
 
-  static async of(document: PDFDocument, scripts: Scripts | null = null): Promise<Lettering> {
+  static async of(
+    document: PDFDocument,
+    scripts: Scripts | null = null,
+    names: readonly string[] = [],
+  ): Promise<Lettering> {
     document.registerFontkit(fontkit);
     const face = async (file: string, customName: string): Promise<Face> => {
       const font = await document.embedFont(file, { subset: true, customName, features: FEATURES });
-      return { font, letters: new Set(font.getCharacterSet()) };
+      let open: ScriptFont | null = null;
+      const marked = (): ScriptFont => {
+        open ??= { font: openFont(decodeFromBase64DataUri(file), customName), name: customName };
+        return open;
+      };
+      return { font, letters: new Set(font.getCharacterSet()), marked };
     };
     const regular = await face(regularFile, 'PackRegular');
     const strong = await face(strongFile, 'PackStrong');
@@ -73,7 +90,12 @@ export class Lettering {
       ? await scriptFontsFor(scripts.text, scripts.timeZone, isKnown, scripts.shelf)
       : new Map<number, ScriptFont>();
     const shaped = new ShapedLetters(document);
-    return new Lettering({ regular: [regular, other], strong: [strong, other] }, more, shaped);
+    return new Lettering(
+      { regular: [regular, other], strong: [strong, other] },
+      more,
+      shaped,
+      settingApart(names),
+    );
   }
 
   /** Letters that were asked for and are in no font, in order. */
@@ -109,7 +131,9 @@ export class Lettering {
 
   /** A text in lines no wider than `width` points. It breaks at spaces, a word that is too long anywhere. */
   lines(text: string, size: number, weight: Weight, width: number): readonly string[] {
-    return text.split('\n').flatMap((paragraph) => this.broken(paragraph, size, weight, width));
+    return this.apart(text)
+      .split('\n')
+      .flatMap((paragraph) => this.broken(paragraph, size, weight, width));
   }
 
   /** A text in runs of one font each, from left to right; line breaks are spaces. */
@@ -117,10 +141,7 @@ export class Lettering {
     const key = `${weight} ${text}`;
     const known = this.known.get(key);
     if (known) return known;
-    const plain = text
-      .normalize('NFC')
-      .replace(/[\t\n\r]+/g, ' ')
-      .replace(UNSEEN, '');
+    const plain = this.apart(text).normalize('NFC').replace(BLANK, ' ');
     const runs = inSight(this.pieces(plain, weight)).map(runOf);
     this.known.set(key, runs);
     return runs;
@@ -131,17 +152,19 @@ export class Lettering {
     const levels = levelsOf(text);
     const pieces: Piece[] = [];
     let at = 0;
-    for (const letter of text) {
-      const level = levels?.[at] ?? 0;
-      at += letter.length;
+    const put = (shown: string, font: Piece['font'], level: number): void => {
       const last = pieces[pieces.length - 1];
-      if (JOINER.test(letter)) {
-        if (last && isScript(last.font)) last.text += letter;
-        continue;
-      }
-      const { shown, font } = this.faceOf(letter, weight);
       if (last && last.font === font && last.level === level) last.text += shown;
       else pieces.push({ text: shown, font, level });
+    };
+    for (const group of letterGroups(text)) {
+      const level = levels?.[at] ?? 0;
+      at += group.length;
+      for (const { shown, font } of this.facesOf(group.replace(UNSEEN, ''), weight)) {
+        const last = pieces[pieces.length - 1];
+        if (font) put(shown, font, level);
+        else if (last && isScript(last.font)) last.text += shown;
+      }
     }
     return pieces;
   }
@@ -168,7 +191,7 @@ export class Lettering {
     if (this.width(word, size, weight) <= width) return [word];
     const parts: string[] = [];
     let part = '';
-    for (const letter of word.match(/\P{M}[\p{M}\u200c\u200d]*|\p{M}+/gu) ?? []) {
+    for (const letter of letterGroups(word)) {
       if (part !== '' && this.width(part + letter, size, weight) > width) {
         parts.push(part);
         part = '';
@@ -178,18 +201,44 @@ export class Lettering {
     return [...parts, part];
   }
 
-  private faceOf(
-    letter: string,
-    weight: Weight,
-  ): { readonly shown: string; readonly font: PDFFont | ScriptFont } {
-    const code = letter.codePointAt(0) ?? 0;
-    const faces = this.faces[weight];
-    for (const { font, letters } of faces) if (letters.has(code)) return { shown: letter, font };
-    const script = this.scripts.get(code);
-    if (script) return { shown: letter, font: script };
-    this.gone.add(letter);
-    return { shown: STAND_IN, font: faces[0].font };
+  /** A letter with its marks in fonts that have them: in one where there is one, else each as it can be. */
+  private facesOf(group: string, weight: Weight): readonly Faced[] {
+    const letters = Array.from(group);
+    if (letters.length > 1) {
+      if (PICTURE.test(group)) return [this.missed(letters[0], weight)];
+      for (const form of ['NFC', 'NFD'] as const) {
+        const shown = group.normalize(form);
+        const face = this.faces[weight].find(({ letters: own }) =>
+          Array.from(shown).every((letter) => own.has(letter.codePointAt(0) ?? 0)),
+        );
+        if (face) return [{ shown, font: face.marked() }];
+      }
+    }
+    return letters.flatMap((letter) => this.faceOf(letter, weight));
   }
+
+  private faceOf(letter: string, weight: Weight): readonly Faced[] {
+    if (JOINER.test(letter)) return [{ shown: letter, font: null }];
+    const code = letter.codePointAt(0) ?? 0;
+    for (const { font, letters } of this.faces[weight])
+      if (letters.has(code)) return [{ shown: letter, font }];
+    const script = this.scripts.get(code);
+    if (script) return [{ shown: letter, font: script }];
+    // Nothing has the two as one: the letter, then its mark.
+    const parts = letter.normalize('NFD');
+    return parts === letter ? [this.missed(letter, weight)] : this.facesOf(parts, weight);
+  }
+
+  private missed(letter: string, weight: Weight): Faced {
+    this.gone.add(letter);
+    return { shown: STAND_IN, font: this.faces[weight][0].font };
+  }
+}
+
+/** What is drawn of a letter, and in which font; none for what joins it to the ones beside it. */
+interface Faced {
+  readonly shown: string;
+  readonly font: PDFFont | ScriptFont | null;
 }
 
 const isScript = (font: PDFFont | ScriptFont): font is ScriptFont => 'name' in font && 'font' in font;

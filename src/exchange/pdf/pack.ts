@@ -1,4 +1,5 @@
 import { PDFDocument } from '@cantoo/pdf-lib';
+import type { Plan } from '../../core/plan/schema/plan';
 import { setupLetter } from '../../core/plan/setupLetter';
 import { withNames } from '../../core/plan/withNames';
 import { Lettering } from './lettering';
@@ -33,6 +34,15 @@ function missingWords(missing: readonly string[]): string {
   const letters = missing.length === 1 ? 'One letter is' : `${missing.length} letters are`;
   return `${letters} in no font of the pack and printed as a question mark: ${named.join(', ')}${more}.`;
 }
+
+/** What the plan calls things by. */
+const namesIn = ({ title, place, kit, pieces, cast, gear, beats, setups, probes = [] }: Plan): string[] => [
+  title,
+  place.label,
+  ...[kit.lenses, kit.bodies, pieces, cast, gear, beats, setups, probes].flatMap((all) =>
+    all.map(({ label }: { readonly label: string }) => label),
+  ),
+];
 
 /** What stands beside the code on every page; where there is none, by what the plan is known all the same. */
 function markWords({ link, fingerprint }: PackInput): readonly string[] {
@@ -70,7 +80,7 @@ export async function packPdf(asked: PackInput, shelf: FontShelf | null = null):
   const document = await PDFDocument.create({ updateMetadata: false });
   const text = JSON.stringify(plan);
   const scripts = shelf && { text, timeZone: plan.place.timeZone, shelf };
-  const letters = await Lettering.of(document, scripts);
+  const letters = await Lettering.of(document, scripts, namesIn(plan));
   const mark = input.link ? new FootMark(document, input.link) : null;
   const writer = new Writer(document, letters, { paper: PAPERS[paper], mark, markWords: markWords(input) });
   const contents: Contents = { parts: [], setups: new Map() };

@@ -43,7 +43,10 @@ async function fontsOf(
   for (const [slice, ranges] of Object.entries((await had(() => shelf.slices(family))) ?? {})) {
     const own = wanted.filter((code) => !found.has(code) && hasLetter(ranges, code));
     if (own.length === 0) continue;
-    const font = await had(async () => opened(await shelf.file(family, slice), family));
+    const font = await had(async () => {
+      const own = openFont(await shelf.file(family, slice), family.name);
+      return family.isVariable ? own.getVariation({ wght: WEIGHT }) : own;
+    });
     if (!font) continue;
     const named = { font, name: `${family.name} ${slice}` };
     for (const code of own) if (font.hasGlyphForCodePoint(code)) found.set(code, named);
@@ -60,8 +63,9 @@ async function had<Wanted>(ask: () => Promise<Wanted>): Promise<Wanted | null> {
   }
 }
 
-function opened(file: Uint8Array, family: Family): Font {
+/** Opens the file of one font. @throws Error where it holds several */
+export function openFont(file: Uint8Array, name: string): Font {
   const font = fontkit.create(file);
-  if (!('layout' in font)) throw new Error(`${family.name}: found a collection, expected one font`);
-  return family.isVariable ? font.getVariation({ wght: WEIGHT }) : font;
+  if (!('layout' in font)) throw new Error(`${name}: found a collection, expected one font`);
+  return font;
 }

@@ -7,8 +7,12 @@ export interface ReadPage {
   readonly height: number;
   /** Its text in the order in which it was set, a space between pieces, no-break spaces as plain ones. */
   readonly text: string;
-  /** The same piece by piece, each with where it begins, [x, y], points from the lower left. */
-  readonly pieces: readonly { readonly text: string; readonly at: readonly [number, number] }[];
+  /** The same piece by piece, each with where it begins, [x, y], and how wide it is, points from the lower left. */
+  readonly pieces: readonly {
+    readonly text: string;
+    readonly at: readonly [number, number];
+    readonly width: number;
+  }[];
   /** Boxes of its paths, [left, bottom, right, top], points from the lower left. */
   readonly paths: readonly (readonly [number, number, number, number])[];
 }
@@ -32,7 +36,7 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
     const { items } = await page.getTextContent();
     const pieces = items.flatMap((item): ReadPage['pieces'][number][] =>
       'str' in item && item.str.trim() !== ''
-        ? [{ text: item.str, at: [Number(item.transform[4]), Number(item.transform[5])] }]
+        ? [{ text: item.str, at: [Number(item.transform[4]), Number(item.transform[5])], width: item.width }]
         : [],
     );
     const { fnArray, argsArray } = await page.getOperatorList();
