@@ -31,6 +31,10 @@ async function type(within: Locator, label: string, text: string): Promise<void>
   await field.press('Enter');
 }
 
+/** Waits until something has the focus. */
+const focused = (place: Locator): Promise<void> =>
+  eventually(() => place.evaluate((element) => element === document.activeElement)).toBe(true);
+
 const settled = (page: Page): Promise<void> =>
   page.evaluate(async () => {
     // What a closed menu hides stands still in the middle of its change.
@@ -58,6 +62,8 @@ test('an own lens is entered once, kept over a reload, used, and where its circl
   const page = await openSet();
   await openKit(page);
   await page.getByRole('button', { name: 'Add a lens' }).click();
+  // It is to be named first.
+  await focused(kit(page).getByRole('textbox', { name: 'name', exact: true }));
   await type(kit(page), 'name', 'Small circle');
   await type(kit(page), 'squeeze', '0');
   await kit(page).getByText('Squeezes run from 1 × to 3 ×.').waitFor();
@@ -121,6 +127,8 @@ test('a table with a broken row says which, keeps the others when asked to, and 
     .getByRole('status')
     .getByText(/2 lenses of old\.csv kept\./)
     .waitFor();
+  // What had the focus is gone with what it was about.
+  await focused(kit(page).getByRole('button', { name: 'Import', exact: true }));
   await screenshot(page, 'kit-day');
 
   await kit(page).getByText('export what is kept').click();
@@ -136,6 +144,16 @@ test('a table with a broken row says which, keeps the others when asked to, and 
     kit(page).getByRole('button', { name: 'all of it, JSON' }).click(),
   ]);
   const document: unknown = JSON.parse(readFileSync(await second.path(), 'utf8'));
+  // A copy is at its first act, and what is forgotten leaves the focus in the list.
+  const rows = kit(page).locator('.kit-row');
+  await rows.filter({ hasText: /^Old glass, 28/ }).focus();
+  await page.keyboard.press('Enter');
+  await kit(page).getByRole('button', { name: 'Copy it' }).focus();
+  await page.keyboard.press('Enter');
+  await focused(kit(page).locator('.kit-form button:visible').first());
+  await kit(page).getByRole('button', { name: 'Forget it' }).focus();
+  await page.keyboard.press('Enter');
+  await focused(rows.first());
   expect(document).toMatchObject({
     standclearKit: 1,
     bodies: [],

@@ -51,7 +51,7 @@ export function KitFileActs(props: {
   };
   return (
     <>
-      <button type="button" onClick={() => void bringIn()}>
+      <button type="button" className="import" onClick={() => void bringIn()}>
         Import
       </button>
       <Menu word="export what is kept">

@@ -1,4 +1,5 @@
 import { type Chosen, WHERE_WORDS, type Where } from './rows';
+import { rowKey } from './useKitFocus';
 
 export interface KitRow {
   readonly id: string;
@@ -36,6 +37,7 @@ export function KitList(props: {
                   <button
                     type="button"
                     className="kit-row"
+                    data-row={rowKey({ where, id })}
                     aria-pressed={chosen?.where === where && chosen.id === id}
                     onClick={() => choose({ where, id })}
                   >

@@ -6,6 +6,7 @@ import { usePlanState } from '../../../desk/hooks';
 import type { KitRead } from '../../../desk/kit/kitFiles';
 import { closeKit, ownKitStore, watchOwnKit } from '../../../desk/kit/ownKitStore';
 import { Segmented } from '../../parts/Segmented';
+import { useFocusGoesOn } from '../../parts/useFocusGoesOn';
 import { useChosenSetup } from '../../report/useChosenSetup';
 import { BODY_DOINGS, type Doings, LENS_DOINGS } from './about';
 import { BodyForm } from './BodyForm';
@@ -23,6 +24,7 @@ import {
   usedWords,
   type Where,
 } from './rows';
+import { useKitFocus } from './useKitFocus';
 import './kit.css';
 
 interface Said {
@@ -75,11 +77,18 @@ function Inside() {
   const lens = about === 'lenses' ? entryAt(lenses, chosen) : null;
   const body = about === 'bodies' ? entryAt(bodies, chosen) : null;
 
+  const { place, isNext } = useKitFocus(chosen);
+  const files = useRef<HTMLSpanElement>(null);
+  useFocusGoesOn(asked, () => files.current?.querySelector<HTMLElement>('.import'));
+
   const add = (): void => {
     const fresh = about === 'lenses' ? LENS_DOINGS.fresh() : BODY_DOINGS.fresh();
     const sentence = 'modes' in fresh ? BODY_DOINGS.keep(fresh) : LENS_DOINGS.keep(fresh);
     if (sentence !== null) say(sentence);
-    else setChosen({ where: 'kept', id: fresh.id });
+    else {
+      isNext();
+      setChosen({ where: 'kept', id: fresh.id });
+    }
   };
 
   /** What a built-in entry becomes when it is changed: nothing, it is copied first. */
@@ -145,7 +154,7 @@ function Inside() {
             setChosen(null);
           }}
         />
-        <span className="acts">
+        <span className="acts" ref={files}>
           <button type="button" onClick={add}>
             {about === 'lenses' ? 'Add a lens' : 'Add a body'}
           </button>
@@ -177,7 +186,7 @@ function Inside() {
           leave={() => setAsked(null)}
         />
       ) : null}
-      <div className={lens || body ? 'kit-two chosen' : 'kit-two'}>
+      <div className={lens || body ? 'kit-two chosen' : 'kit-two'} ref={place}>
         <KitList
           rows={about === 'lenses' ? rowsOf(lenses, lensFacts, used) : rowsOf(bodies, bodyFacts, used)}
           chosen={chosen}
