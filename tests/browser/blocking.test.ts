@@ -371,6 +371,9 @@ test('ready moves are shown before they are done; a pass and a line are set; all
   await page.locator('.lane.proposed').waitFor();
   await circle.getByRole('button', { name: 'Leave it' }).click();
   await page.locator('.lane.proposed').waitFor({ state: 'detached' });
+  await eventually(() =>
+    circle.getByRole('button', { name: 'Preview' }).evaluate((button) => button === document.activeElement),
+  ).toBe(true);
 
   await thing(page, 'mark nuno n4').click();
   await panel(page).getByRole('combobox', { name: 'hands it to' }).selectOption({ label: 'Vera' });

@@ -99,6 +99,7 @@ test('theirs comes from a file, item by item by keys, against what both began wi
   ]);
   const merged = mergePlans(mine, theirs, choices, base).plan;
   await eventually(async () => serialisePlan(await keptPlan(page))).toBe(serialisePlan(merged));
+  await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toMatch(/^tab-/);
   expect(itemOf(merged, 'crate-3')).toBeNull();
   expect(merged.setups[0].stop).toBe(8);
   await page.getByRole('button', { name: 'Undo' }).first().press('Enter');

@@ -338,6 +338,9 @@ test(
     expect(await sheet(page).locator('.proposed rect').count()).toBe(24);
     await sheet(page).getByRole('button', { name: 'Leave it' }).click();
     await sheet(page).locator('.proposed').waitFor({ state: 'detached' });
+    await expect
+      .poll(() => page.evaluate(() => document.activeElement?.textContent))
+      .toBe('Suggest an order');
     expect(await letters(page)).toBe('ABCDEFGHIJKLMNOPQRSTUVWX');
   },
 );

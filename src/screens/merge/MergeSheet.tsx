@@ -117,11 +117,18 @@ function Group({ title, rows }: { readonly title: string; readonly rows: readonl
 
 const CONFLICTS = 'Changed by both';
 
+/** The sheets are there again: whoever left by a button that is gone is at the open one. */
+function focusSheet(): void {
+  if (document.activeElement === document.body)
+    document.querySelector<HTMLElement>('.sheet [role="tab"][aria-selected="true"]')?.focus();
+}
+
 /** Two copies of a plan side by side, difference by difference, where the sheets lie else. */
 export function MergeSheet() {
   const { beside } = useStore(mergeStore);
   const planId = usePlanState((state) => state.planId);
   useEffect(() => showNothing, []);
+  useEffect(() => focusSheet, []);
   useEffect(() => {
     // What was compared with another plan than the open one is nobody's business any more.
     if (beside && beside.planId !== planId) leaveMerge();

@@ -14,6 +14,7 @@ import { usePlanState, useSession } from '../../../../desk/hooks';
 import { SelectField } from '../../../parts/Field';
 import { LengthField } from '../../../parts/LengthField';
 import { NumberField } from '../../../parts/NumberField';
+import { useFocusGoesOn } from '../../../parts/useFocusGoesOn';
 import { beatHere } from '../doing';
 import { BeatChoice, PersonChoice } from './choices';
 import { cornersOfRoof } from './corners';
@@ -50,6 +51,8 @@ function Move({ word, performer, refusal, change, asked, children }: MoveProps) 
   const proposing = useStore(blockingStore, (state) => state.proposing);
   const [shown, setShown] = useState(false);
   const isShown = shown && proposing === performer.id;
+  const acts = useRef<HTMLParagraphElement>(null);
+  useFocusGoesOn(isShown, () => acts.current?.querySelector('button'));
   const show = (): void => {
     const done = propose(performer.id, change);
     setRefused(!done);
@@ -76,7 +79,7 @@ function Move({ word, performer, refusal, change, asked, children }: MoveProps) 
       <summary>{word}</summary>
       <div className={isShown ? 'fields try' : 'fields'}>{children}</div>
       {refused ? <p className="err">{refusal}</p> : null}
-      <p className="acts">
+      <p className="acts" ref={acts}>
         {isShown ? (
           <>
             <button type="button" className="do" onClick={() => acceptProposal(word.toLowerCase())}>

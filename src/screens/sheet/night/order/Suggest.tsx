@@ -1,3 +1,4 @@
+import { useRef } from 'react';
 import { useStore } from 'zustand';
 import { scheduleOf } from '../../../../core/night/order/schedule';
 import { wallTime } from '../../../../core/night/times/nightClock';
@@ -9,6 +10,7 @@ import { forgetSuggestion, stopSuggesting, suggestOrder } from '../../../../desk
 import { nightStore, type Suggestion } from '../../../../desk/night/nightStore';
 import { planStore } from '../../../../desk/planStore';
 import { toastStore } from '../../../../desk/toastStore';
+import { useFocusGoesOn } from '../../../parts/useFocusGoesOn';
 import { editPlan } from '../../fields/edit';
 import { orderLetters } from './words';
 
@@ -79,9 +81,12 @@ function Found({
 export function Suggest({ plan, night }: { readonly plan: Plan; readonly night: Night }) {
   const seeking = useStore(nightStore, (state) => state.seeking);
   const suggestion = useStore(nightStore, (state) => state.suggestion);
+  const isFound = suggestion?.plan === plan;
+  const section = useRef<HTMLElement>(null);
+  useFocusGoesOn(seeking ? 'seeking' : isFound, () => section.current?.querySelector('button'));
   if (seeking)
     return (
-      <section className="suggest" aria-label="Suggested order">
+      <section className="suggest" aria-label="Suggested order" ref={section}>
         <p role="status">Looks for the order that ends soonest.</p>
         <progress max={1} value={seeking.done} aria-label="How far the search is" />
         {seeking.order.length === plan.setups.length ? (
@@ -97,8 +102,8 @@ export function Suggest({ plan, night }: { readonly plan: Plan; readonly night: 
       </section>
     );
   return (
-    <section className="suggest" aria-label="Suggested order">
-      {suggestion?.plan === plan ? (
+    <section className="suggest" aria-label="Suggested order" ref={section}>
+      {isFound ? (
         <Found plan={plan} night={night} suggestion={suggestion} />
       ) : (
         <p className="acts">
