@@ -63,6 +63,16 @@ test('an empty plan says the next act, and the act can be undone', async () => {
   expect(await page.locator('.frame-pane h2').textContent()).toContain('A');
   await page.locator('.desk').press('Control+z');
   await page.getByText('No setup yet.', { exact: true }).waitFor();
+
+  // On a phone nothing stands between the tabs and the notice, nor between that and the roof.
+  await page.setViewportSize({ width: 390, height: 844 });
+  const bounds = async (part: string) => {
+    const box = await page.locator(part).last().boundingBox();
+    return { top: box?.y ?? Number.NaN, bottom: (box?.y ?? Number.NaN) + (box?.height ?? Number.NaN) };
+  };
+  const [tabs, tab] = [await bounds('.tabs'), await bounds('.tabs [role="tablist"]')];
+  expect(tabs.bottom - tab.bottom).toBeLessThan(4);
+  expect((await bounds('.roof')).top - (await bounds('.notices')).bottom).toBeLessThan(24);
 });
 
 test.each(['night', 'day'] as const)('a phone by %s holds everything in its width', async (theme) => {
