@@ -192,6 +192,27 @@ function solidsOf(piece: Piece, floor: Floor): readonly Solid[] {
   }
 }
 
+const keptOfPiece = new WeakMap<Piece, readonly Obstacle[]>();
+
+/** What a set piece has on a floor, whatever its height over it; the same for the same set piece, unless it has openings. */
+function ofPiece(piece: Piece, floor: Floor): readonly Obstacle[] {
+  const hasOpenings = 'openings' in piece && (piece.openings?.length ?? 0) > 0;
+  const known = hasOpenings ? undefined : keptOfPiece.get(piece);
+  if (known) return known;
+  const found = solidsOf(piece, floor).map(
+    ({ outline, bottom, top }): Obstacle => ({
+      pieceId: piece.id,
+      kind: 'solid',
+      outline,
+      bounds: boundsOf(outline),
+      bottomMetres: bottom,
+      topMetres: top,
+    }),
+  );
+  if (!hasOpenings) keptOfPiece.set(piece, found);
+  return found;
+}
+
 const kept = new WeakMap<Plan['pieces'], Map<string, readonly Obstacle[]>>();
 
 /**
@@ -206,18 +227,10 @@ export function obstaclesOn(plan: Plan, floor: Floor): readonly Obstacle[] {
   if (known) return known;
   const [lowest, highest] = floor;
   const solids = plan.pieces.flatMap((piece) =>
-    solidsOf(piece, floor)
-      .filter(({ bottom, top }) => top > lowest + STEP_METRES && bottom < highest + HEADROOM_METRES)
-      .map(
-        ({ outline, bottom, top }): Obstacle => ({
-          pieceId: piece.id,
-          kind: 'solid',
-          outline,
-          bounds: boundsOf(outline),
-          bottomMetres: bottom,
-          topMetres: top,
-        }),
-      ),
+    ofPiece(piece, floor).filter(
+      ({ bottomMetres, topMetres }) =>
+        topMetres > lowest + STEP_METRES && bottomMetres < highest + HEADROOM_METRES,
+    ),
   );
   const found = [...solids, ...edgesOf(plan, floor)];
   byFloor.set(key, found);
