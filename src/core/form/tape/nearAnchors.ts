@@ -16,6 +16,9 @@ const MOST_COST = LONGEST_TAPE_METRES + (LONGEST_TAPE_METRES - TAPE_METRES);
  */
 const FIRST_COST = 8;
 
+/** A square that is so much larger is larger, whatever rounding does to a root. */
+const ROUNDED = 1 + 1e-9;
+
 /** What a tape from an anchor to a place costs, in metres: never less than it is long. */
 export function costOf({ at: from, reluctance }: Anchor, at: Spot): number {
   const metres = metresBetween(from, at);
@@ -45,9 +48,13 @@ export class NearAnchors {
     let least = Number.NEGATIVE_INFINITY;
     for (let most = FIRST_COST; given < this.anchors.length && least < MOST_COST; most *= 2) {
       const next: { readonly anchor: Anchor; readonly place: number; readonly cost: number }[] = [];
+      const upTo = Math.min(most, MOST_COST);
       this.squares.every(at, at, most, ({ anchor, place }) => {
+        const [dx, dz] = [anchor.at[0] - at[0], anchor.at[1] - at[1]];
+        // A tape costs no less than it is long.
+        if (dx * dx + dz * dz > upTo * upTo * ROUNDED) return true;
         const cost = costOf(anchor, at);
-        if (cost > least && cost <= Math.min(most, MOST_COST)) next.push({ anchor, place, cost });
+        if (cost > least && cost <= upTo) next.push({ anchor, place, cost });
         return true;
       });
       next.sort((a, b) => a.cost - b.cost || a.place - b.place);

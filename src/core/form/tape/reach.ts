@@ -88,8 +88,10 @@ function goesThrough(outline: readonly Spot[], from: Spot, to: Spot): boolean {
   let [enter, leave] = [0, 1];
   for (let k = 0; k < outline.length; k += 1) {
     const [a, b] = [outline[k], outline[(k + 1) % outline.length]];
+    const [turnFrom, turnTo] = [turn(a, b, from), turn(a, b, to)];
+    if (turnFrom < 0 && turnTo < 0) return false;
     const skin = SKIN_METRES * metresBetween(a, b);
-    const [start, end] = [turn(a, b, from) - skin, turn(a, b, to) - skin];
+    const [start, end] = [turnFrom - skin, turnTo - skin];
     if (start < 0 && end < 0) return false;
     if (start < 0) enter = Math.max(enter, start / (start - end));
     else if (end < 0) leave = Math.min(leave, start / (start - end));

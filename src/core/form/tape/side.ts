@@ -3,7 +3,7 @@ import type { Spot } from '../../plan/schema/numbers';
 import type { Plan } from '../../plan/schema/plan';
 import type { Anchor } from './anchor';
 import { windOf } from './compassWords';
-import { landmarksOf } from './landmarks';
+import { landmarksNear } from './landmarks';
 
 /** On which side of the line between its anchors a place is. */
 export interface Side {
@@ -25,7 +25,7 @@ export function sideOf(plan: Plan, at: Spot, [one, other]: readonly [Anchor, Anc
   const off = (spot: Spot): number => (spot[0] - a[0]) * right + (spot[1] - a[1]) * back;
   const sign = off(at) < 0 ? -1 : 1;
   const away = (spot: Spot): number => metresBetween(spot, at);
-  const landmark = landmarksOf(plan)
+  const landmark = landmarksNear(plan, at, SEEN_METRES)
     .filter(
       ({ at: spot, pieceId }) =>
         pieceId !== one.pieceId &&
