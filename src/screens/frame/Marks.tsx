@@ -4,11 +4,12 @@ import type { Setup } from '../../core/plan/schema/setup';
 import type { ItemReport, SetupReport } from '../../core/report/types';
 import { formatShare } from '../../core/units/shares';
 import { useSession } from '../../desk/hooks';
+import type { Spot } from '../overhead/geometry/spots';
 import { glyphHref } from '../parts/Glyph';
 import { concernOf, findingsOf, isLetShow } from '../report/concerns';
 import { type CloseMark, closeMarks, PIXELS_PER_LETTER } from './closeMarks';
 import { facesIn } from './faces';
-import { type Box, boxOf } from './pictureBox';
+import { type Box, boxOf, overlap } from './pictureBox';
 import { placeLabels } from './placeLabels';
 import { alongEdge, outlinesInFrame, type Sighting } from './projected';
 
@@ -24,11 +25,39 @@ const LABEL_REST = 36;
 /** A longer name says no more of where to look. */
 const MOST_LETTERS = 44;
 
+/** Space between what is outlined and its outline, and the outline's own weight, pixels. */
+const OFF_PART = 2;
+const WEIGHT = 1.5;
+
+type Outlines = readonly (readonly (readonly [number, number])[])[];
+
 interface Labelled {
   readonly item: ItemReport;
   readonly mark: Box;
   readonly title: string;
   readonly second: string;
+}
+
+/** The same with its outlines in pixels of the picture, none where it is marked as a whole, and with their boxes. */
+interface Outlined extends Labelled {
+  readonly outlines: Outlines;
+  readonly bits: readonly Box[];
+}
+
+const boxAround = (spots: Outlines[number]): Box => {
+  const [xs, ys] = [spots.map(([x]) => x), spots.map(([, y]) => y)];
+  const [left, top] = [Math.min(...xs) - OFF_PART, Math.min(...ys) - OFF_PART];
+  return { left, top, width: Math.max(...xs) + OFF_PART - left, height: Math.max(...ys) + OFF_PART - top };
+};
+
+function outlined(entry: Labelled, seen: Sighting, frame: Box): Outlined {
+  const outlines =
+    entry.item.verdict === 'mirrored'
+      ? []
+      : outlinesInFrame(seen, entry.item).map((spots) =>
+          spots.map(([x, y]) => [frame.left + x * frame.width, frame.top + y * frame.height] as const),
+        );
+  return { ...entry, outlines, bits: outlines.length > 0 ? outlines.map(boxAround) : [entry.mark] };
 }
 
 /** As much of a name as a label has room for. */
@@ -56,22 +85,46 @@ function labelled(item: ItemReport, box: Box): Labelled | null {
   };
 }
 
+/** Whether a line from one place to another goes over a box. */
+function goesOver([x, y]: Spot, [toX, toY]: Spot, box: Box): boolean {
+  const steps = Math.ceil(Math.hypot(toX - x, toY - y) / 4);
+  return Array.from({ length: steps }, (_, k) => k / steps).some((share) =>
+    overlap(box, { left: x + share * (toX - x), top: y + share * (toY - y), width: 1, height: 1 }),
+  );
+}
+
+/** The line of a label: to what is nearest of what it speaks of, from its first line, or the second where words lie in the way. */
+function leader(place: Box, bits: readonly Box[], words: readonly Box[]): string {
+  const ways = [place.top + 10, place.top + place.height - 10].map((y) =>
+    bits
+      .flatMap((bit) =>
+        [place.left, place.left + place.width].map((x) => {
+          const from: Spot = [x, y];
+          const to: Spot = [
+            Math.max(bit.left, Math.min(x, bit.left + bit.width)),
+            Math.max(bit.top, Math.min(y, bit.top + bit.height)),
+          ];
+          return { from, to, far: Math.hypot(to[0] - x, to[1] - y) };
+        }),
+      )
+      .reduce((best, way) => (way.far < best.far ? way : best)),
+  );
+  const { from, to } = ways.find((way) => !words.some((box) => goesOver(way.from, way.to, box))) ?? ways[0];
+  return `M${from[0]} ${from[1]}L${to[0]} ${to[1]}`;
+}
+
 function Label({
   place,
-  mark,
   entry,
+  words,
 }: {
   readonly place: Box;
-  readonly mark: Box;
-  readonly entry: Labelled;
+  readonly entry: Outlined;
+  readonly words: readonly Box[];
 }) {
-  const toRight = place.left > mark.left;
-  const y = Math.min(Math.max(place.top + 10, mark.top), mark.top + mark.height);
-  const from = toRight ? place.left : place.left + place.width;
-  const to = toRight ? Math.min(mark.left + mark.width, from) : Math.max(mark.left, from);
   return (
     <g className="label">
-      <path className="leader" d={`M${from} ${place.top + 10}L${to} ${y}`} />
+      <path className="leader" d={leader(place, entry.bits, words)} />
       <rect className="plate" x={place.left} y={place.top} width={place.width} height={place.height} />
       <rect className="bar-mark" x={place.left} y={place.top} width={3} height={place.height} />
       <use
@@ -145,10 +198,6 @@ function LetShowMark({ mark, frame }: { readonly mark: Box; readonly frame: Box 
   );
 }
 
-/** Space between what is outlined and its outline, and the outline's own weight, pixels. */
-const OFF_PART = 2;
-const WEIGHT = 1.5;
-
 /** The outline of all bits together, a little off them, so that a thin stand is not hidden by its own mark. */
 function Outline({
   mark,
@@ -157,7 +206,7 @@ function Outline({
 }: {
   readonly mark: Box;
   readonly frame: Box;
-  readonly outlines: readonly (readonly (readonly [number, number])[])[];
+  readonly outlines: Outlines;
 }) {
   const id = useId();
   const { left, top, width, height } = mark;
@@ -201,7 +250,11 @@ export function Marks(props: {
   const narrow = box.width < NARROW_PIXELS;
   const findings = findingsOf(report);
   const letters = Math.min(MOST_LETTERS, Math.floor((box.width - LABEL_REST) / PIXELS_PER_LETTER));
-  const entries = findings.flatMap((item) => labelled(item, box) ?? []);
+  const seen = useMemo((): Sighting => ({ plan, setup, seconds: report.seconds[0] }), [plan, setup, report]);
+  const entries = findings.flatMap((item) => {
+    const entry = labelled(item, box);
+    return entry ? [outlined(entry, seen, box)] : [];
+  });
   const told = [
     ...entries.filter((entry) => selectedIds.includes(entry.item.id)),
     ...entries.filter((entry) => !selectedIds.includes(entry.item.id)),
@@ -209,18 +262,24 @@ export function Marks(props: {
     .slice(0, narrow ? 1 : MOST_LABELS)
     .map((entry) => ({ ...entry, title: shortened(entry.title, letters) }));
   const nearest = findings.filter((item) => concernOf(item) === 'close');
-  const seen = useMemo((): Sighting => ({ plan, setup, seconds: report.seconds[0] }), [plan, setup, report]);
-  const close = closeMarks(nearest.slice(0, narrow ? 1 : MOST_CLOSE), box, lengths, !narrow, ({ id }, edge) =>
-    alongEdge(seen, id, edge),
+  const bits = entries.flatMap((entry) => entry.bits);
+  const close = closeMarks(
+    nearest.slice(0, narrow ? 1 : MOST_CLOSE),
+    box,
+    lengths,
+    !narrow,
+    ({ id }, edge) => alongEdge(seen, id, edge),
+    bits,
   );
   const labels = told.map(({ mark, title, second }) => ({
     mark,
     width: Math.max(LABEL_REST + title.length * PIXELS_PER_LETTER, 18 + second.length * PIXELS_PER_LETTER),
     height: LABEL_HEIGHT,
   }));
-  const taken = [...props.kept, ...close.map((mark) => mark.box)];
-  const besideFaces = placeLabels(labels, box, [...taken, ...facesIn(seen, box)]);
-  const places = besideFaces.includes(null) ? placeLabels(labels, box, taken) : besideFaces;
+  const words = close.map((mark) => mark.box);
+  const taken = [...props.kept, ...words];
+  const besideFaces = placeLabels(labels, box, [...taken, ...facesIn(seen, box)], bits);
+  const places = besideFaces.includes(null) ? placeLabels(labels, box, taken, bits) : besideFaces;
   const chosen = report.items.filter((item) => selectedIds.includes(item.id) && concernOf(item) === null);
   const letShow = report.items.filter(isLetShow);
   const lost = report.items.filter(
@@ -228,7 +287,7 @@ export function Marks(props: {
   );
   return (
     <g className="marks">
-      {entries.map(({ item, mark }) =>
+      {entries.map(({ item, mark, outlines }) =>
         item.verdict === 'mirrored' ? (
           <ellipse
             key={item.id}
@@ -239,14 +298,7 @@ export function Marks(props: {
             ry={mark.height / 2 + 3}
           />
         ) : (
-          <Outline
-            key={item.id}
-            mark={mark}
-            frame={box}
-            outlines={outlinesInFrame(seen, item).map((spots) =>
-              spots.map(([x, y]) => [box.left + x * box.width, box.top + y * box.height] as const),
-            )}
-          />
+          <Outline key={item.id} mark={mark} frame={box} outlines={outlines} />
         ),
       )}
       {close.map((mark) => (
@@ -263,7 +315,7 @@ export function Marks(props: {
       )}
       {told.map((entry, index) => {
         const place = places[index];
-        return place ? <Label key={entry.item.id} place={place} mark={entry.mark} entry={entry} /> : null;
+        return place ? <Label key={entry.item.id} place={place} entry={entry} words={words} /> : null;
       })}
     </g>
   );

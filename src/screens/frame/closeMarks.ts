@@ -23,9 +23,12 @@ export const PIXELS_PER_LETTER = 6.1;
 /** Where an item's place along the edge is not known. */
 const SOMEWHERE = 0.42;
 
+/** So many lines further in or down words go to stay off what is outlined. */
+const MOST_LINES = 6;
+
 /**
  * Brackets where the items come nearest to the frame line: `alongOf` tells how far along their edge, 0..1. Words that
- * would lie over those of a mark before go a line further in or down.
+ * would lie over those of a mark before, or over something `outlined`, go some lines further in or down.
  */
 export function closeMarks(
   items: readonly ItemReport[],
@@ -33,6 +36,7 @@ export function closeMarks(
   lengths: LengthSystem,
   named: boolean,
   alongOf: (item: ItemReport, edge: FrameEdge) => number | null,
+  outlined: readonly Box[] = [],
 ): readonly CloseMark[] {
   const placed: CloseMark[] = [];
   for (const item of items) {
@@ -45,13 +49,13 @@ export function closeMarks(
     const away = Math.max(Math.min(frameWidths * frame.width, frame.left), SHORTEST);
     const mark = { id: item.id, text, edge, away, along: alongOf(item, edge) ?? SOMEWHERE };
     const isSide = edge === 'left' || edge === 'right';
-    let row = 0;
-    let found = isSide ? atSide(mark, frame, row) : atEnd(mark, frame, row);
-    while (row < items.length && placed.some((other) => overlap(other.box, found.box))) {
-      row += 1;
-      found = isSide ? atSide(mark, frame, row) : atEnd(mark, frame, row);
-    }
-    placed.push(found);
+    const tries = Array.from({ length: items.length + MOST_LINES }, (_, row) =>
+      isSide ? atSide(mark, frame, row) : atEnd(mark, frame, row),
+    );
+    const free = tries.filter(({ box }) => placed.every((other) => !overlap(other.box, box)));
+    const clear = free.find(({ box }) => outlined.every((other) => !overlap(other, box)));
+    const found = clear ?? free[0] ?? tries[0];
+    if (found) placed.push(found);
   }
   return placed;
 }

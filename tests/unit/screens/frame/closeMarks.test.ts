@@ -43,3 +43,12 @@ test.each(['left', 'right', 'top', 'bottom'] as const)(
     }
   },
 );
+
+test('words stay off what is outlined', () => {
+  const legs = { left: 600, top: 180, width: 72, height: 60 };
+  const of = (outlined: readonly (typeof legs)[]) =>
+    closeMarks([close('1', 'right')], FRAME, 'm', true, () => 0.7, outlined)[0]?.box;
+  const [there, off] = [of([]), of([legs])];
+  expect(there && overlap(there, legs)).toBe(true);
+  expect(off && overlap(off, legs)).toBe(false);
+});

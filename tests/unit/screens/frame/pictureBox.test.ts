@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { boxOf, frameIn } from '../../../../src/screens/frame/pictureBox';
+import { boxOf, frameIn, overlap } from '../../../../src/screens/frame/pictureBox';
 import { placeLabels } from '../../../../src/screens/frame/placeLabels';
 
 const AREA = { left: 0, top: 0, width: 600, height: 250 };
@@ -42,4 +42,18 @@ test('labels lie inside the picture, beside their marks, and over no other label
 test('a label that finds no room is left out', () => {
   const whole = { mark: { left: 0, top: 0, width: 600, height: 250 }, width: 140, height: 38 };
   expect(placeLabels([whole], AREA)).toEqual([null]);
+});
+
+test('a label stays off what is outlined in the picture, a little farther away where it has to', () => {
+  // A bag at the foot of a stand at the edge of the frame: on either side of it the stand's legs go up.
+  const bag = { mark: { left: 560, top: 180, width: 30, height: 20 }, width: 140, height: 38 };
+  const legs = { left: 500, top: 100, width: 40, height: 120 };
+  const column = { left: 545, top: 0, width: 12, height: 100 };
+  const [place] = placeLabels([bag], AREA, [], [legs, column, bag.mark]);
+  expect(place).not.toBeNull();
+  for (const outlined of [legs, column, bag.mark]) expect(place && overlap(place, outlined)).toBe(false);
+  // Where there is no other room it lies over that, and never over what it speaks of.
+  const all = { left: 0, top: 0, width: 600, height: 250 };
+  const [over] = placeLabels([bag], AREA, [], [all]);
+  expect(over && overlap(over, bag.mark)).toBe(false);
 });
