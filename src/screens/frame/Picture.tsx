@@ -7,19 +7,21 @@ import { letterOf } from '../../desk/choose';
 import { useLivePlan, useSession, useViews } from '../../desk/hooks';
 import { levelMapStore } from '../../desk/levelMap/levelMapStore';
 import { LOOK_AROUND, viewStore } from '../../desk/viewStore';
+import { lazily } from '../parts/lazily';
 import { useElementSize } from '../parts/useElementSize';
 import { inFrameWords } from '../report/inFrame';
 import { useInstant } from '../report/useSetupReports';
 import { FrameLines } from './FrameLines';
-import { HoldCross } from './HoldCross';
 import { useFloorHighlights } from './highlights/floorHighlights';
 import { Highlights } from './highlights/Highlights';
 import { ImageCircle } from './ImageCircle';
 import { FrameLevels } from './levels/FrameLevels';
-import { FrameReading } from './levels/FrameReading';
 import { Marks } from './Marks';
 import { OwnLines } from './OwnLines';
 import { type Box, frameIn } from './pictureBox';
+
+const FrameReading = lazily(async () => (await import('./levels/FrameReading')).FrameReading);
+const HoldCross = lazily(async () => (await import('./HoldCross')).HoldCross);
 
 /** Where the page says why there is no picture. */
 const lowerPart = (box: Box): Box => ({
@@ -125,7 +127,9 @@ export function Picture({
         {width > 0 && metered ? (
           <FrameReading plan={plan} setupId={setup.id} box={box} figure={element} lengths={lengths} />
         ) : null}
-        {width > 0 && lookedThrough ? <HoldCross plan={plan} setup={setup} box={box} /> : null}
+        {width > 0 && lookedThrough && setup.operator ? (
+          <HoldCross plan={plan} setup={setup} box={box} />
+        ) : null}
       </figure>
     </div>
   );
