@@ -36,6 +36,8 @@ const IN_BROWSER = {
   retry: 1,
   // A page on a slow machine gets there too: nothing is said to be missing before half a minute has gone by.
   expect: { poll: { timeout: 30_000, interval: 100 } },
+  // What a page was found to have is told in full: on another machine it may not be seen again.
+  chaiConfig: { truncateThreshold: 0 },
 };
 
 export default defineConfig({

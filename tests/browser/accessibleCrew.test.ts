@@ -39,6 +39,10 @@ const leaves = async (page: Page, layer: string): Promise<void> => {
 const MORE = '.crew-layer[aria-label="This sheet"]';
 const SEARCH = '.crew-layer[aria-label="Search"]';
 
+/** What a screen shows is laid out, timed and added up: what takes its place would move under what measures it. */
+const settled = (page: Page): Promise<void> =>
+  expect.poll(() => page.locator('.crew-waiting').count(), { timeout: 300_000 }).toBe(0);
+
 /** Every screen of the crew sheet, each from the one before. */
 const SCREENS: readonly Step[] = [
   ['setups', (page) => page.locator('.crew-card').first().waitFor()],
@@ -82,6 +86,7 @@ test('on the narrowest phone every screen is read in one direction, by Tab and w
     await page.getByRole('button', { name: 'Day theme' }).click();
   for (const [screen, open] of SCREENS) {
     await open(page);
+    await settled(page);
     expect(await sidewaysScrolls(page, LAYERS), screen).toEqual([]);
     expect(await clippedWords(page), screen).toEqual([]);
     expect(await brokenWords(page), screen).toEqual([]);
@@ -109,6 +114,7 @@ test('the longest names, from right to left too, and wide letters stay on every 
   };
   for (const [screen, open] of SCREENS) {
     await open(page);
+    await settled(page);
     await read(screen);
   }
   await page.evaluate(() => {
@@ -121,6 +127,7 @@ test('the longest names, from right to left too, and wide letters stay on every 
   for (const screen of ['Setups', 'Power', 'Times', 'Lists']) {
     await press(screen)(page);
     await page.locator('.crew-foot [aria-current]', { hasText: screen }).waitFor();
+    await settled(page);
     await read(`${screen}, wide letters`);
   }
 }, 600_000);

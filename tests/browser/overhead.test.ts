@@ -23,6 +23,21 @@ async function middleOf(stand: Locator): Promise<{ x: number; y: number }> {
   return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
 }
 
+/** The same once it stays there: a page that still lays itself out takes a finger for one that scrolls. */
+async function restingMiddle(page: Page, stand: Locator): Promise<{ x: number; y: number }> {
+  let middle = { x: Number.NaN, y: Number.NaN };
+  const stays = async (): Promise<boolean> => {
+    const before = middle;
+    await page.evaluate(
+      () => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))),
+    );
+    middle = await middleOf(stand);
+    return middle.x === before.x && middle.y === before.y;
+  };
+  await eventually(stays).toBe(true);
+  return middle;
+}
+
 /** How far the chosen thing is from the deck's left and top edges, by the chains of dimensions; metres. */
 async function dimensioned(page: Page): Promise<{ x: number; z: number }> {
   const figures = await page.locator('.dimensions text').allTextContents();
@@ -164,19 +179,22 @@ test('on a phone a finger on the empty roof scrolls the page, and on a stand it 
   await board.scrollIntoViewIfNeeded();
   const stand = standOf(page, 'Lamp stand 4');
   const session = await page.context().newCDPSession(page);
+  /** One gesture of a finger that does not rest: it does not wait for each of its steps to be answered. */
   const drag = async (from: { x: number; y: number }, by: number): Promise<void> => {
     const send = (type: 'touchStart' | 'touchMove' | 'touchEnd', dy: number) =>
       session.send('Input.dispatchTouchEvent', {
         type,
         touchPoints: type === 'touchEnd' ? [] : [{ x: from.x, y: from.y + dy, id: 0 }],
       });
-    await send('touchStart', 0);
-    for (const share of [0.25, 0.5, 0.75, 1]) await send('touchMove', by * share);
-    await send('touchEnd', by);
+    await Promise.all([
+      send('touchStart', 0),
+      ...[0.25, 0.5, 0.75, 1].map((share) => send('touchMove', by * share)),
+      send('touchEnd', by),
+    ]);
   };
   const top = async (): Promise<number> => (await board.boundingBox())?.y ?? Number.NaN;
   // The stand first: what a finger has thrown scrolls on for a while, and everything with it.
-  const from = await middleOf(stand);
+  const from = await restingMiddle(page, stand);
   const resting = await top();
   await drag(from, 40);
   await eventually(async () => (await middleOf(stand)).y - (await top()) - from.y + resting).toBeGreaterThan(

@@ -2,6 +2,7 @@ import { CAUTION_STANDINGS } from '../../../core/cautions/types';
 import type { LengthSystem } from '../../../core/units/lengths';
 import type { CautionInFull } from '../../../desk/crew/crewApi';
 import { useCrew, useCrewReading } from '../../../desk/crew/useCrew';
+import { BreakingAddresses } from '../../parts/BreakingAddresses';
 import { CautionGlyph } from '../../sheet/night/cautions/CautionGlyph';
 import { figureLines, HEADINGS, KIND_WORDS } from '../../sheet/night/cautions/words';
 import { Waiting } from '../page/Waiting';
@@ -31,7 +32,7 @@ function CautionRow({
           ))}
           {sourceLines.map((line) => (
             <li key={line} className="q">
-              {line}
+              <BreakingAddresses words={line} />
             </li>
           ))}
         </ul>

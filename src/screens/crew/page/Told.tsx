@@ -1,5 +1,5 @@
+import { keysOf } from '../../parts/keysOf';
 import { StandingGlyph } from '../../sheet/light/StandingGlyph';
-import { keysOf } from '../parts/keysOf';
 
 /** A sentence, and whether it breaks something, is only said, or holds. */
 export interface ToldSentence {

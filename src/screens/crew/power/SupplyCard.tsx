@@ -1,10 +1,10 @@
 import type { Plan } from '../../../core/plan/schema/plan';
 import type { CircuitFlow } from '../../../core/power/ratings';
 import { formatShare } from '../../../core/units/shares';
+import { keysOf } from '../../parts/keysOf';
 import { LoadBar } from '../../sheet/night/power/LoadBar';
 import { circuitText } from '../../sheet/night/power/words';
 import { ItemName } from '../page/ItemName';
-import { keysOf } from '../parts/keysOf';
 
 /** What gives power, or divides it: how much of what it gives is drawn, and what hangs on each of its circuits. */
 export function SupplyCard(props: {

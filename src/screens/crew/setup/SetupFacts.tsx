@@ -1,6 +1,6 @@
 import type { Setup } from '../../../core/plan/schema/setup';
 import { useCrew, useCrewReading } from '../../../desk/crew/useCrew';
-import { keysOf } from '../parts/keysOf';
+import { keysOf } from '../../parts/keysOf';
 import { exposureFacts, type Fact, placeFacts, plainFacts } from './factWords';
 
 const Cell = ({ name, value, more }: Fact) => (

@@ -3,7 +3,7 @@ import { formatShare } from '../../../core/units/shares';
 import type { Burning } from '../../../desk/crew/setupSheet';
 import { useCrew, useCrewReading } from '../../../desk/crew/useCrew';
 import { Icon } from '../../parts/Icon';
-import { keysOf } from '../parts/keysOf';
+import { keysOf } from '../../parts/keysOf';
 import { carriedFor } from './carrying';
 
 /** At how much of its light a lamp burns: `full`, `60 %`, `0 % to 60 %`. */

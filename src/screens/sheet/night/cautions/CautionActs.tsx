@@ -3,6 +3,7 @@ import type { Caution } from '../../../../core/cautions/types';
 import type { Plan } from '../../../../core/plan/schema/plan';
 import { useSession } from '../../../../desk/hooks';
 import { sessionStore } from '../../../../desk/sessionStore';
+import { BreakingAddresses } from '../../../parts/BreakingAddresses';
 import { bringIntoSight } from '../../../parts/bringIntoSight';
 import { BagsButton } from './BagsButton';
 import { Noted, NoteForm } from './NoteForm';
@@ -42,7 +43,7 @@ export function CautionActs(props: {
         ))}
         {sourceLines(caution.sources).map((line) => (
           <li key={line} className="q">
-            {line}
+            <BreakingAddresses words={line} />
           </li>
         ))}
       </ul>
