@@ -64,6 +64,7 @@ function partsOf(idOf: (source: string) => string, ask: Ask): (id: string) => st
   const crew = from(CREW);
   const desk = from(DESK, DESK_START);
   const stage = from(STAGE);
+  const deskToItsEnd = reachOf([DESK, DESK_START, STAGE].map(idOf), ask, true);
   const later = reachOf([idOf(CREW)], ask, true);
   const roof = from(CREW_ROOF);
   const shapes = from(...CREW_SHAPES);
@@ -80,7 +81,11 @@ function partsOf(idOf: (source: string) => string, ask: Ask): (id: string) => st
     if (doors.has(id) || main.has(id)) return null;
     const isOfDesk = desk.has(id) || stage.has(id);
     if (start.has(id)) return isOfDesk ? 'start' : 'crewStart';
-    if (crew.has(id)) return isOfDesk ? 'words' : 'crew';
+    if (crew.has(id)) {
+      if (isOfDesk) return 'words';
+      // What a later sheet of the desk shares with the crew brings none of the crew's own along, nor its styles.
+      return deskToItsEnd.has(id) ? null : 'crew';
+    }
     if (!isOfDesk) return null;
     if (!later.has(id)) return desk.has(id) ? 'desk' : 'stage';
     if (inWords.has(id) || id.endsWith('.css')) return null;
