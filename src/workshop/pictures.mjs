@@ -72,7 +72,7 @@ const SHOTS = [
     theme: 'night',
     size: [390, 844],
     crew: true,
-    before: (page) => page.locator('.crew-card .crew-picture img').first().waitFor(),
+    before: (page) => page.locator('.crew-card .crew-picture img').nth(2).waitFor(),
   },
   {
     name: 'crew-stand',

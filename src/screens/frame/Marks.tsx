@@ -4,12 +4,12 @@ import type { Setup } from '../../core/plan/schema/setup';
 import type { ItemReport, SetupReport } from '../../core/report/types';
 import { formatShare } from '../../core/units/shares';
 import { useSession } from '../../desk/hooks';
-import type { Spot } from '../overhead/geometry/spots';
 import { glyphHref } from '../parts/Glyph';
 import { concernOf, findingsOf, isLetShow } from '../report/concerns';
 import { type CloseMark, closeMarks, PIXELS_PER_LETTER } from './closeMarks';
 import { facesIn } from './faces';
-import { type Box, boxOf, overlap } from './pictureBox';
+import { leaderPath, type Outlines } from './leaderPath';
+import { type Box, boxOf } from './pictureBox';
 import { placeLabels } from './placeLabels';
 import { alongEdge, outlinesInFrame, type Sighting } from './projected';
 
@@ -28,8 +28,6 @@ const MOST_LETTERS = 44;
 /** Space between what is outlined and its outline, and the outline's own weight, pixels. */
 const OFF_PART = 2;
 const WEIGHT = 1.5;
-
-type Outlines = readonly (readonly (readonly [number, number])[])[];
 
 interface Labelled {
   readonly item: ItemReport;
@@ -85,34 +83,6 @@ function labelled(item: ItemReport, box: Box): Labelled | null {
   };
 }
 
-/** Whether a line from one place to another goes over a box. */
-function goesOver([x, y]: Spot, [toX, toY]: Spot, box: Box): boolean {
-  const steps = Math.ceil(Math.hypot(toX - x, toY - y) / 4);
-  return Array.from({ length: steps }, (_, k) => k / steps).some((share) =>
-    overlap(box, { left: x + share * (toX - x), top: y + share * (toY - y), width: 1, height: 1 }),
-  );
-}
-
-/** The line of a label: to what is nearest of what it speaks of, from its first line, or the second where words lie in the way. */
-function leader(place: Box, bits: readonly Box[], words: readonly Box[]): string {
-  const ways = [place.top + 10, place.top + place.height - 10].map((y) =>
-    bits
-      .flatMap((bit) =>
-        [place.left, place.left + place.width].map((x) => {
-          const from: Spot = [x, y];
-          const to: Spot = [
-            Math.max(bit.left, Math.min(x, bit.left + bit.width)),
-            Math.max(bit.top, Math.min(y, bit.top + bit.height)),
-          ];
-          return { from, to, far: Math.hypot(to[0] - x, to[1] - y) };
-        }),
-      )
-      .reduce((best, way) => (way.far < best.far ? way : best)),
-  );
-  const { from, to } = ways.find((way) => !words.some((box) => goesOver(way.from, way.to, box))) ?? ways[0];
-  return `M${from[0]} ${from[1]}L${to[0]} ${to[1]}`;
-}
-
 function Label({
   place,
   entry,
@@ -124,7 +94,7 @@ function Label({
 }) {
   return (
     <g className="label">
-      <path className="leader" d={leader(place, entry.bits, words)} />
+      <path className="leader" d={leaderPath(place, entry, words)} />
       <rect className="plate" x={place.left} y={place.top} width={place.width} height={place.height} />
       <rect className="bar-mark" x={place.left} y={place.top} width={3} height={place.height} />
       <use
