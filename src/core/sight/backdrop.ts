@@ -1,5 +1,4 @@
 import type { Vec3 } from '../form/build/vector';
-import { cameraFromWorld } from '../optics/project';
 import type { Camera } from '../optics/types';
 import { makeRoomFor, paneSink, SolidSink, wipeOwners, wipeStamps } from './buffer';
 import { NEAREST_METRES } from './clip';
@@ -63,7 +62,13 @@ export function hiderOf(raster: Raster, corners: readonly Vec3[]): number | 'sev
   const around = rectAround(corners, camera, grid);
   const both = around && meetingOf(around, rect);
   if (!both) return 'out';
-  const depth = Math.min(...corners.map((corner) => cameraFromWorld(camera.pose, corner)[2]));
+  const { position, forward } = camera.pose;
+  let depth = Infinity;
+  for (const [x, y, z] of corners) {
+    const along =
+      (x - position[0]) * forward[0] + (y - position[1]) * forward[1] + (z - position[2]) * forward[2];
+    depth = Math.min(depth, along);
+  }
   return depth > NEAREST_METRES ? nearerThan(raster, both, 1 / depth) : null;
 }
 

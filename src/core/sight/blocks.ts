@@ -4,7 +4,7 @@ import type { PartShape } from '../form/types';
 import type { Camera } from '../optics/types';
 import { solidOf } from './closed';
 import { cornersOf } from './corners';
-import { cornersSeen, type Eye, rectFor } from './eyes';
+import { cornersSeen, type Eye, isBeyond, rectFor } from './eyes';
 import type { PixelRect } from './filling';
 import type { Grid } from './grid';
 import { heightOver, type Mirror, reflected } from './mirrors';
@@ -212,10 +212,11 @@ export class Blocks {
       const part = stage.parts[k];
       for (const eye of eyes) {
         const box = this.boxAround(part);
-        if (cornersBefore(box, eye).length === 0) continue;
-        const between = blocks.filter(
-          (block) => block.part.item !== item && isBetween(block, eye, part.centre, part.radius),
-        );
+        if (isBehindMirror(box, eye) || isBeyond(box.corners, eye.sides, eye.at)) continue;
+        const between: Standing[] = [];
+        for (const block of blocks)
+          if (block.part.item !== item && isBetween(block, eye, part.centre, part.radius))
+            between.push(block);
         for (const left of openBoxes(between, eye, box, this.halvings)) {
           const rect = rectFor(left, eye, camera, grid);
           if (rect) open.push(rect);
@@ -235,12 +236,13 @@ export class Blocks {
   }
 }
 
+/** Whether nothing of a box stands before the mirror that an eye looks into. */
+const isBehindMirror = ({ corners }: Box, { mirror }: Eye): boolean =>
+  mirror !== null && corners.every((corner) => heightOver(mirror, corner) <= 0);
+
 /** The corners of what of a box an eye may see; none where it is out of the picture or behind the mirror. */
-function cornersBefore({ corners }: Box, eye: Eye): readonly Vec3[] {
-  const { mirror } = eye;
-  if (mirror && corners.every((corner) => heightOver(mirror, corner) <= 0)) return [];
-  return cornersSeen(corners, eye);
-}
+const cornersBefore = (box: Box, eye: Eye): readonly Vec3[] =>
+  isBehindMirror(box, eye) ? [] : cornersSeen(box.corners, eye);
 
 /** Of a box, what no block that comes between hides from an eye; boxes by their corners. */
 function openBoxes(

@@ -49,7 +49,8 @@ function partEnters(part: StagePart, { pose, frame }: Camera): boolean {
   cornersBefore(part, pose, corners);
   const sides = (corner: number): number => {
     const k = 3 * corner;
-    const [reachX, reachY] = [tanX * corners[k + 2], tanY * corners[k + 2]];
+    const reachX = tanX * corners[k + 2];
+    const reachY = tanY * corners[k + 2];
     return (
       (corners[k + 2] <= NEAREST_METRES ? 1 : 0) |
       (corners[k] <= -reachX ? 2 : 0) |
@@ -59,7 +60,9 @@ function partEnters(part: StagePart, { pose, frame }: Camera): boolean {
     );
   };
   for (let k = 0; k < indices.length; k += 3) {
-    const [a, b, c] = [sides(indices[k]), sides(indices[k + 1]), sides(indices[k + 2])];
+    const a = sides(indices[k]);
+    const b = sides(indices[k + 1]);
+    const c = sides(indices[k + 2]);
     if (a === 0 || b === 0 || c === 0) return true;
     if ((a & b & c) !== 0) continue;
     if (isCutInside(indices[k], indices[k + 1], indices[k + 2], tanX, tanY)) return true;

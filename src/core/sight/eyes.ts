@@ -69,21 +69,29 @@ const FACES = [
 let face = new Float64Array(3 * 9);
 let remains = new Float64Array(3 * 9);
 
+/** Beyond which planes some corner lay that was asked about last, one bit each. */
+let planesCut = 0;
+
+/** Whether all corners lie beyond one and the same of an eye's four planes: then it sees nothing between them. */
+export function isBeyond(corners: readonly Vec3[], sides: readonly Vec3[], at: Vec3): boolean {
+  let beyondAll = 15;
+  planesCut = 0;
+  for (const corner of corners) {
+    let beyond = 0;
+    for (let k = 0; k < 4; k += 1) if (dot(sides[k], corner) < dot(sides[k], at)) beyond |= 1 << k;
+    beyondAll &= beyond;
+    planesCut |= beyond;
+  }
+  return beyondAll !== 0;
+}
+
 /**
  * The corners of what an eye may see of a box, which is given by its eight corners: of the box, or of the part of it
  * between the eye's four planes. None where nothing of it lies between them.
  */
 export function cornersSeen(corners: readonly Vec3[], { at, sides }: Eye): readonly Vec3[] {
-  const bounds = sides.map((side) => dot(side, at));
-  let beyondAll = 15;
-  let beyondAny = 0;
-  for (const corner of corners) {
-    let beyond = 0;
-    for (let k = 0; k < 4; k += 1) if (dot(sides[k], corner) < bounds[k]) beyond |= 1 << k;
-    beyondAll &= beyond;
-    beyondAny |= beyond;
-  }
-  if (beyondAll !== 0) return [];
+  if (isBeyond(corners, sides, at)) return [];
+  const beyondAny = planesCut;
   if (beyondAny === 0) return corners;
   const seen: Vec3[] = [];
   for (const ring of FACES) {
@@ -92,7 +100,7 @@ export function cornersSeen(corners: readonly Vec3[], { at, sides }: Eye): reado
     for (let k = 0; k < 4 && count > 0; k += 1) {
       if ((beyondAny & (1 << k)) === 0) continue;
       const [a, b, c] = sides[k];
-      count = cutPolygon(face, count, a, b, c, bounds[k], remains);
+      count = cutPolygon(face, count, a, b, c, dot(sides[k], at), remains);
       [face, remains] = [remains, face];
     }
     for (let k = 0; k < 3 * count; k += 3) seen.push([face[k], face[k + 1], face[k + 2]]);

@@ -73,41 +73,40 @@ function kept(polygon: Polygon, a: number, b: number, c: number, bound: number):
 
 /** Corners in camera coordinates, used anew by every part. */
 let corners = new Float64Array(3 * 256);
+/** The triangle that is visited, used anew by each: nobody keeps it. */
+const visited: Polygon = [0, 0, 0, 0, 0, 0, 0, 0, 0];
+/** It alone, as pieces to be split. */
+const whole: Polygon[] = [visited];
 
 /**
  * Calls back with each triangle of a part in camera coordinates, cut at the near plane, but for those whose three
- * corners are all `beyond` in one and the same of some ways, one bit each; until one answers true.
+ * corners are all `beyond` in one and the same of some ways, one bit each; until one answers true. `beyond` is told
+ * where a corner is among `corners`.
  */
 function eachTriangle(
   part: StagePart,
   camera: Camera,
   visit: (triangle: Polygon) => boolean,
-  beyond: ((x: number, y: number, z: number) => number) | null = null,
+  beyond: ((at: number) => number) | null = null,
 ): boolean {
   const { positions, indices } = part.shape;
   if (corners.length < positions.length) corners = new Float64Array(2 * positions.length);
   cornersBefore(part, camera.pose, corners);
-  const bits = (at: number): number =>
-    beyond && corners[at + 2] >= NEAREST_METRES ? beyond(corners[at], corners[at + 1], corners[at + 2]) : 0;
   for (let k = 0; k < indices.length; k += 3) {
     const a = 3 * indices[k];
     const b = 3 * indices[k + 1];
     const c = 3 * indices[k + 2];
-    if (beyond && (bits(a) & bits(b) & bits(c)) !== 0) continue;
-    let triangle: Polygon = [
-      corners[a],
-      corners[a + 1],
-      corners[a + 2],
-      corners[b],
-      corners[b + 1],
-      corners[b + 2],
-      corners[c],
-      corners[c + 1],
-      corners[c + 2],
-    ];
-    if (triangle[2] < NEAREST_METRES || triangle[5] < NEAREST_METRES || triangle[8] < NEAREST_METRES) {
-      triangle = kept(triangle, 0, 0, 1, NEAREST_METRES);
+    if (beyond) {
+      const both = beyond(a) & beyond(b);
+      if (both !== 0 && (both & beyond(c)) !== 0) continue;
     }
+    for (let axis = 0; axis < 3; axis += 1) {
+      visited[axis] = corners[a + axis];
+      visited[3 + axis] = corners[b + axis];
+      visited[6 + axis] = corners[c + axis];
+    }
+    const isNear = visited[2] < NEAREST_METRES || visited[5] < NEAREST_METRES || visited[8] < NEAREST_METRES;
+    const triangle = isNear ? kept(visited, 0, 0, 1, NEAREST_METRES) : visited;
     if (triangle.length >= 9 && visit(triangle)) return true;
   }
   return false;
@@ -187,7 +186,8 @@ function splitAt(pieces: Polygon[], a: number, b: number, c: number): Polygon[] 
 
 /** Splits a triangle at the four planes of the pyramid and measures the pieces; true when any of it is inside. */
 function measureTriangle(triangle: Polygon, tanX: number, tanY: number, least: Least): boolean {
-  let pieces = splitAt([triangle], 1, 0, tanX);
+  whole[0] = triangle;
+  let pieces = splitAt(whole, 1, 0, tanX);
   pieces = splitAt(pieces, -1, 0, tanX);
   pieces = splitAt(pieces, 0, 1, tanY);
   pieces = splitAt(pieces, 0, -1, tanY);
@@ -196,15 +196,15 @@ function measureTriangle(triangle: Polygon, tanX: number, tanY: number, least: L
   return inside;
 }
 
-/** The sides of the pyramid, one bit each, beyond which a place lies so far out that nothing has to be measured. */
-function sidesBeyond(
-  x: number,
-  y: number,
-  z: number,
-  tanX: number,
-  tanY: number,
-  { metres, widths }: Least,
-): number {
+/**
+ * The sides of the pyramid, one bit each, beyond which a corner lies so far out that nothing has to be measured; none
+ * for one that the near plane cuts off.
+ */
+function sidesBeyond(at: number, tanX: number, tanY: number, { metres, widths }: Least): number {
+  const x = corners[at];
+  const y = corners[at + 1];
+  const z = corners[at + 2];
+  if (z < NEAREST_METRES) return 0;
   const far = Math.max(metres, widths * 2 * tanX * z);
   const reachX = tanX * z;
   const reachY = tanY * z;
@@ -316,7 +316,7 @@ function measureOutside(stage: SightStage, item: number, camera: Camera): Outsid
       part,
       camera,
       (triangle) => measureTriangle(triangle, tanX, tanY, least),
-      (x, y, z) => sidesBeyond(x, y, z, tanX, tanY, least),
+      (at) => sidesBeyond(at, tanX, tanY, least),
     );
     if (inside) return 'inside';
   }
@@ -345,7 +345,7 @@ export function isNearer(
       camera,
       (triangle) =>
         measureTriangle(triangle, tanX, tanY, least) || least.metres < metres || least.widths < frameWidths,
-      (x, y, z) => sidesBeyond(x, y, z, tanX, tanY, least),
+      (at) => sidesBeyond(at, tanX, tanY, least),
     );
     if (isFound) return true;
   }

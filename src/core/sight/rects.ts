@@ -1,5 +1,4 @@
 import type { Vec3 } from '../form/build/vector';
-import { cameraFromWorld } from '../optics/project';
 import type { Camera } from '../optics/types';
 import { cornersOf } from './corners';
 import type { PixelRect } from './filling';
@@ -19,8 +18,15 @@ export function rectAround(corners: readonly Vec3[], camera: Camera, grid: Grid)
   // One bit for each side of the pyramid, and for behind: all corners beyond one of them, and nothing can show.
   let beyondAll = 31;
   let isAcross = false;
+  const { position, right: across, up, forward } = camera.pose;
   for (const corner of corners) {
-    const [x, y, z] = cameraFromWorld(camera.pose, corner);
+    // As `cameraFromWorld` has it, without a list for each of so many corners.
+    const dx = corner[0] - position[0];
+    const dy = corner[1] - position[1];
+    const dz = corner[2] - position[2];
+    const x = dx * across[0] + dy * across[1] + dz * across[2];
+    const y = dx * up[0] + dy * up[1] + dz * up[2];
+    const z = dx * forward[0] + dy * forward[1] + dz * forward[2];
     beyondAll &=
       (x > z * tanX ? 1 : 0) |
       (x < -z * tanX ? 2 : 0) |

@@ -1,5 +1,5 @@
 import type { PartShape } from '../form/types';
-import { clipFace, MIRROR_GAP_METRES, NEAREST_METRES } from './clip';
+import { clipFace, clipping, MIRROR_GAP_METRES, NEAREST_METRES } from './clip';
 import { facesOf } from './faces';
 import {
   drawFace,
@@ -157,23 +157,24 @@ function isBeyond(count: number, { left, top, right, bottom }: PixelRect): boole
   );
 }
 
-const toClip: number[] = [];
-
 function drawClipped(count: number, bySide: boolean, wanted: number, rect: PixelRect, sink: SpanSink): void {
   if (isBeyond(count, rect)) return;
-  toClip.length = 0;
+  const before = clipping.face;
   for (let k = 0; k < count; k += 1) {
     const corner = ring[k];
-    toClip.push(homogeneousX[corner], homogeneousY[corner], depths[corner], bySide ? sides[corner] : 1);
+    before[4 * k] = homogeneousX[corner];
+    before[4 * k + 1] = homogeneousY[corner];
+    before[4 * k + 2] = depths[corner];
+    before[4 * k + 3] = bySide ? sides[corner] : 1;
   }
-  const polygon = clipFace(toClip, GUARD_PIXELS, bySide);
-  const left = polygon.length / 4;
+  const left = clipFace(count, GUARD_PIXELS, bySide);
   if (left < 3) return;
+  const { face } = clipping;
   const { x, y, nearness } = onScreen;
   for (let k = 0; k < left; k += 1) {
-    const depth = polygon[k * 4 + 2];
-    x[room + k] = Math.floor((polygon[k * 4] / depth) * SUBPIXELS + 0.5);
-    y[room + k] = Math.floor((polygon[k * 4 + 1] / depth) * SUBPIXELS + 0.5);
+    const depth = face[k * 4 + 2];
+    x[room + k] = Math.floor((face[k * 4] / depth) * SUBPIXELS + 0.5);
+    y[room + k] = Math.floor((face[k * 4 + 1] / depth) * SUBPIXELS + 0.5);
     nearness[room + k] = 1 / depth;
     ring[k] = room + k;
   }

@@ -72,10 +72,12 @@ export function cornersBefore(
 ): void {
   const { positions } = shape;
   const [ex, ey, ez] = pose.position;
-  for (const [axis, [x, y, z]] of [pose.right, pose.up, pose.forward].entries()) {
-    const [a, b, c] = m
-      ? [m[0] * x + m[4] * y + m[8] * z, m[1] * x + m[5] * y + m[9] * z, m[2] * x + m[6] * y + m[10] * z]
-      : [x, y, z];
+  for (let axis = 0; axis < 3; axis += 1) {
+    const way = axis === 0 ? pose.right : axis === 1 ? pose.up : pose.forward;
+    const [x, y, z] = way;
+    const a = m ? m[0] * x + m[4] * y + m[8] * z : x;
+    const b = m ? m[1] * x + m[5] * y + m[9] * z : y;
+    const c = m ? m[2] * x + m[6] * y + m[10] * z : z;
     const d = m ? (m[3] - ex) * x + (m[7] - ey) * y + (m[11] - ez) * z : -ex * x - ey * y - ez * z;
     for (let k = 0; k < positions.length; k += 3)
       into[k + axis] = a * positions[k] + b * positions[k + 1] + c * positions[k + 2] + d;

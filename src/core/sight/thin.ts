@@ -1,3 +1,4 @@
+import type { Vec3 } from '../form/build/vector';
 import type { Tube } from '../form/types';
 import { hypot } from '../units/steadyMath';
 import { hiderOf } from './backdrop';
@@ -9,6 +10,7 @@ import type { Look } from './look';
 import { reflected } from './mirrors';
 import { nearerThan } from './raster';
 import { meetingOf } from './rects';
+import type { ScreenMatrix } from './screenFromWorld';
 import { type SightStage, type StagePart, worldOf } from './stage';
 import { inFrame, isSeenAt, Neighbours, onScreen, type Way } from './ways';
 
@@ -275,27 +277,37 @@ const ON_TRIANGLE = [
   [0.02, 0.02, 0.96],
 ] as const;
 
+/** The corners of a part on screen as `onScreen` has them, three numbers each, used anew by every part. */
+let cornersOnScreen = new Float64Array(3 * 256);
+
+function bringOnScreen({ shape, worldFromPart }: StagePart, m: ScreenMatrix): void {
+  const { positions } = shape;
+  if (cornersOnScreen.length < positions.length) cornersOnScreen = new Float64Array(2 * positions.length);
+  for (let k = 0; k < positions.length; k += 3) {
+    const place: Vec3 = [positions[k], positions[k + 1], positions[k + 2]];
+    const [x, y, depth] = onScreen(m, worldOf({ worldFromPart }, place));
+    cornersOnScreen[k] = x;
+    cornersOnScreen[k + 1] = y;
+    cornersOnScreen[k + 2] = depth;
+  }
+}
+
 /** Looks for slivers of a part without tubes that fell between the samples. */
 function tryFaces(way: Way, part: StagePart): Finding {
-  const { positions, indices } = part.shape;
+  const { indices } = part.shape;
   const found: Finding = { pixels: 0, places: [] };
   const neighbours = new Neighbours(way);
   let rays = 0;
-  const corner = (index: number) =>
-    onScreen(
-      way.screen,
-      worldOf(part, [positions[index * 3], positions[index * 3 + 1], positions[index * 3 + 2]]),
-    );
+  bringOnScreen(part, way.screen);
+  const c = cornersOnScreen;
   for (let k = 0; k < indices.length && rays < MOST_RAYS; k += 3) {
-    const corners = [corner(indices[k]), corner(indices[k + 1]), corner(indices[k + 2])];
-    if (corners.some((c) => c[2] < NEAREST_METRES)) continue;
-    for (const shares of ON_TRIANGLE) {
-      const at = [0, 1, 2].map(
-        (axis) => shares[0] * corners[0][axis] + shares[1] * corners[1][axis] + shares[2] * corners[2][axis],
-      );
-      const x = at[0] / at[2];
-      const y = at[1] / at[2];
-      if (!inFrame(way, x, y) || neighbours.standingOf(x, y, 1 / at[2]) !== 'open') continue;
+    const [i, j, l] = [3 * indices[k], 3 * indices[k + 1], 3 * indices[k + 2]];
+    if (c[i + 2] < NEAREST_METRES || c[j + 2] < NEAREST_METRES || c[l + 2] < NEAREST_METRES) continue;
+    for (const [first, second, third] of ON_TRIANGLE) {
+      const depth = first * c[i + 2] + second * c[j + 2] + third * c[l + 2];
+      const x = (first * c[i] + second * c[j] + third * c[l]) / depth;
+      const y = (first * c[i + 1] + second * c[j + 1] + third * c[l + 1]) / depth;
+      if (!inFrame(way, x, y) || neighbours.standingOf(x, y, 1 / depth) !== 'open') continue;
       rays += 1;
       if (!isSeenAt(way, part, x, y, 0)) continue;
       found.pixels += LEAST_PIXELS;
