@@ -10,20 +10,33 @@ import { someAreas } from '../plans/someAreas';
 import { Tracer } from '../properties/sight/tracer';
 import { medianMs, ms, printTable, times } from './table';
 
-/** One setup at one instant: ours with mirror and thin tubes, against two other ways to ask the same pixels. */
-const plan = crowdedPlan(60, 1, 1);
-const [setup] = plan.setups;
-const [from, to] = spanOf(plan, setup);
-const at = (from + to) / 2;
-const stage = stageOf(formsAt(plan, at));
-const camera = cameraAt(plan, setup, at);
-const scratch = scratchFor(camera);
+/**
+ * One setup at one instant: ours with mirror and thin tubes, against two other ways to ask the same pixels. Of a night of
+ * twenty setups the one that takes longest of those that see the wet deck mirror something.
+ */
+const plan = crowdedPlan(60, 20, 1);
+const instants = plan.setups.map((setup) => {
+  const [from, to] = spanOf(plan, setup);
+  const at = (from + to) / 2;
+  const stage = stageOf(formsAt(plan, at));
+  const camera = cameraAt(plan, setup, at);
+  const scratch = scratchFor(camera);
+  const { mirrored } = look(stage, camera, scratch);
+  const pixels = mirrored.itemPixels.reduce((sum, each) => sum + each, 0);
+  return { at, stage, camera, scratch, pixels, tookMs: medianMs(9, () => look(stage, camera, scratch)) };
+});
+const mirroring = instants.filter(({ pixels }) => pixels > 0).sort((a, b) => a.tookMs - b.tookMs);
+const slowest = mirroring.at(-1);
+if (!slowest) throw new Error('in no setup of the night does the wet deck mirror anything');
+const { at, stage, camera, scratch } = slowest;
 const { width, height } = scratch.grid;
 const triangles = stage.parts.reduce((sum, part) => sum + part.shape.indices.length / 3, 0);
 console.log(
-  `  ${stage.forms.length} items, ${triangles} triangles, ${width} × ${height} pixels, mirror in view`,
+  `  ${stage.forms.length} items, ${triangles} triangles, ${width} × ${height} pixels; in ${mirroring.length} of ${instants.length} setups the deck mirrors something, in this one on ${((100 * slowest.pixels) / (width * height)).toFixed(0)} % of the pixels`,
 );
 
+const middle = mirroring[mirroring.length >> 1];
+const ofMiddle = medianMs(15, () => look(middle.stage, middle.camera, middle.scratch));
 const buffer = medianMs(15, () => look(stage, camera, scratch));
 const whole = medianMs(15, () => findThin(look(stage, camera, scratch)));
 const areas = Array.from({ length: 12 }, (_, k) => ({
@@ -71,7 +84,11 @@ for (let k = 0; k < RAYS; k += 1) {
 const cast = ((performance.now() - castStarted) / RAYS) * width * height;
 
 printTable([
-  { what: 'one setup, one instant, mirror included: item buffer', reach: '≤ 10 ms', reached: ms(buffer) },
+  {
+    what: 'one setup, one instant, mirror included: item buffer',
+    reach: '≤ 10 ms',
+    reached: `${ms(buffer)}; in the middle one of these setups ${ms(ofMiddle)}`,
+  },
   { what: 'the same with thin tubes and exact rays', reach: '', reached: ms(whole) },
   {
     what: `the item buffer over a deck in ${areas.length} wet and dry areas`,
