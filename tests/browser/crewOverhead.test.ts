@@ -1,16 +1,15 @@
-import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { tapesOf } from '../../src/core/form/tape/tape';
 import { formatLength } from '../../src/core/units/lengths';
 import { linkOfPlan } from '../../src/exchange/link/link';
-import { planFrom } from '../plans/bare';
+import { quickDemo } from '../plans/quickDemo';
 import { seriousViolations } from './axe';
 import { fingers, type Touch } from './fingers';
 import { openPage } from './harness';
 import { withoutPicture } from './withoutPicture';
 
-const plan = planFrom(JSON.parse(readFileSync('assets/loft-night.plan.json', 'utf8')));
+const plan = quickDemo();
 const address = `#${linkOfPlan(plan).fragment}`;
 
 /** Where a thing of the drawing is on the screen: the middle of its symbol. */
