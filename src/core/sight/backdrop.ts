@@ -1,4 +1,4 @@
-import type { Vec3 } from '../form/build/vector';
+import { dotFrom, type Vec3 } from '../form/build/vector';
 import type { Camera } from '../optics/types';
 import { makeRoomFor, paneSink, SolidSink, wipeOwners, wipeStamps } from './buffer';
 import { NEAREST_METRES } from './clip';
@@ -64,11 +64,7 @@ export function hiderOf(raster: Raster, corners: readonly Vec3[]): number | 'sev
   if (!both) return 'out';
   const { position, forward } = camera.pose;
   let depth = Infinity;
-  for (const [x, y, z] of corners) {
-    const along =
-      (x - position[0]) * forward[0] + (y - position[1]) * forward[1] + (z - position[2]) * forward[2];
-    depth = Math.min(depth, along);
-  }
+  for (const corner of corners) depth = Math.min(depth, dotFrom(position, corner, forward));
   return depth > NEAREST_METRES ? nearerThan(raster, both, 1 / depth) : null;
 }
 

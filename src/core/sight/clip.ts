@@ -1,10 +1,9 @@
+import { MOST_CORNERS } from './filling';
+
 /** Nothing nearer to the entrance pupil than this is seen, metres along the axis. */
 export const NEAREST_METRES = 0.01;
 /** What is no farther than this from a mirror's plane lies in it, metres. */
 export const MIRROR_GAP_METRES = 1e-6;
-
-/** A face that is clipped has fewer corners: each of six planes adds one at most. */
-const MOST_CORNERS = 32;
 
 /** The face in hand, four numbers a corner: [x·depth, y·depth, depth, side]; and where the next cut of it goes. */
 export const clipping = {

@@ -1,3 +1,4 @@
+import { dotFrom } from '../form/build/vector';
 import type { ItemForm } from '../form/types';
 import { undistort } from '../optics/distortion';
 import type { Camera, FrameShape } from '../optics/types';
@@ -230,12 +231,9 @@ function boundOf(
   // What lies beyond a side of the pyramid by so much at all corners does so everywhere between them.
   let [toRight, toLeft, above, below, farthest] = [Infinity, Infinity, Infinity, Infinity, -Infinity];
   for (const corner of cornersOf(part)) {
-    const dx = corner[0] - p[0];
-    const dy = corner[1] - p[1];
-    const dz = corner[2] - p[2];
-    const x = dx * r[0] + dy * r[1] + dz * r[2];
-    const y = dx * u[0] + dy * u[1] + dz * u[2];
-    const z = dx * f[0] + dy * f[1] + dz * f[2];
+    const x = dotFrom(p, corner, r);
+    const y = dotFrom(p, corner, u);
+    const z = dotFrom(p, corner, f);
     toRight = Math.min(toRight, x - z * tanX);
     toLeft = Math.min(toLeft, -x - z * tanX);
     above = Math.min(above, y - z * tanY);

@@ -1,4 +1,4 @@
-import type { Vec3 } from '../form/build/vector';
+import { dotFrom, type Vec3 } from '../form/build/vector';
 import type { Camera } from '../optics/types';
 import { cornersOf } from './corners';
 import type { PixelRect } from './filling';
@@ -20,13 +20,9 @@ export function rectAround(corners: readonly Vec3[], camera: Camera, grid: Grid)
   let isAcross = false;
   const { position, right: across, up, forward } = camera.pose;
   for (const corner of corners) {
-    // As `cameraFromWorld` has it, without a list for each of so many corners.
-    const dx = corner[0] - position[0];
-    const dy = corner[1] - position[1];
-    const dz = corner[2] - position[2];
-    const x = dx * across[0] + dy * across[1] + dz * across[2];
-    const y = dx * up[0] + dy * up[1] + dz * up[2];
-    const z = dx * forward[0] + dy * forward[1] + dz * forward[2];
+    const x = dotFrom(position, corner, across);
+    const y = dotFrom(position, corner, up);
+    const z = dotFrom(position, corner, forward);
     beyondAll &=
       (x > z * tanX ? 1 : 0) |
       (x < -z * tanX ? 2 : 0) |

@@ -10,6 +10,9 @@ export const add = (a: Vec3, b: Vec3): Vec3 => [a[0] + b[0], a[1] + b[1], a[2] +
 export const subtract = (a: Vec3, b: Vec3): Vec3 => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
 export const scale = (a: Vec3, by: number): Vec3 => [a[0] * by, a[1] * by, a[2] * by];
 export const dot = (a: Vec3, b: Vec3): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+/** Product of the way from one place to another with a vector, without a list for the way: boxes ask it by the million. */
+export const dotFrom = (from: Vec3, to: Vec3, a: Vec3): number =>
+  (to[0] - from[0]) * a[0] + (to[1] - from[1]) * a[1] + (to[2] - from[2]) * a[2];
 export const cross = (a: Vec3, b: Vec3): Vec3 => [
   a[1] * b[2] - a[2] * b[1],
   a[2] * b[0] - a[0] * b[2],
