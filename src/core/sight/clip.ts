@@ -1,9 +1,10 @@
-import { MOST_CORNERS } from './filling';
-
 /** Nothing nearer to the entrance pupil than this is seen, metres along the axis. */
 export const NEAREST_METRES = 0.01;
 /** What is no farther than this from a mirror's plane lies in it, metres. */
 export const MIRROR_GAP_METRES = 1e-6;
+
+/** A face has at most so many corners: a quadrangle that is clipped on six sides. */
+export const MOST_CORNERS = 12;
 
 /** The face in hand, four numbers a corner: [x·depth, y·depth, depth, side]; and where the next cut of it goes. */
 export const clipping = {

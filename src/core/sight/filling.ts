@@ -1,3 +1,4 @@
+import { MOST_CORNERS } from './clip';
 import { SAMPLE_HEIGHTS, SUBPIXELS } from './grid';
 
 /** Receives the pixels of a face, column by column: y0 ≤ y ≤ y1, as near as `run` says. */
@@ -29,9 +30,6 @@ export const onScreen = {
   nearness: new Float64Array(0),
   recede: 0,
 };
-
-/** A face has at most so many corners: a quadrangle that is clipped on six sides. */
-export const MOST_CORNERS = 12;
 
 /** The corners of the face to be drawn, by their numbers on screen, in order around it. */
 export const ring = new Int32Array(MOST_CORNERS);

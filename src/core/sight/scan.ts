@@ -1,15 +1,7 @@
 import type { PartShape } from '../form/types';
-import { clipFace, clipping, MIRROR_GAP_METRES, NEAREST_METRES } from './clip';
+import { clipFace, clipping, MIRROR_GAP_METRES, MOST_CORNERS, NEAREST_METRES } from './clip';
 import { facesOf } from './faces';
-import {
-  drawFace,
-  drawTriangle,
-  MOST_CORNERS,
-  onScreen,
-  type PixelRect,
-  ring,
-  type SpanSink,
-} from './filling';
+import { drawFace, drawTriangle, onScreen, type PixelRect, ring, type SpanSink } from './filling';
 import { SUBPIXELS } from './grid';
 import type { ScreenMatrix } from './screenFromWorld';
 

@@ -1,16 +1,9 @@
 import fc from 'fast-check';
 import { afterAll, expect, test } from 'vitest';
 import type { PartShape } from '../../../src/core/form/types';
+import { MOST_CORNERS } from '../../../src/core/sight/clip';
 import { facesOf } from '../../../src/core/sight/faces';
-import {
-  drawFace,
-  drawTriangle,
-  MOST_CORNERS,
-  onScreen,
-  type PixelRect,
-  ring,
-  run,
-} from '../../../src/core/sight/filling';
+import { drawFace, drawTriangle, onScreen, type PixelRect, ring, run } from '../../../src/core/sight/filling';
 import { SUBPIXELS } from '../../../src/core/sight/grid';
 import { randomForms } from './randomForms';
 
