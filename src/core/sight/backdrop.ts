@@ -10,6 +10,7 @@ import { meetingOf, rectAround } from './rects';
 import { drawShape } from './scan';
 import { type ScreenMatrix, screenFromWorld } from './screenFromWorld';
 import type { SightStage, StagePart } from './stage';
+import { endOfRun } from './tags';
 
 /** Some solids as a camera sees them in a rectangle: who is nearest at each pixel, and nothing else. */
 export interface Backdrop extends Raster {
@@ -39,16 +40,13 @@ export function backdropOf(
     drawSolid(part, screen, rect, camera.pose.position, sink);
   }
   if (panes.length > 0) wipeStamps(buffer, rect);
-  for (const pane of panes)
-    drawShape(
-      pane.shape,
-      partScreen(screen, pane),
-      rect,
-      null,
-      'both',
-      paneSink(buffer, buffer.stamp, pane.index),
-    );
-  return { stage, camera, grid, rect, screen, buffer, hasPanes: panes.length > 0 };
+  let hasPanes = false;
+  for (const pane of panes) {
+    const paned = paneSink(buffer, buffer.stamp, pane.index);
+    drawShape(pane.shape, partScreen(screen, pane), rect, null, 'both', paned);
+    hasPanes ||= paned.hasMet;
+  }
+  return { stage, camera, grid, rect, screen, buffer, hasPanes };
 }
 
 /**
@@ -68,20 +66,48 @@ export function hiderOf(raster: Raster, corners: readonly Vec3[]): number | 'sev
   return depth > NEAREST_METRES ? nearerThan(raster, both, 1 / depth) : null;
 }
 
-/** The numbers of the parts that are nearest anywhere in some rectangles. */
-export function ownersIn({ grid, rect, buffer }: Backdrop, rects: readonly PixelRect[]): ReadonlySet<number> {
+/** 1 over the depth of what of a box is farthest away; 0 where some of it is as near as the lens. */
+export function leastNearness(corners: readonly Vec3[], { pose: { position, forward } }: Camera): number {
+  let farthest = 0;
+  for (const corner of corners) {
+    const depth = dotFrom(position, corner, forward);
+    if (depth < NEAREST_METRES) return 0;
+    farthest = Math.max(farthest, depth);
+  }
+  return 1 / farthest;
+}
+
+/**
+ * The numbers of the parts that are nearest anywhere in some rectangles, as far as they are nearer there than something
+ * of this nearness, 1 over its depth: what is farther away does not hide it.
+ */
+export function ownersIn(
+  { grid, rect, buffer }: Backdrop,
+  rects: readonly PixelRect[],
+  nearness: number,
+): ReadonlySet<number> {
   const owners = new Set<number>();
+  const { owner, ownerPairs, nearness: nearest } = buffer;
   let latest = 0;
   for (const each of rects) {
     const both = meetingOf(each, rect);
     if (!both) continue;
-    for (let column = both.left; column < both.right; column += 1)
-      for (let at = column * grid.height + both.top; at < column * grid.height + both.bottom; at += 1) {
-        const tag = buffer.owner[at];
-        if (tag === latest || tag === 0) continue;
-        latest = tag;
-        owners.add(tag - 1);
+    for (let column = both.left; column < both.right; column += 1) {
+      const end = column * grid.height + both.bottom;
+      let at = column * grid.height + both.top;
+      while (at < end) {
+        const tag = owner[at];
+        const after = endOfRun(owner, ownerPairs, at, end);
+        if (tag !== latest && tag !== 0) {
+          while (at < after && !(nearest[at] > nearness)) at += 1;
+          if (at < after) {
+            latest = tag;
+            owners.add(tag - 1);
+          }
+        }
+        at = after;
       }
+    }
   }
   return owners;
 }

@@ -1,9 +1,7 @@
 import { type PixelRect, run, type SpanSink } from './filling';
 import type { Grid } from './grid';
 import type { SightStage } from './stage';
-
-/** Numbers of parts or items, one up, 0 for nothing: two bytes a pixel as long as they fit, since drawing waits for memory. */
-export type Tags = Uint16Array | Int32Array;
+import { type Pairs, pairsOf, type Tags } from './tags';
 
 /** The nearest thing at every pixel: inverse depth (0 for nothing) and part number + 1 (0 for nothing). */
 export interface ItemBuffer {
@@ -11,6 +9,8 @@ export interface ItemBuffer {
   readonly height: number;
   readonly nearness: Float32Array;
   owner: Tags;
+  /** The same by twos. */
+  ownerPairs: Pairs;
   /** Which item last touched a pixel, item number + 1: counts a pixel once however many triangles lie on it. */
   stamp: Tags;
   /** Which porous layer, and which item's layers, counted a pixel last: part and item number + 1. */
@@ -21,11 +21,13 @@ export interface ItemBuffer {
 /** Fresh arrays for a grid. */
 export function bufferFor(grid: Grid): ItemBuffer {
   const size = grid.width * grid.height;
+  const owner = new Uint16Array(size);
   return {
     width: grid.width,
     height: grid.height,
     nearness: new Float32Array(size),
-    owner: new Uint16Array(size),
+    owner,
+    ownerPairs: pairsOf(owner),
     stamp: new Uint16Array(size),
     layerPart: new Uint16Array(size),
     layerItem: new Uint16Array(size),
@@ -41,39 +43,43 @@ export function makeRoomFor(buffer: ItemBuffer, { parts, forms }: SightStage): v
   if (buffer.owner instanceof Int32Array) return;
   const size = buffer.width * buffer.height;
   buffer.owner = new Int32Array(size);
+  buffer.ownerPairs = null;
   buffer.stamp = new Int32Array(size);
   buffer.layerPart = new Int32Array(size);
   buffer.layerItem = new Int32Array(size);
 }
 
+/** Sets values to 0 in the rectangle; at one go where it takes whole columns. */
+function wipeValues(
+  values: Float32Array | Tags,
+  height: number,
+  { left, top, right, bottom }: PixelRect,
+): void {
+  if (top === 0 && bottom === height) {
+    values.fill(0, left * height, right * height);
+    return;
+  }
+  for (let column = left; column < right; column += 1)
+    values.fill(0, column * height + top, column * height + bottom);
+}
+
 /** Empties what says who is nearest in the rectangle. */
 export function wipeOwners({ height, nearness, owner }: ItemBuffer, rect: PixelRect): void {
-  for (let column = rect.left; column < rect.right; column += 1) {
-    const from = column * height + rect.top;
-    const to = column * height + rect.bottom;
-    nearness.fill(0, from, to);
-    owner.fill(0, from, to);
-  }
+  wipeValues(nearness, height, rect);
+  wipeValues(owner, height, rect);
 }
 
 /** Empties the stamps in the rectangle. */
-export function wipeStamps({ height, stamp }: ItemBuffer, rect: PixelRect): void {
-  for (let column = rect.left; column < rect.right; column += 1)
-    stamp.fill(0, column * height + rect.top, column * height + rect.bottom);
-}
+export const wipeStamps = ({ height, stamp }: ItemBuffer, rect: PixelRect): void =>
+  wipeValues(stamp, height, rect);
 
 /** Empties the rectangle. */
 export function wipe(buffer: ItemBuffer, rect: PixelRect, hasLayers: boolean): void {
   wipeOwners(buffer, rect);
   wipeStamps(buffer, rect);
   if (!hasLayers) return;
-  const { height, layerPart, layerItem } = buffer;
-  for (let column = rect.left; column < rect.right; column += 1) {
-    const from = column * height + rect.top;
-    const to = column * height + rect.bottom;
-    layerPart.fill(0, from, to);
-    layerItem.fill(0, from, to);
-  }
+  wipeValues(buffer.layerPart, buffer.height, rect);
+  wipeValues(buffer.layerItem, buffer.height, rect);
 }
 
 /** Only pixels where `owner` holds `part` + 1 are drawn on: the visible face of a mirror. */

@@ -2,6 +2,7 @@ import type { ItemBuffer } from './buffer';
 import type { PixelRect } from './filling';
 import { type Grid, sampleHeight } from './grid';
 import type { SightStage } from './stage';
+import { endOfRun } from './tags';
 
 /** By item, where most of it is seen in one place: the middle of the longest run of its pixels down a column. */
 export interface Spots {
@@ -83,14 +84,14 @@ export function countOwners(
   itemOfPart: Int32Array,
   found: Found,
 ): void {
-  const { owner, height } = buffer;
+  const { owner, ownerPairs, height } = buffer;
   for (let column = rect.left; column < rect.right; column += 1) {
     const base = column * height;
     let y = rect.top;
     while (y < rect.bottom) {
       const tag = owner[base + y];
       const from = y;
-      while (y < rect.bottom && owner[base + y] === tag) y += 1;
+      y = endOfRun(owner, ownerPairs, base + y, base + rect.bottom) - base;
       if (tag === 0) continue;
       let pixels = isEven ? y - from : 0;
       if (!isEven) for (let at = base + from; at < base + y; at += 1) pixels += weights[at];

@@ -1,8 +1,9 @@
-import { type Backdrop, backdropOf, hiderOf, ownersIn, showsPane } from './backdrop';
+import { type Backdrop, backdropOf, hiderOf, leastNearness, ownersIn, showsPane } from './backdrop';
 import { cornersOf } from './corners';
 import { touching } from './facing';
 import type { PixelRect } from './filling';
 import type { Look, Scratch } from './look';
+import { type FacedMirror, reflected } from './mirrors';
 import { type Group, grouped, rectAround } from './rects';
 import { type Reflection, reflectionsIn, standingInSamples } from './reflections';
 import type { Asking, Known } from './settled';
@@ -19,6 +20,7 @@ export const seenPartsOf = ({ direct, mirrored }: Look): readonly number[] =>
 /** A backdrop, and what mirrors show in it, drawn when it is asked for. */
 interface Scene {
   readonly backdrop: Backdrop;
+  readonly mirrors: readonly FacedMirror[];
   readonly reflections: () => readonly Reflection[];
 }
 
@@ -52,7 +54,8 @@ function hidersDirectly(
     if (standing === 'open' || isSeenThrough(way, parts[k])) return null;
     isSampled &&= standing === 'behind';
     const around = rectAround(corners, backdrop.camera, backdrop.grid);
-    for (const owner of ownersIn(backdrop, around ? [around] : [])) hiders.add(owner);
+    const nearness = leastNearness(corners, backdrop.camera);
+    for (const owner of ownersIn(backdrop, around ? [around] : [], nearness)) hiders.add(owner);
   }
   // What has no sample may be a sliver of a face, which a look tries.
   return isSampled && !isOwn(backdrop, hiders, item) ? [...hiders] : null;
@@ -72,14 +75,31 @@ function mayBeMirrored(item: number, way: Reflection): boolean {
   return false;
 }
 
+/** 1 over the depth of what is farthest away of an item's images in some mirrors. */
+function leastNearnessOfImages(
+  item: number,
+  { stage: { parts, firstPart }, camera }: Backdrop,
+  mirrors: readonly FacedMirror[],
+): number {
+  let least = Infinity;
+  for (let k = firstPart[item]; k < firstPart[item + 1]; k += 1)
+    for (const mirror of mirrors) {
+      const image = cornersOf(parts[k]).map((corner) => reflected(corner, mirror));
+      least = Math.min(least, leastNearness(image, camera));
+    }
+  return least;
+}
+
 /** The parts that stand before the mirrors, or in them before an item's image, where they may show it; null where they may. */
 function hidersInMirrors(
   item: number,
   { mirrored }: Known,
-  { backdrop, reflections }: Scene,
+  { backdrop, mirrors, reflections }: Scene,
 ): readonly number[] | null {
+  if (mirrored.length === 0) return [];
   if (showsPane(backdrop, mirrored)) return null;
-  const hiders = new Set(ownersIn(backdrop, mirrored));
+  const nearness = leastNearnessOfImages(item, backdrop, mirrors);
+  const hiders = new Set(ownersIn(backdrop, mirrored, nearness));
   if ([...hiders].some((owner) => backdrop.stage.parts[owner].shape.mirror)) {
     for (const way of reflections()) {
       if (!hiders.has(way.mirror.part.index)) continue;
@@ -88,7 +108,8 @@ function hidersInMirrors(
     // All mirrors are drawn into one buffer.
     const [first] = reflections();
     if (first)
-      for (const owner of ownersIn({ ...backdrop, buffer: first.seen.buffer }, mirrored)) hiders.add(owner);
+      for (const owner of ownersIn({ ...backdrop, buffer: first.seen.buffer }, mirrored, nearness))
+        hiders.add(owner);
   }
   return isOwn(backdrop, hiders, item) ? null : [...hiders];
 }
@@ -137,7 +158,8 @@ export class Hidden {
       (patience > 0 ? left : tried).push([item, openIn(each)]);
     }
     for (const group of grouped(tried)) {
-      const scene = this.sceneFor(group, asking, scratch);
+      const isMirrored = [...group.items].some((item) => known.get(item)?.mirrored.length);
+      const scene = this.sceneFor(group, isMirrored ? asking : { ...asking, images: [] }, scratch);
       for (const item of group.items) {
         const each = known.get(item);
         const open = each ? this.openBefore(scene, item, each) : [];
@@ -166,7 +188,7 @@ export class Hidden {
       drawn ??= reflectionsIn(backdrop, scratch, mirrors, [...parts]);
       return drawn;
     };
-    return { backdrop, reflections };
+    return { backdrop, mirrors, reflections };
   }
 
   private openBefore(scene: Scene, item: number, known: Known): readonly PixelRect[] {

@@ -1,14 +1,5 @@
 import type { Camera } from '../optics/types';
-import {
-  bufferFor,
-  type ItemBuffer,
-  makeRoomFor,
-  paneSink,
-  SolidSink,
-  TagSink,
-  type Tags,
-  wipe,
-} from './buffer';
+import { bufferFor, type ItemBuffer, makeRoomFor, paneSink, SolidSink, TagSink, wipe } from './buffer';
 import { drawSolid, facingOf, nearestFirst, partScreen, touching } from './facing';
 import type { PixelRect } from './filling';
 import { countOwners, emptyFound, type Found } from './found';
@@ -18,6 +9,7 @@ import { drawMirror, heightOver, type MirrorView, mirrorOf, reflected } from './
 import { drawShape } from './scan';
 import { after, reflectionIn, type ScreenMatrix, screenFromWorld } from './screenFromWorld';
 import { numbersOf, type SightStage, type StagePart } from './stage';
+import type { Tags } from './tags';
 
 /** What a lens sees at one instant. */
 export interface Look {

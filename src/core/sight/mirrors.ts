@@ -1,6 +1,6 @@
 import { moved, turned } from '../form/build/placement';
 import { dot, scale, subtract, type Vec3 } from '../form/build/vector';
-import { type ItemBuffer, type Mask, SolidSink, type Tags } from './buffer';
+import { type ItemBuffer, type Mask, SolidSink } from './buffer';
 import { facingOf, nearestFirst, partScreen, touching } from './facing';
 import type { PixelRect } from './filling';
 import type { Found } from './found';
@@ -9,6 +9,7 @@ import { PorousSink } from './layers';
 import { drawShape, type HalfSpace } from './scan';
 import type { ScreenMatrix } from './screenFromWorld';
 import { type StagePart, turnedInto, worldOf } from './stage';
+import type { Tags } from './tags';
 
 /** The plane of a mirror in the world: unit normal, out of its face, and a point on it. */
 export interface Mirror {
