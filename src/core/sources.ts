@@ -143,6 +143,12 @@ export const SOURCES = {
     where: 'Proceedings of the Koninklijke Akademie van Wetenschappen te Amsterdam 38',
     seen: 'memory',
   },
+  'solid-bsp': {
+    title:
+      'W. C. Thibault, B. F. Naylor: Set operations on polyhedra using binary space partitioning trees, 1987: cut along the planes of its faces, a solid falls into convex cells',
+    where: 'Computer Graphics 21 (4); not looked up',
+    seen: 'memory',
+  },
   'monotone-chain': {
     title: 'A. M. Andrew: Another efficient algorithm for convex hulls in two dimensions, 1979',
     where: 'Information Processing Letters 9 (5)',

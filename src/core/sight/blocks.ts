@@ -1,73 +1,57 @@
 import { turned } from '../form/build/placement';
-import { add, cross, dot, length, scale, subtract, unit, type Vec3 } from '../form/build/vector';
+import { add, dot, scale, subtract, type Vec3 } from '../form/build/vector';
 import type { PartShape } from '../form/types';
 import type { Camera } from '../optics/types';
-import { solidOf } from './closed';
+import { filledBy, solidOf } from './closed';
 import { cornersOf } from './corners';
 import { cornersSeen, type Eye, isBeyond, rectFor } from './eyes';
 import type { PixelRect } from './filling';
 import type { Grid } from './grid';
 import { heightOver, type Mirror, reflected } from './mirrors';
+import { type Piece, piecesOf, type Side } from './pieces';
 import { type SightStage, type StagePart, worldOf } from './stage';
 
-/** More faces than this are not tried for being a block. */
+/** More faces than this are not tried for being one block, nor more than this for being put together of blocks. */
 const MOST_FACES = 64;
-/** Corners within this of a face's plane are on it, metres. */
-const FLAT_METRES = 2e-5;
+const MOST_FACES_IN_PIECES = 128;
+/** A solid that falls into more pieces than this is no good as blocks. */
+const MOST_PIECES = 24;
+/** Smaller pieces of a solid hide too little to be asked, m³. */
+const LEAST_PIECE_M3 = 0.02;
 /** A block whose foot is no higher over a mirror stands on it, metres. */
 const ON_MIRROR_METRES = 1e-4;
 /** So much of the picture, in pixels, a block has to reach beyond what it hides: corners are rounded there. */
 const BEYOND_PIXELS = 1.5;
 
-/** One side of a block: its unit normal outwards, and how far out it lies. */
-interface Side {
-  readonly normal: Vec3;
-  readonly offset: number;
-  /** Whether what is hidden may come up to it: a mirror's face, and no edge in the picture. */
+/** A side where what is hidden may come up to it: a mirror's face, and no edge in the picture. */
+interface BlockSide extends Side {
   readonly isSharp?: true;
 }
 
 /** The sides of a closed convex solid. */
-type Block = readonly Side[];
+type Block = readonly BlockSide[];
 
-const BLOCKS = new WeakMap<PartShape, Block | 'none'>();
+const PIECES = new WeakMap<PartShape, readonly Piece[]>();
 
-function findBlock(shape: PartShape): Block | 'none' {
-  const { positions, indices, openness, mirror } = shape;
-  if (openness !== null || mirror || indices.length > 3 * MOST_FACES) return 'none';
-  if (!solidOf(shape).isClosed) return 'none';
-  const at = (corner: number): Vec3 => [
-    positions[3 * corner],
-    positions[3 * corner + 1],
-    positions[3 * corner + 2],
-  ];
-  const planes: { normal: Vec3; offset: number }[] = [];
-  for (let k = 0; k < indices.length; k += 3) {
-    const [a, b, c] = [at(indices[k]), at(indices[k + 1]), at(indices[k + 2])];
-    const [u, v] = [subtract(b, a), subtract(c, a)];
-    const across = cross(u, v);
-    if (length(across) < 1e-9) continue;
-    const normal = unit(across);
-    const offset = dot(normal, a);
-    const isKnown = planes.some(
-      (plane) => dot(plane.normal, normal) > 1 - 1e-9 && Math.abs(plane.offset - offset) < FLAT_METRES,
-    );
-    if (isKnown) continue;
-    for (let corner = 0; 3 * corner < positions.length; corner += 1)
-      if (dot(normal, at(corner)) > offset + FLAT_METRES) return 'none';
-    planes.push({ normal, offset });
-  }
-  return planes.length < 4 ? 'none' : planes;
+function findPieces(shape: PartShape): readonly Piece[] {
+  const { indices, openness, mirror } = shape;
+  if (openness !== null || mirror) return [];
+  const { low, high } = filledBy(shape);
+  const isLarge = (high[0] - low[0]) * (high[1] - low[1]) * (high[2] - low[2]) >= LEAST_PIECE_M3;
+  const most = indices.length > 3 * MOST_FACES ? MOST_FACES_IN_PIECES : MOST_FACES;
+  if (indices.length > 3 * most || (most > MOST_FACES && !isLarge) || !solidOf(shape).isClosed) return [];
+  const pieces = piecesOf(shape, isLarge ? MOST_PIECES : 1);
+  if (pieces.length === 1) return most > MOST_FACES ? [] : pieces;
+  return pieces.filter(({ volume }) => volume >= LEAST_PIECE_M3);
 }
 
-/** A shape as a block; null where it is hollow, porous, or not convex. */
-function blockOf(shape: PartShape): Block | null {
-  let block = BLOCKS.get(shape);
-  if (!block) {
-    block = findBlock(shape);
-    BLOCKS.set(shape, block);
-  }
-  return block === 'none' ? null : block;
+/** The blocks that a shape is put together of; none where it is hollow, porous, or too round. */
+function blocksOf(shape: PartShape): readonly Piece[] {
+  const known = PIECES.get(shape);
+  if (known) return known;
+  const found = findPieces(shape);
+  PIECES.set(shape, found);
+  return found;
 }
 
 /**
@@ -76,7 +60,7 @@ function blockOf(shape: PartShape): Block | null {
  */
 function doubled(block: Block, { normal, point }: Mirror): Block {
   const offset = dot(normal, point);
-  const isFoot = (side: Side): boolean =>
+  const isFoot = (side: BlockSide): boolean =>
     dot(side.normal, normal) < -1 + 1e-9 && -side.offset <= offset + ON_MIRROR_METRES;
   const rest = block.filter((side) => !isFoot(side));
   if (rest.length === block.length)
@@ -94,17 +78,19 @@ interface Double {
   readonly centre: Vec3;
 }
 
-/** A block where it stands, in the world, and how mirrors double it. */
+/** A block of a part where it stands, in the world, with a ball around it; and how mirrors double it. */
 interface Standing {
   readonly part: StagePart;
   readonly block: Block;
+  readonly centre: Vec3;
+  readonly radius: number;
   readonly doubles: WeakMap<Mirror, Double>;
 }
 
-function doubleIn(mirror: Mirror, { part, block, doubles }: Standing): Double {
+function doubleIn(mirror: Mirror, { block, centre, doubles }: Standing): Double {
   let double = doubles.get(mirror);
   if (!double) {
-    double = { sides: doubled(block, mirror), centre: reflected(part.centre, mirror) };
+    double = { sides: doubled(block, mirror), centre: reflected(centre, mirror) };
     doubles.set(mirror, double);
   }
   return double;
@@ -153,7 +139,7 @@ function comesWithin(eye: Vec3, to: Vec3, place: Vec3, metres: number): boolean 
 
 /** Whether the ball around a block comes between an eye and a ball: else it hides nothing in that. */
 function isBetween(standing: Standing, { at, mirror }: Eye, middle: Vec3, reach: number): boolean {
-  const { centre, radius } = standing.part;
+  const { centre, radius } = standing;
   if (comesWithin(at, middle, centre, radius + reach)) return true;
   return mirror !== null && comesWithin(at, middle, doubleIn(mirror, standing).centre, radius + reach);
 }
@@ -269,31 +255,31 @@ function openBoxes(
     : eighthsOf(box).flatMap((eighth) => openBoxes(between, eye, eighth, halvings - 1));
 }
 
-const STANDING = new WeakMap<StagePart, Standing | 'none'>();
+const STANDING = new WeakMap<StagePart, readonly Standing[]>();
 const ON_STAGE = new WeakMap<SightStage, readonly Standing[]>();
 
-/** A part as a block in the world; null where it is none. */
-function standingOf(part: StagePart): Standing | null {
-  let standing = STANDING.get(part);
-  if (!standing) {
-    const block = blockOf(part.shape);
-    const inWorld = block?.map((side): Side => {
-      const m = part.worldFromPart;
+/** The blocks of a part in the world. */
+function standingOf(part: StagePart): readonly Standing[] {
+  const known = STANDING.get(part);
+  if (known) return known;
+  const m = part.worldFromPart;
+  const found = blocksOf(part.shape).map(({ sides, centre, radius }): Standing => {
+    const block = sides.map((side): Side => {
       if (!m) return side;
       const normal = turned(m, side.normal);
       return { normal, offset: side.offset + dot(normal, worldOf(part, [0, 0, 0])) };
     });
-    standing = inWorld ? { part, block: inWorld, doubles: new WeakMap() } : 'none';
-    STANDING.set(part, standing);
-  }
-  return standing === 'none' ? null : standing;
+    return { part, block, centre: worldOf(part, centre), radius, doubles: new WeakMap() };
+  });
+  STANDING.set(part, found);
+  return found;
 }
 
 /** The blocks of a stage. */
 function blocksOn(stage: SightStage): readonly Standing[] {
   const known = ON_STAGE.get(stage);
   if (known) return known;
-  const found = stage.parts.flatMap((part) => standingOf(part) ?? []);
+  const found = stage.parts.flatMap(standingOf);
   ON_STAGE.set(stage, found);
   return found;
 }
