@@ -5,6 +5,7 @@ import { faultsStore } from './blocking/faultsStore';
 import { continuityStore } from './continuityStore';
 import { latestWins } from './latestWins';
 import { livePlan, liveStore } from './liveStore';
+import { handsFor, NightTeam } from './nightTeam';
 import { planStore } from './planStore';
 import { sentenceOf } from './reasonOf';
 import { reportStore } from './reportStore';
@@ -32,50 +33,69 @@ const tellTrouble =
 
 /**
  * Reads every setup of the committed plan over its whole span, the chosen one first, and tells how far it is; then looks
- * what of all that is lost in the dark.
+ * what of all that is lost in the dark. All hands share in both.
  */
-async function readNight(worker: ReportWorker, plan: Plan, isLatest: () => boolean): Promise<void> {
-  const of = plan.setups.length;
-  const partial = new Map<string, SetupReport>();
+async function readNight(team: NightTeam, plan: Plan, isLatest: () => boolean): Promise<void> {
+  const ids = chosenFirst(plan);
+  const of = ids.length;
+  const found = new Map<string, SetupReport>();
+  const tellFound = (): void =>
+    reportStore.setState({
+      reading: { done: found.size, of },
+      partial: new Map(ids.flatMap((id) => entryOf(found, id))),
+    });
   reportStore.setState({
     reading: { done: 0, of },
-    partial,
+    partial: new Map(),
     partialFor: plan,
     stopped: false,
     trouble: null,
   });
   // Some tens of milliseconds: whoever mends a walk sees at once that it is mended.
-  const faults = await worker.blockingFaults(plan);
+  const faults = await team.first.blockingFaults(plan);
   if (!isLatest()) return;
   faultsStore.setState({ faults, forPlan: plan });
-  for (const setupId of chosenFirst(plan)) {
-    const setup = await worker.read(plan, setupId, null);
-    if (!isLatest()) return;
-    if (!setup) continue;
-    partial.set(setupId, setup);
-    reportStore.setState({ reading: { done: partial.size, of }, partial: new Map(partial) });
-    if (partial.size > 1) continue;
+  await team.shareOut(ids, async (hand, setupId) => {
+    const setup = await hand.read(plan, setupId, null);
+    if (!isLatest()) return false;
+    if (!setup) return true;
+    found.set(setupId, setup);
+    tellFound();
+    if (setupId !== ids[0]) return true;
     // Once the setup that is looked at is read: how it cuts with the others is soon found, the others take longer.
-    const continuity = await worker.continuity(plan);
-    if (!isLatest()) return;
+    const continuity = await hand.continuity(plan);
+    if (!isLatest()) return false;
     if (continuity) continuityStore.setState({ ...continuity, forPlan: plan });
-  }
+    return true;
+  });
+  if (!isLatest()) return;
   // What is seen is told already, and what of it is lost in the dark says so then; only notices and outcomes wait.
-  for (const seen of [...partial.values()]) {
-    const dark = await worker.darken(plan, seen);
-    if (!isLatest()) return;
-    if (!dark) continue;
-    partial.set(seen.id, dark);
-    reportStore.setState({ partial: new Map(partial) });
-  }
-  const notices = await worker.notices(plan);
+  await team.shareOut([...found.values()], async (hand, seen) => {
+    const dark = await hand.darken(plan, seen);
+    if (!isLatest()) return false;
+    if (!dark) return true;
+    found.set(seen.id, dark);
+    tellFound();
+    return true;
+  });
+  if (!isLatest()) return;
+  const notices = await team.first.notices(plan);
   if (!isLatest()) return;
   const night: NightReport = {
     title: plan.title,
-    setups: plan.setups.flatMap(({ id }) => partial.get(id) ?? []),
+    setups: plan.setups.flatMap(({ id }) => found.get(id) ?? []),
     notices,
   };
   reportStore.setState({ night, forPlan: plan, reading: null });
+}
+
+/** What is known by an id, as a map takes it; none where nothing is. */
+function entryOf<Value>(
+  known: ReadonlyMap<string, Value>,
+  id: string,
+): readonly (readonly [string, Value])[] {
+  const value = known.get(id);
+  return value === undefined ? [] : [[id, value]];
 }
 
 /** What the live report is asked for: a plan at an instant, and whether every setup matters or the chosen one alone. */
@@ -138,29 +158,33 @@ let readAnew: (() => void) | null = null;
 /** Ends the workers, whatever they do, and reads the plan with new ones. */
 export const readAgain = (): void => readAnew?.();
 
-/** The workers that have not been heard of for long while they were waited for. */
-const silent = new Set<'night' | 'instant'>();
+/** The workers that have not been heard of for long while they were waited for: the hands of the night by number. */
+const silent = new Set<number | 'instant'>();
 const tellSilence =
-  (which: 'night' | 'instant') =>
+  (which: number | 'instant') =>
   (isSilent: boolean): void => {
     if (isSilent) silent.add(which);
     else silent.delete(which);
     reportStore.setState({ silent: silent.size > 0 });
   };
 
-/** Starts the two workers, one for the night and one for the instant, and keeps asking them as the stores change. */
+/** Starts the workers, some for the night and one for the instant, and keeps asking them as the stores change. */
 export function startReports(): void {
-  const nightWorker = new ReportWorker(tellSilence('night'));
+  const team = new NightTeam(
+    (place) => new ReportWorker(tellSilence(place)),
+    handsFor(navigator.hardwareConcurrency),
+    () => liveStore.getState().gesture === null && !liveStore.getState().playing,
+  );
   const instantWorker = new ReportWorker(tellSilence('instant'));
   const night = latestWins<Plan>((plan, isLatest) =>
-    readNight(nightWorker, plan, isLatest).catch(tellTrouble('night')),
+    readNight(team, plan, isLatest).catch(tellTrouble('night')),
   );
   const instant = latestWins<Instant>((asked, isLatest) =>
     readInstant(instantWorker, asked, isLatest).catch(tellTrouble('instant')),
   );
   stopNight = () => {
     night.drop();
-    nightWorker.giveUp();
+    team.giveUp();
   };
 
   const askInstant = (): void => {
@@ -174,11 +198,11 @@ export function startReports(): void {
     });
   };
   const askNight = (): void => {
-    nightWorker.giveUp();
+    team.giveUp();
     night.ask(planStore.getState().plan);
   };
   readAnew = () => {
-    nightWorker.startAnew();
+    team.startAnew();
     instantWorker.startAnew();
     askInstant();
     askNight();
