@@ -6,8 +6,8 @@ export type Hand = Pick<
   'read' | 'darken' | 'continuity' | 'blockingFaults' | 'notices' | 'giveUp' | 'startAnew'
 >;
 
-/** What is left has to look as if it took one hand so long, milliseconds, that a further one is begun: it takes half a second to get going. */
-const WORTH_HELP_MS = 1000;
+/** What is left has to look as if it took one hand so long, milliseconds, that another is begun: it takes seconds to get going. */
+const WORTH_ANOTHER_MS = 3000;
 /** More hands than this would keep a plan, and its scans, too often. */
 const MOST_HANDS = 4;
 
@@ -16,23 +16,25 @@ export const handsFor = (cores: number): number =>
   cores <= 2 ? Math.max(1, cores) : Math.min(MOST_HANDS, cores - 1);
 
 /**
- * Workers that share out the night, each taking the next of it that nobody has begun. The first is there from the start,
- * the others are begun when there is enough to do, and kept: the next time they take part from the start.
+ * Workers that share out the night, each taking the next of it that nobody has begun. Some are there from the start,
+ * others are begun when there is enough to do, and kept: the next time they take part from the start.
  */
 export class NightTeam {
   readonly #hands: Hand[];
 
   /**
-   * @param begin begins the hand of a place, from 0 on
-   * @param most how many there may be
+   * @param there those that are there: the first always works, the others as far as there may be so many
+   * @param begin begins the hand of a further place
+   * @param most how many may work
    * @param isCalm whether nobody needs the processor for something quicker: further hands begin nothing meanwhile
    */
   constructor(
+    there: readonly [Hand, ...Hand[]],
     private readonly begin: (place: number) => Hand,
     private readonly most: number,
     private readonly isCalm: () => boolean,
   ) {
-    this.#hands = [begin(0)];
+    this.#hands = [...there];
   }
 
   /** The hand that is always there. */
@@ -69,7 +71,7 @@ export class NightTeam {
     const callHelp = (taskMs: number): void => {
       for (let place = 1; place < this.most && this.isCalm(); place += 1) {
         const isThere = place < this.#hands.length;
-        const isWorthIt = isThere ? left.length > 0 : left.length * taskMs > WORTH_HELP_MS;
+        const isWorthIt = isThere ? left.length > 0 : left.length * taskMs > WORTH_ANOTHER_MS;
         if (helping.has(place) || !isWorthIt) continue;
         const help = run(place)
           .catch(() => undefined)

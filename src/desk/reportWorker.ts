@@ -93,7 +93,7 @@ export class ReportWorker {
     return this.#asked.about(plan, (api) => api.notices());
   }
 
-  /** Gives up what is being read. */
+  /** Gives up what is being worked out, but for what an instant shows. */
   giveUp(): void {
     this.#asked.tell((api) => api.giveUp());
   }

@@ -168,14 +168,19 @@ const tellSilence =
     reportStore.setState({ silent: silent.size > 0 });
   };
 
-/** Starts the workers, some for the night and one for the instant, and keeps asking them as the stores change. */
+/**
+ * Starts two workers, one for the night and one for the instant, and keeps asking them as the stores change. While nobody
+ * asks about an instant its worker takes part in the night: it has the same code warm already. So do others, where there
+ * are more cores.
+ */
 export function startReports(): void {
+  const instantWorker = new ReportWorker(tellSilence('instant'));
   const team = new NightTeam(
+    [new ReportWorker(tellSilence(0)), instantWorker],
     (place) => new ReportWorker(tellSilence(place)),
     handsFor(navigator.hardwareConcurrency),
     () => liveStore.getState().gesture === null && !liveStore.getState().playing,
   );
-  const instantWorker = new ReportWorker(tellSilence('instant'));
   const night = latestWins<Plan>((plan, isLatest) =>
     readNight(team, plan, isLatest).catch(tellTrouble('night')),
   );
@@ -203,7 +208,6 @@ export function startReports(): void {
   };
   readAnew = () => {
     team.startAnew();
-    instantWorker.startAnew();
     askInstant();
     askNight();
   };

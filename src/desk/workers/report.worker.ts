@@ -21,7 +21,9 @@ import type { ReportApi } from './reportApi';
 import { stepping } from './stepping';
 
 let held: Plan | null = null;
-const { taken, giveUp } = stepping();
+/** Somebody looks at an instant while it changes: a longer reading waits for it. */
+const instants = stepping();
+const { taken, giveUp } = stepping(instants);
 
 function planHeld(): Plan {
   if (!held) throw new Error('report worker: asked before it held a plan');
@@ -42,9 +44,9 @@ const api: ReportApi = {
     const plan = planHeld();
     const setup = plan.setups.find(({ id }) => id === setupId);
     if (!setup) return null;
-    return taken(
-      setupReportSteps(plan, setup, atSeconds === null ? 'span' : instantIn(plan, setup, atSeconds)),
-    );
+    return atSeconds === null
+      ? taken(setupReportSteps(plan, setup, 'span'))
+      : instants.taken(setupReportSteps(plan, setup, instantIn(plan, setup, atSeconds)));
   },
   tryLens: async (setup, tryId, atSeconds, tell) => {
     const plan = planHeld();

@@ -15,27 +15,46 @@ interface Stepping {
     tell?: (step: Step) => void,
   ) => Promise<Value | null>;
   readonly giveUp: () => void;
+  /** Whether steps of the kind are being taken. */
+  readonly isAtWork: () => boolean;
 }
 
-/** For a kind of work of which only the newest is wanted. */
-export function stepping(): Stepping {
+/**
+ * For a kind of work of which only the newest is wanted.
+ * @param urgent work that goes first: while its steps are taken, those of this kind wait
+ */
+export function stepping(urgent?: Pick<Stepping, 'isAtWork'>): Stepping {
   let asked = 0;
+  let working = 0;
+  async function stepped<Value, Step>(
+    steps: Generator<Step, Value, void>,
+    tell?: (step: Step) => void,
+  ): Promise<Value | null> {
+    asked += 1;
+    const own = asked;
+    let lookedUp = performance.now();
+    for (let step = steps.next(); ; step = steps.next()) {
+      if (step.done) return step.value;
+      if (performance.now() - lookedUp < LOOK_UP_EVERY_MS) continue;
+      tell?.(step.value);
+      do await messagesIn();
+      while (urgent?.isAtWork());
+      if (own !== asked) return null;
+      lookedUp = performance.now();
+    }
+  }
   return {
     taken: async (steps, tell) => {
-      asked += 1;
-      const own = asked;
-      let lookedUp = performance.now();
-      for (let step = steps.next(); ; step = steps.next()) {
-        if (step.done) return step.value;
-        if (performance.now() - lookedUp < LOOK_UP_EVERY_MS) continue;
-        tell?.(step.value);
-        await messagesIn();
-        if (own !== asked) return null;
-        lookedUp = performance.now();
+      working += 1;
+      try {
+        return await stepped(steps, tell);
+      } finally {
+        working -= 1;
       }
     },
     giveUp: () => {
       asked += 1;
     },
+    isAtWork: () => working > 0,
   };
 }
