@@ -192,18 +192,13 @@ export class Blocks {
     camera: Camera,
     grid: Grid,
   ): readonly PixelRect[] {
-    const blocks = blocksOn(stage);
     const open: PixelRect[] = [];
     for (let k = stage.firstPart[item]; k < stage.firstPart[item + 1]; k += 1) {
       const part = stage.parts[k];
       for (const eye of eyes) {
         const box = this.boxAround(part);
         if (isBehindMirror(box, eye) || isBeyond(box.corners, eye.sides, eye.at)) continue;
-        const between: Standing[] = [];
-        for (const block of blocks)
-          if (block.part.item !== item && isBetween(block, eye, part.centre, part.radius))
-            between.push(block);
-        for (const left of openBoxes(between, eye, box, this.halvings)) {
+        for (const left of openBoxes(new Between(stage, part, eye), box, this.halvings)) {
           const rect = rectFor(left, eye, camera, grid);
           if (rect) open.push(rect);
         }
@@ -230,16 +225,35 @@ const isBehindMirror = ({ corners }: Box, { mirror }: Eye): boolean =>
 const cornersBefore = (box: Box, eye: Eye): readonly Vec3[] =>
   isBehindMirror(box, eye) ? [] : cornersSeen(box.corners, eye);
 
+/** The blocks of other things that come between an eye and a part, found when they are asked for. */
+class Between {
+  private found: readonly Standing[] | null = null;
+
+  constructor(
+    private readonly stage: SightStage,
+    private readonly part: StagePart,
+    readonly eye: Eye,
+  ) {}
+
+  get all(): readonly Standing[] {
+    const { centre, radius, item } = this.part;
+    this.found ??= blocksOn(this.stage).filter(
+      (block) => block.part.item !== item && isBetween(block, this.eye, centre, radius),
+    );
+    return this.found;
+  }
+
+  /** Whether a block of another thing, of a stage before this one, still stands where it stood. */
+  isThere({ part }: Standing): boolean {
+    return part.item !== this.part.item && this.stage.parts[part.index] === part;
+  }
+}
+
 /** Of a box, what no block that comes between hides from an eye; boxes by their corners. */
-function openBoxes(
-  between: readonly Standing[],
-  eye: Eye,
-  box: Box,
-  halvings: number,
-): readonly (readonly Vec3[])[] {
+function openBoxes(between: Between, box: Box, halvings: number): readonly (readonly Vec3[])[] {
+  const { eye } = between;
   const seen = cornersBefore(box, eye);
   if (seen.length === 0) return [];
-  if (between.length === 0) return [box.corners];
   // What one block hides is convex: it holds all between corners that it holds.
   const isHiding = (standing: Standing): boolean => {
     const sides = sidesFor(standing, eye.mirror);
@@ -247,12 +261,12 @@ function openBoxes(
   };
   const { hidBy } = box;
   const last = hidBy[eye.number];
-  if (last && between.includes(last) && isHiding(last)) return [];
-  hidBy[eye.number] = between.find(isHiding);
+  if (last && between.isThere(last) && isHiding(last)) return [];
+  hidBy[eye.number] = between.all.find(isHiding);
   if (hidBy[eye.number]) return [];
-  return halvings === 0
+  return halvings === 0 || between.all.length === 0
     ? [box.corners]
-    : eighthsOf(box).flatMap((eighth) => openBoxes(between, eye, eighth, halvings - 1));
+    : eighthsOf(box).flatMap((eighth) => openBoxes(between, eighth, halvings - 1));
 }
 
 const STANDING = new WeakMap<StagePart, readonly Standing[]>();

@@ -1,5 +1,6 @@
 import type { Vec3 } from '../form/build/vector';
 import { mayBeInside, solidOf } from './closed';
+import { cornersOf } from './corners';
 import type { PixelRect, SpanSink } from './filling';
 import { drawShape, type Facing } from './scan';
 import { after, type ScreenMatrix } from './screenFromWorld';
@@ -45,32 +46,64 @@ export function nearestFirst(parts: readonly StagePart[], screen: ScreenMatrix):
   return [...parts].sort((a, b) => key(a) - key(b) || a.item - b.item || a.index - b.index);
 }
 
-/**
- * Whether a ball around a part can touch the rectangle at all, conservative; for all parts that are asked of one
- * rectangle.
- */
-export function touching(screen: ScreenMatrix, rect: PixelRect): (part: StagePart) => boolean {
-  // Each side of the rectangle is a plane through the pupil; its normal comes from the rows of the matrix.
-  const planes = new Float64Array(20);
-  for (let side = 0; side < 4; side += 1) {
+/** Corners are rounded on screen by less than this, pixels. */
+const ROUNDING_PIXELS = 1;
+
+/** Five numbers for each of four planes and one more: what a place is before the plane by, and the length of the normal. */
+const PLANE = 5;
+
+/** Whether all corners of a box lie beyond one and the same of some planes. */
+function isBoxBeyond(corners: readonly Vec3[], planes: Float64Array): boolean {
+  for (let k = 0; k < planes.length; k += PLANE) {
+    let isBeyond = true;
+    for (let c = 0; c < corners.length && isBeyond; c += 1) {
+      const corner = corners[c];
+      const height = planes[k] * corner[0] + planes[k + 1] * corner[1] + planes[k + 2] * corner[2];
+      isBeyond = height + planes[k + 3] < 0;
+    }
+    if (isBeyond) return true;
+  }
+  return false;
+}
+
+/** The sides of a rectangle as planes through the pupil, inwards; their normals come from the rows of the matrix. */
+function planesOf(screen: ScreenMatrix, { left, top, right, bottom }: PixelRect): Float64Array {
+  const planes = new Float64Array(4 * PLANE);
+  for (const [side, bound] of [left, right, top, bottom].entries()) {
     const row = side < 2 ? 0 : 4;
     const sign = side % 2 === 0 ? 1 : -1;
-    const bound = side === 0 ? rect.left : side === 1 ? rect.right : side === 2 ? rect.top : rect.bottom;
     const a = sign * (screen[row] - bound * screen[8]);
     const b = sign * (screen[row + 1] - bound * screen[9]);
     const c = sign * (screen[row + 2] - bound * screen[10]);
     const d = sign * (screen[row + 3] - bound * screen[11]);
-    planes.set([a, b, c, d, Math.sqrt(a * a + b * b + c * c)], 5 * side);
+    planes.set([a, b, c, d, Math.sqrt(a * a + b * b + c * c)], PLANE * side);
   }
+  return planes;
+}
+
+/**
+ * Whether a part can touch the rectangle at all, by the ball and the box around it, conservative; for all parts that are
+ * asked of one rectangle.
+ */
+export function touching(screen: ScreenMatrix, rect: PixelRect): (part: StagePart) => boolean {
+  const planes = planesOf(screen, rect);
+  const around = planesOf(screen, {
+    left: rect.left - ROUNDING_PIXELS,
+    top: rect.top - ROUNDING_PIXELS,
+    right: rect.right + ROUNDING_PIXELS,
+    bottom: rect.bottom + ROUNDING_PIXELS,
+  });
   const [forwardX, forwardY, forwardZ, back] = [screen[8], screen[9], screen[10], screen[11]];
-  return ({ centre, radius }) => {
+  return (part) => {
+    const { centre, radius } = part;
     const x = centre[0];
     const y = centre[1];
     const z = centre[2];
-    for (let k = 0; k < 20; k += 5) {
-      if (planes[k] * x + planes[k + 1] * y + planes[k + 2] * z + planes[k + 3] < -radius * planes[k + 4])
-        return false;
+    for (let k = 0; k < planes.length; k += PLANE) {
+      const height = planes[k] * x + planes[k + 1] * y + planes[k + 2] * z + planes[k + 3];
+      if (height < -radius * planes[k + 4]) return false;
     }
-    return forwardX * x + forwardY * y + forwardZ * z + back > -radius;
+    if (forwardX * x + forwardY * y + forwardZ * z + back <= -radius) return false;
+    return !isBoxBeyond(cornersOf(part), around);
   };
 }
