@@ -82,7 +82,7 @@ export function leastNearness(corners: readonly Vec3[], { pose: { position, forw
  * of this nearness, 1 over its depth: what is farther away does not hide it.
  */
 export function ownersIn(
-  { grid, rect, buffer }: Backdrop,
+  { grid, rect, buffer }: Raster,
   rects: readonly PixelRect[],
   nearness: number,
 ): ReadonlySet<number> {

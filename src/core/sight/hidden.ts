@@ -4,6 +4,7 @@ import { touching } from './facing';
 import type { PixelRect } from './filling';
 import type { Look, Scratch } from './look';
 import { type FacedMirror, reflected } from './mirrors';
+import { rasterOf } from './raster';
 import { type Group, grouped, rectAround } from './rects';
 import { type Reflection, reflectionsIn, standingInSamples } from './reflections';
 import type { Asking, Known } from './settled';
@@ -38,12 +39,12 @@ function hidersDirectly(
   // What shows nowhere is inside the frame or not: only a look tells.
   if ((state & INSIDE) === 0) return null;
   const { parts, firstPart } = backdrop.stage;
-  const way = { seen: backdrop, screen: backdrop.screen, mirror: null };
+  const way = { seen: rasterOf(backdrop, backdrop.buffer), screen: backdrop.screen, mirror: null };
   const hiders = new Set<number>();
   let isSampled = true;
   for (let k = firstPart[item]; k < firstPart[item + 1]; k += 1) {
     const corners = cornersOf(parts[k]);
-    const hider = hiderOf(backdrop, corners);
+    const hider = hiderOf(way.seen, corners);
     if (hider === 'out') continue;
     if (typeof hider === 'number') {
       hiders.add(hider);
@@ -55,7 +56,7 @@ function hidersDirectly(
     isSampled &&= standing === 'behind';
     const around = rectAround(corners, backdrop.camera, backdrop.grid);
     const nearness = leastNearness(corners, backdrop.camera);
-    for (const owner of ownersIn(backdrop, around ? [around] : [], nearness)) hiders.add(owner);
+    for (const owner of ownersIn(way.seen, around ? [around] : [], nearness)) hiders.add(owner);
   }
   // What has no sample may be a sliver of a face, which a look tries.
   return isSampled && !isOwn(backdrop, hiders, item) ? [...hiders] : null;
@@ -99,7 +100,7 @@ function hidersInMirrors(
   if (mirrored.length === 0) return [];
   if (showsPane(backdrop, mirrored)) return null;
   const nearness = leastNearnessOfImages(item, backdrop, mirrors);
-  const hiders = new Set(ownersIn(backdrop, mirrored, nearness));
+  const hiders = new Set(ownersIn(rasterOf(backdrop, backdrop.buffer), mirrored, nearness));
   if ([...hiders].some((owner) => backdrop.stage.parts[owner].shape.mirror)) {
     for (const way of reflections()) {
       if (!hiders.has(way.mirror.part.index)) continue;
@@ -107,9 +108,7 @@ function hidersInMirrors(
     }
     // All mirrors are drawn into one buffer.
     const [first] = reflections();
-    if (first)
-      for (const owner of ownersIn({ ...backdrop, buffer: first.seen.buffer }, mirrored, nearness))
-        hiders.add(owner);
+    if (first) for (const owner of ownersIn(first.seen, mirrored, nearness)) hiders.add(owner);
   }
   return isOwn(backdrop, hiders, item) ? null : [...hiders];
 }

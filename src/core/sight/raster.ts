@@ -16,6 +16,12 @@ export interface Raster {
   readonly buffer: ItemBuffer;
 }
 
+/** What a raster says with one of its buffers, always as an object of one make: what asks it is compiled once. */
+export const rasterOf = (
+  { stage, camera, grid, rect }: Omit<Raster, 'buffer'>,
+  buffer: ItemBuffer,
+): Raster => ({ stage, camera, grid, rect, buffer });
+
 /**
  * What is clearly nearer than a place at all pixels of a rectangle: one part, a solid without tubes, by its number;
  * `several` where there is more than one, or tubes; null where some pixel shows nothing so near. `nearness` is 1 over

@@ -11,7 +11,7 @@ import {
   type MirrorView,
   reflected,
 } from './mirrors';
-import { CLEARLY_NEARER } from './raster';
+import { CLEARLY_NEARER, rasterOf } from './raster';
 import { drawShape } from './scan';
 import { after, reflectionIn } from './screenFromWorld';
 import { numbersOf, type StagePart } from './stage';
@@ -35,14 +35,17 @@ export function reflectionsIn(
   makeRoomFor(mirrorBuffer, stage);
   wipeOwners(mirrorBuffer, rect);
   const solids = parts.filter(({ shape }) => shape.openness === null);
-  const seen = { stage, camera, grid, rect, buffer: mirrorBuffer };
+  const seen = rasterOf(backdrop, mirrorBuffer);
   return mirrors.flatMap((mirror) => {
     if (mirror.part.shape.openness !== null || heightOver(mirror, eye) <= 0) return [];
+    const { part, normal, point } = mirror;
     const view = {
-      ...mirror,
+      part,
+      normal,
+      point,
       face: buffer.owner,
       image: reflected(eye, mirror),
-      screen: after(screen, reflectionIn(mirror.normal, mirror.point)),
+      screen: after(screen, reflectionIn(normal, point)),
     };
     drawMirror(solids, view, rect, grid, mirrorBuffer, numbersOf(stage).itemOfPart, emptyFound(stage));
     return [{ seen, screen: view.screen, mirror: view }];

@@ -132,7 +132,7 @@ export function mirrorsIn(interval: Interval): readonly FacedMirror[] {
   return stages[0].parts.flatMap((part) => {
     const mirror = mirrorOf(part);
     return mirror && ballMayEnter(part.centre, reachOfPart(stages, part), interval)
-      ? [{ ...mirror, part }]
+      ? [{ normal: mirror.normal, point: mirror.point, part }]
       : [];
   });
 }

@@ -8,7 +8,7 @@ import { touching } from './facing';
 import { growBox, noteSpot } from './found';
 import type { Look } from './look';
 import { reflected } from './mirrors';
-import { nearerThan } from './raster';
+import { nearerThan, rasterOf } from './raster';
 import { meetingOf } from './rects';
 import type { ScreenMatrix } from './screenFromWorld';
 import { type SightStage, type StagePart, worldOf } from './stage';
@@ -201,8 +201,8 @@ function isBehindOne({ seen }: Way, stretch: Stretch, from: number, to: number):
   const y1 = stretch.y + stretch.alongY * to;
   const around = {
     left: Math.floor(Math.min(x0, x1) - reach),
-    right: Math.floor(Math.max(x0, x1) + reach) + 1,
     top: Math.floor(Math.min(y0, y1) - reach),
+    right: Math.floor(Math.max(x0, x1) + reach) + 1,
     bottom: Math.floor(Math.max(y0, y1) + reach) + 1,
   };
   const both = meetingOf(around, seen.rect);
@@ -327,9 +327,9 @@ const partsOf = ({ parts, firstPart }: SightStage, items: ReadonlySet<number>): 
  */
 export function findThin(seen: Look, items?: ReadonlySet<number>): void {
   const ways: Way[] = [
-    { seen, screen: seen.screen, mirror: null },
+    { seen: rasterOf(seen, seen.buffer), screen: seen.screen, mirror: null },
     ...seen.mirrors.map((mirror) => ({
-      seen: { ...seen, buffer: seen.mirrorBuffer },
+      seen: rasterOf(seen, seen.mirrorBuffer),
       screen: mirror.screen,
       mirror,
     })),

@@ -1,6 +1,9 @@
 /** How long a worker reckons before it looks whether it should give up. */
 const LOOK_UP_EVERY_MS = 20;
 
+/** Questions come in rows: so long after the last answer the next may be on its way, milliseconds. */
+const ROW_MS = 50;
+
 /** Lets the messages in that came meanwhile. */
 const messagesIn = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
 
@@ -15,7 +18,7 @@ interface Stepping {
     tell?: (step: Step) => void,
   ) => Promise<Value | null>;
   readonly giveUp: () => void;
-  /** Whether steps of the kind are being taken. */
+  /** Whether steps of the kind are being taken, or were a moment ago. */
   readonly isAtWork: () => boolean;
 }
 
@@ -26,6 +29,7 @@ interface Stepping {
 export function stepping(urgent?: Pick<Stepping, 'isAtWork'>): Stepping {
   let asked = 0;
   let working = 0;
+  let endedAt = Number.NEGATIVE_INFINITY;
   async function stepped<Value, Step>(
     steps: Generator<Step, Value, void>,
     tell?: (step: Step) => void,
@@ -38,7 +42,7 @@ export function stepping(urgent?: Pick<Stepping, 'isAtWork'>): Stepping {
       if (performance.now() - lookedUp < LOOK_UP_EVERY_MS) continue;
       tell?.(step.value);
       do await messagesIn();
-      while (urgent?.isAtWork());
+      while (own === asked && urgent?.isAtWork());
       if (own !== asked) return null;
       lookedUp = performance.now();
     }
@@ -50,11 +54,12 @@ export function stepping(urgent?: Pick<Stepping, 'isAtWork'>): Stepping {
         return await stepped(steps, tell);
       } finally {
         working -= 1;
+        endedAt = performance.now();
       }
     },
     giveUp: () => {
       asked += 1;
     },
-    isAtWork: () => working > 0,
+    isAtWork: () => working > 0 || performance.now() - endedAt < ROW_MS,
   };
 }

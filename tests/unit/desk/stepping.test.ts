@@ -36,9 +36,26 @@ test('while what is urgent is worked at, the rest waits, and goes on afterwards'
   const short = urgent.taken(work('urgent', 3, taken));
   expect(urgent.isAtWork()).toBe(true);
   expect(await short).toBe('urgent done');
-  expect(urgent.isAtWork()).toBe(false);
+  // The next of a row may be on its way.
+  expect(urgent.isAtWork()).toBe(true);
+  const next = urgent.taken(work('urgent', 1, taken));
   expect(await long).toBe('rest done');
-  expect(taken).toEqual(['rest', 'urgent', 'urgent', 'urgent', 'rest', 'rest', 'rest']);
+  expect(await next).toBe('urgent done');
+  expect(urgent.isAtWork()).toBe(false);
+  expect(taken).toEqual(['rest', ...Array(4).fill('urgent'), 'rest', 'rest', 'rest']);
+});
+
+test('what waits for the urgent is given up while it waits', async () => {
+  const urgent = stepping();
+  const rest = stepping(urgent);
+  const taken: string[] = [];
+  const ended: string[] = [];
+  const long = rest.taken(work('rest', 4, taken)).finally(() => ended.push('rest'));
+  const short = urgent.taken(work('urgent', 8, taken)).finally(() => ended.push('urgent'));
+  rest.giveUp();
+  expect(await long).toBeNull();
+  await short;
+  expect(ended).toEqual(['rest', 'urgent']);
 });
 
 test('what fails counts as no work any more', async () => {
@@ -48,5 +65,5 @@ test('what fails counts as no work any more', async () => {
     throw new Error('it fails');
   })();
   await expect(urgent.taken(failing)).rejects.toThrow('it fails');
-  expect(urgent.isAtWork()).toBe(false);
+  await expect.poll(urgent.isAtWork).toBe(false);
 });
