@@ -19,7 +19,7 @@ export interface Piece {
 
 /** Corners within this of a plane are on it, metres. */
 const FLAT_METRES = 2e-5;
-/** A face of less length, squared, has no direction. */
+/** A face of less than half of this, m², has no direction. */
 const NO_AREA = 1e-9;
 /** All pieces together hold what the solid holds but for this share. */
 const SAME_VOLUME = 1e-4;
