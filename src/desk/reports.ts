@@ -116,9 +116,12 @@ let served = 0;
 /** While it plays, marks follow so much later at most: each answer costs the page a frame. By eye, no source. */
 const PLAYING_REST_MS = 200;
 
+/** Whether somebody stopped the reading: then only what is dragged is followed in every setup. */
+const isStopped = (): boolean => reportStore.getState().stopped && liveStore.getState().gesture === null;
+
 /**
- * Reads the chosen setup at its instant, then the others as long as nothing newer is asked. The others are taken
- * in turn from one request to the next, so that all of them move along in a drag that never pauses.
+ * Reads the chosen setup at its instant, then the others as long as nothing newer is asked and nobody stops the reading.
+ * The others are taken in turn from one request to the next, so that all of them move along in a drag that never pauses.
  */
 async function readInstant(worker: ReportWorker, asked: Instant, isLatest: () => boolean): Promise<void> {
   const { plan, seconds, all } = asked;
@@ -137,7 +140,7 @@ async function readInstant(worker: ReportWorker, asked: Instant, isLatest: () =>
   if (own) keep(own);
   if (liveStore.getState().playing) await new Promise((resolve) => setTimeout(resolve, PLAYING_REST_MS));
   if (!all) return;
-  for (let count = 0; count < others.length; count += 1) {
+  for (let count = 0; count < others.length && !isStopped(); count += 1) {
     const next = await worker.read(plan, others[served % others.length] ?? chosen, seconds);
     served += 1;
     if (next) keep(next);
@@ -147,7 +150,7 @@ async function readInstant(worker: ReportWorker, asked: Instant, isLatest: () =>
 
 let stopNight: (() => void) | null = null;
 
-/** Stops the reading of the night; what is known stays, the next edit reads again. */
+/** Stops the reading of the night, and of instants but the chosen setup's; what is known stays, the next edit reads again. */
 export function stopReading(): void {
   stopNight?.();
   reportStore.setState({ reading: null, stopped: true });
@@ -203,6 +206,7 @@ export function startReports(): void {
     });
   };
   const askNight = (): void => {
+    reportStore.setState({ stopped: false });
     team.giveUp();
     night.ask(planStore.getState().plan);
   };

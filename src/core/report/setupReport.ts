@@ -21,6 +21,10 @@ export type Asked =
       readonly briefly?: boolean;
     };
 
+/** What has nothing in it is one and the same list: of most items most lists are empty, and a night has many of both. */
+const NONE: readonly never[] = [];
+const orNone = <Entry>(list: readonly Entry[]): readonly Entry[] => (list.length === 0 ? NONE : list);
+
 const framesWith = (tally: ItemTally, bit: number): Uint8Array =>
   tally.states.map((state) => ((state & bit) === 0 ? 0 : 1));
 
@@ -102,17 +106,17 @@ function itemReport(plan: Plan, setup: Setup, reading: Reading, item: number): I
     wish,
     verdict: verdictOf(tally, margin, plan),
     share: tally.share.value,
-    spans: spansOf(tally, SHOWS, instants),
-    parts: ranked(tally.parts),
-    coveredBy: tally.coveredBy.map(({ item: before, share }) => ({ id: idOf(before), share })),
-    through: tally.through.map(({ item: layer, share }) => ({ id: idOf(layer), share })),
+    spans: orNone(spansOf(tally, SHOWS, instants)),
+    parts: orNone(ranked(tally.parts)),
+    coveredBy: orNone(tally.coveredBy.map(({ item: before, share }) => ({ id: idOf(before), share }))),
+    through: orNone(tally.through.map(({ item: layer, share }) => ({ id: idOf(layer), share }))),
     mirroredShare: tally.mirrored.value,
-    mirroredSpans: spansOf(tally, MIRRORED, instants),
-    mirroredParts: ranked(tally.mirroredParts),
+    mirroredSpans: orNone(spansOf(tally, MIRRORED, instants)),
+    mirroredParts: orNone(ranked(tally.mirroredParts)),
     mirroredExtent: tally.mirroredExtent,
     margin,
     extent: tally.extent,
-    touches: touches(tally.extent),
+    touches: orNone(touches(tally.extent)),
     worstAtSeconds: instants[worstFrame],
     moveOutMetres: isInside
       ? moveOutOf(reading.at(worstFrame).stage, item, reading.at(worstFrame).camera)
