@@ -21,6 +21,8 @@ export const handsFor = (cores: number): number =>
  */
 export class NightTeam {
   readonly #hands: Hand[];
+  /** By name of a task, the place of the hand that did it last. */
+  readonly #didLast = new Map<string, number>();
 
   /**
    * @param there those that are there: the first always works, the others as far as there may be so many
@@ -43,22 +45,33 @@ export class NightTeam {
   }
 
   /**
-   * Has each of some tasks done by one of the hands, begun in their order. A further hand that fails leaves its task to
-   * the others.
+   * Has each of some tasks done by one of the hands, the first of them first, then what the same hand did last time:
+   * it may know most of it still. A further hand that fails leaves its task to the others.
+   * @param nameOf what a task is called from one time to the next
    * @param work false where nothing further shall be begun
    * @throws (the promise) what the first hand failed with, once no hand is at work any more
    */
   async shareOut<Task>(
     tasks: readonly Task[],
+    nameOf: (task: Task) => string,
     work: (hand: Hand, task: Task) => Promise<boolean>,
   ): Promise<void> {
     const left = [...tasks];
+    /** The first task of all; then of those that are a hand's own, else of those that are nobody's, else of what is left. */
+    const take = (place: number): Task => {
+      const isOwn = (task: Task) => this.#didLast.get(nameOf(task)) === place;
+      const isFree = (task: Task) => !this.#didLast.has(nameOf(task));
+      const own = left.length === tasks.length ? 0 : left.findIndex(isOwn);
+      const [task] = left.splice(Math.max(0, own >= 0 ? own : left.findIndex(isFree)), 1);
+      this.#didLast.set(nameOf(task), place);
+      return task;
+    };
     const helping = new Map<number, Promise<void>>();
     const run = async (place: number): Promise<void> => {
       this.#hands[place] ??= this.begin(place);
       const hand = this.#hands[place];
       while (left.length > 0 && (place === 0 || this.isCalm())) {
-        const [task] = left.splice(0, 1);
+        const task = take(place);
         const begun = performance.now();
         const isToGoOn = await work(hand, task).catch((error: unknown) => {
           left.unshift(task);

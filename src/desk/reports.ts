@@ -55,7 +55,7 @@ async function readNight(team: NightTeam, plan: Plan, isLatest: () => boolean): 
   const faults = await team.first.blockingFaults(plan);
   if (!isLatest()) return;
   faultsStore.setState({ faults, forPlan: plan });
-  await team.shareOut(ids, async (hand, setupId) => {
+  await team.shareOut(ids, String, async (hand, setupId) => {
     const setup = await hand.read(plan, setupId, null);
     if (!isLatest()) return false;
     if (!setup) return true;
@@ -70,14 +70,18 @@ async function readNight(team: NightTeam, plan: Plan, isLatest: () => boolean): 
   });
   if (!isLatest()) return;
   // What is seen is told already, and what of it is lost in the dark says so then; only notices and outcomes wait.
-  await team.shareOut([...found.values()], async (hand, seen) => {
-    const dark = await hand.darken(plan, seen);
-    if (!isLatest()) return false;
-    if (!dark) return true;
-    found.set(seen.id, dark);
-    tellFound();
-    return true;
-  });
+  await team.shareOut(
+    [...found.values()],
+    ({ id }) => id,
+    async (hand, seen) => {
+      const dark = await hand.darken(plan, seen);
+      if (!isLatest()) return false;
+      if (!dark) return true;
+      found.set(seen.id, dark);
+      tellFound();
+      return true;
+    },
+  );
   if (!isLatest()) return;
   const notices = await team.first.notices(plan);
   if (!isLatest()) return;

@@ -78,7 +78,8 @@ export function swayOf(
   return { swayMetres: swayReach(sway, slant, Math.max(tanHalfWidth, tanHalfHeight)) };
 }
 
-function itemReport(plan: Plan, setup: Setup, reading: Reading, item: number): ItemReport {
+/** What a reading says of one of its items, by number. */
+export function reportOfItem(plan: Plan, setup: Setup, reading: Reading, item: number): ItemReport {
   const { stage, instants, tallies } = reading;
   const { id, label, kind, wish } = stage.forms[item];
   const tally = tallies[item];
@@ -149,7 +150,7 @@ export function* setupReportSteps(
     seconds,
     angles: { horizontal: angleDegrees(tanHalfWidth), vertical: angleDegrees(tanHalfHeight) },
     aspect,
-    items: reading.stage.forms.map((_, item) => itemReport(plan, setup, reading, item)),
+    items: reading.stage.forms.map((_, item) => reportOfItem(plan, setup, reading, item)),
   };
 }
 

@@ -1,5 +1,5 @@
 import { distort, goodRadius, undistort } from '../optics/distortion';
-import type { FrameShape } from '../optics/types';
+import type { Camera, FrameShape } from '../optics/types';
 import { hypot } from '../units/steadyMath';
 
 /** Pixels along the frame's longer side: what the numbers of the report are good for. */
@@ -140,5 +140,23 @@ function overscanned(
     framePixels: frameWidth * frameHeight,
     frameX: (x, y) => 0.5 + drawn(x, y, 0) / (2 * frame.tanHalfWidth),
     frameY: (x, y) => 0.5 + drawn(x, y, 1) / (2 * frame.tanHalfHeight),
+  };
+}
+
+/** Two frames of the same key have the same grid. */
+export const frameKey = ({ tanHalfWidth, tanHalfHeight, aspect, distortion }: FrameShape): string =>
+  [tanHalfWidth, tanHalfHeight, aspect, ...Object.values(distortion ?? {})].join(' ');
+
+/**
+ * The grid for another frame of the same delivery. Of a lens that draws straight lines straight only the scale differs;
+ * the others' field is another size.
+ */
+export function gridAs(grid: Grid, { frame: from }: Camera, { frame: to }: Camera): Grid {
+  if (frameKey(from) === frameKey(to)) return grid;
+  if (to.distortion) return gridOf(to);
+  return {
+    ...grid,
+    perTangentX: grid.width / (2 * to.tanHalfWidth),
+    perTangentY: grid.height / (2 * to.tanHalfHeight),
   };
 }

@@ -3,7 +3,7 @@ import { bufferFor, type ItemBuffer, makeRoomFor, paneSink, SolidSink, TagSink, 
 import { drawSolid, facingOf, nearestFirst, partScreen, touching } from './facing';
 import type { PixelRect } from './filling';
 import { countOwners, emptyFound, type Found } from './found';
-import { type Grid, gridOf } from './grid';
+import { frameKey, type Grid, gridAs, gridOf } from './grid';
 import { PorousSink } from './layers';
 import { drawMirror, heightOver, type MirrorView, mirrorOf, reflected } from './mirrors';
 import { drawShape } from './scan';
@@ -70,12 +70,9 @@ function paneTags({ buffer, panes }: Scratch, index: number, rect: PixelRect): T
 const IDLE: { readonly key: string; readonly scratch: Scratch }[] = [];
 const MOST_IDLE = 4;
 
-const keyOf = ({ tanHalfWidth, tanHalfHeight, aspect, distortion }: Camera['frame']): string =>
-  [tanHalfWidth, tanHalfHeight, aspect, ...Object.values(distortion ?? {})].join(' ');
-
 /** Lends a scratch for a camera's frame: the one that was used for such a frame before, if it is idle. */
 export function borrowScratch(camera: Camera): { readonly scratch: Scratch; readonly giveBack: () => void } {
-  const key = keyOf(camera.frame);
+  const key = frameKey(camera.frame);
   const place = IDLE.findIndex((idle) => idle.key === key);
   const scratch = place >= 0 ? IDLE.splice(place, 1)[0].scratch : scratchFor(camera);
   return {
@@ -88,21 +85,15 @@ export function borrowScratch(camera: Camera): { readonly scratch: Scratch; read
 }
 
 /**
- * The same buffers for another frame of the same delivery, as a zoom draws on its way. Of a lens that draws straight
- * lines straight only the scale differs; the others' field is another size, so that they take buffers of their own.
+ * The same buffers for another frame of the same delivery, as a zoom draws on its way. A lens that bends lines has a
+ * field of another size then, and so buffers of its own.
  */
 export function scratchAs(scratch: Scratch, from: Camera, to: Camera): Scratch {
-  if (keyOf(from.frame) === keyOf(to.frame)) return scratch;
-  if (to.frame.distortion) return scratchFor(to);
-  const { grid } = scratch;
-  return {
-    ...scratch,
-    grid: {
-      ...grid,
-      perTangentX: grid.width / (2 * to.frame.tanHalfWidth),
-      perTangentY: grid.height / (2 * to.frame.tanHalfHeight),
-    },
-  };
+  const grid = gridAs(scratch.grid, from, to);
+  if (grid === scratch.grid) return scratch;
+  return to.frame.distortion
+    ? { grid, buffer: bufferFor(grid), mirrorBuffer: bufferFor(grid), panes: [] }
+    : { ...scratch, grid };
 }
 
 const wholeRect = (grid: Grid): PixelRect => ({ left: 0, top: 0, right: grid.width, bottom: grid.height });

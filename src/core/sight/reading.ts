@@ -1,36 +1,27 @@
-import { cameraAt } from '../optics/camera';
-import { formsThrough } from '../optics/riding';
-import type { Camera } from '../optics/types';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
 import { coverersIn, coverersOf } from './coverers';
 import { eyesOf } from './eyes';
-import { instantsOf } from './frames';
-import { type Grid, reachOf } from './grid';
+import type { Grid } from './grid';
 import { Hidden, seenPartsOf, type Unsettled } from './hidden';
-import { type Instant, isSame } from './instant';
+import { isSame } from './instant';
 import { borrowScratch, type Look, look, type Scratch, scratchAs } from './look';
 import type { FacedMirror } from './mirrors';
+import { intervalOver, type Moments, momentsOf } from './moments';
 import { type Nearest, nearestOf } from './nearest';
 import { type Course, intervalsWithPeaks, sharesIn } from './peaks';
 import { type Group, grouped, groupsOf } from './rects';
 import { type Known, Settler, type Sighting, sightingOf } from './settled';
-import { type SightStage, type StagePart, stageOf } from './stage';
-import { type Interval, mayEnter, mirrorsIn, motionOver } from './sweep';
+import type { SightStage, StagePart } from './stage';
+import { type Interval, mayEnter, mirrorsIn } from './sweep';
 import { ASKED, INSIDE, type ItemTally, MIRRORED, note, noteCoverers, SHOWS, tallyFor } from './tally';
 import { findThin } from './thin';
 
-/** Frames between two instants that are always asked: a quarter of a second. */
-const COARSE_FRAMES = 6;
-
 /** Everything that sight says of one setup over its span. */
-export interface Reading {
-  readonly instants: Float64Array;
+export interface Reading extends Pick<Moments, 'instants' | 'at'> {
   readonly stage: SightStage;
   readonly tallies: readonly ItemTally[];
   readonly nearest: readonly (Nearest | null)[];
-  /** Stage and camera at a frame. */
-  readonly at: (frame: number) => { readonly stage: SightStage; readonly camera: Camera };
 }
 
 /** Whether nothing at all moves at any frame of an interval. */
@@ -42,15 +33,6 @@ const isStill = ({ stages, motion }: Interval, grids: readonly Grid[]): boolean 
 
 /** Whether two states say the same of an item. */
 const isAlike = (a: number, b: number): boolean => ((a ^ b) & ~ASKED) === 0;
-
-/** The widest field of some grids. */
-const widest = (grids: readonly Grid[]): Interval['field'] => {
-  const reaches = [...new Set(grids)].map(reachOf);
-  return {
-    tanX: Math.max(...reaches.map(({ tanX }) => tanX)),
-    tanY: Math.max(...reaches.map(({ tanY }) => tanY)),
-  };
-};
 
 /** Two asked frames, the mirrors that may come into view from one to the other, and who is to be looked at closer. */
 interface Stretch {
@@ -74,19 +56,8 @@ export function* readSetup(
   span: readonly [number, number],
   briefly = false,
 ): Generator<number, Reading, void> {
-  const instants = instantsOf(span[0], span[1]);
+  const { instants, coarse, at } = momentsOf(plan, setup, span);
   const frames = instants.length;
-  const known = new Map<number, Instant>();
-  let latest: SightStage | null = null;
-  const at = (frame: number): Instant => {
-    let instant = known.get(frame);
-    if (!instant) {
-      latest = stageOf(formsThrough(plan, setup, instants[frame]), latest);
-      instant = { stage: latest, camera: cameraAt(plan, setup, instants[frame]) };
-      known.set(frame, instant);
-    }
-    return instant;
-  };
   const { scratch, giveBack } = borrowScratch(at(0).camera);
   /** Of the frame that was asked last: that of a bending zoom takes buffers of its own. */
   let lent = { frame: 0, scratch };
@@ -98,10 +69,6 @@ export function* readSetup(
   const tallies = stage.forms.map(() => tallyFor(frames));
   const all = new Set(stage.forms.keys());
   const hasWish = (item: number): boolean => stage.forms[item].wish !== 'either';
-
-  const coarse: number[] = [];
-  for (let frame = 0; frame < frames; frame += COARSE_FRAMES) coarse.push(frame);
-  if (coarse[coarse.length - 1] !== frames - 1) coarse.push(frames - 1);
 
   const courses = new Map<number, Course>();
   for (const item of all) if (hasWish(item)) courses.set(item, []);
@@ -151,19 +118,10 @@ export function* readSetup(
     giveBack();
   }
 
-  function intervalOver(from: number, to: number, grids: readonly Grid[]): Interval {
-    return {
-      stages: Array.from({ length: to - from + 1 }, (_, k) => at(from + k).stage),
-      camera: at(from).camera,
-      field: widest(grids),
-      motion: motionOver(Array.from({ length: to - from + 1 }, (_, k) => at(from + k).camera)),
-    };
-  }
-
   /** Asks the frames strictly between two asked ones for the items whose answer may change there. */
   function refine(from: number, to: number): void {
     const grids = Array.from({ length: to - from + 1 }, (_, k) => scratchOf(from + k).grid);
-    const interval = intervalOver(from, to, grids);
+    const interval = intervalOver(at, from, to, grids);
     intervals.push(interval);
     const isStillAll = isStill(interval, grids);
     const mirrors = isStillAll ? [] : mirrorsIn(interval);

@@ -1,5 +1,5 @@
 import type { Plan } from '../../core/plan/schema/plan';
-import { sameData } from './same';
+import { sameData } from '../../core/units/sameData';
 
 /** How many came, went and changed. */
 export interface Counts {

@@ -1,8 +1,8 @@
 import { parsePlan } from '../../core/plan/parse';
+import { sameData } from '../../core/units/sameData';
 import { onShelf } from '../shelf';
 import { newPlanId } from './planId';
 import { rowOf } from './rows';
-import { sameData } from './same';
 import type { LeftPlan, PlanRow } from './shelfTypes';
 import { titleWith } from './titles';
 

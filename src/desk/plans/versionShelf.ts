@@ -1,6 +1,6 @@
 import type { Plan } from '../../core/plan/schema/plan';
+import { sameData } from '../../core/units/sameData';
 import { onShelf } from '../shelf';
-import { sameData } from './same';
 import type { KeptVersion } from './shelfTypes';
 import { versionsToDrop } from './versionLimits';
 

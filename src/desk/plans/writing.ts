@@ -1,7 +1,7 @@
 import type { Plan } from '../../core/plan/schema/plan';
+import { sameData } from '../../core/units/sameData';
 import { onNotes, onShelf } from '../shelf';
 import { rowOf, TAB } from './rows';
-import { sameData } from './same';
 import type { LeftPlan, PlanRow } from './shelfTypes';
 
 /** A plan with what it is kept under. */

@@ -2,7 +2,7 @@ import { expose } from 'comlink';
 import { continuitySteps } from '../../core/continuity/continuity';
 import { coverageSteps } from '../../core/continuity/coverage';
 import { makeDirtySteps } from '../../core/continuity/makeDirty';
-import { holdModel } from '../../core/form/models/modelShelf';
+import { holdModel, modelsAtHand } from '../../core/form/models/modelShelf';
 import { spanOf } from '../../core/optics/camera';
 import type { Plan } from '../../core/plan/schema/plan';
 import type { Setup } from '../../core/plan/schema/setup';
@@ -12,7 +12,9 @@ import { allLensTries } from '../../core/report/lensTries';
 import { darkenedSteps } from '../../core/report/light/darkened';
 import { lightSteps } from '../../core/report/light/lightOf';
 import { noticesOf } from '../../core/report/notices';
+import { type Earlier, reportAgainSteps } from '../../core/report/reportAgain';
 import { type Asked, setupReportSteps } from '../../core/report/setupReport';
+import type { SetupReport } from '../../core/report/types';
 import { toldFaults } from '../blocking/toldFaults';
 import { unpackPlan } from '../planWire';
 import { HEARING } from './hearing';
@@ -24,6 +26,27 @@ let held: Plan | null = null;
 /** Somebody looks at an instant while it changes: a longer reading waits for it. */
 const instants = stepping();
 const { taken, giveUp } = stepping(instants);
+
+/** What was read of setups last, by id; of the largest plans not of all, so that it stays within some ten megabytes. */
+const earlier = new Map<string, Earlier>();
+const MOST_EARLIER_ITEMS = 20_000;
+
+function keepEarlier(plan: Plan, report: SetupReport): void {
+  earlier.delete(report.id);
+  earlier.set(report.id, { plan, models: modelsAtHand(), report });
+  let items = 0;
+  for (const [id, { report: kept }] of [...earlier].reverse()) {
+    items += kept.items.length;
+    if (items > MOST_EARLIER_ITEMS) earlier.delete(id);
+  }
+}
+
+/** Reads a setup over its span, anew only as far as it has changed since it was read here. */
+async function readSpan(plan: Plan, setup: Setup): Promise<SetupReport | null> {
+  const report = await taken(reportAgainSteps(plan, setup, earlier.get(setup.id) ?? null));
+  if (report) keepEarlier(plan, report);
+  return report;
+}
 
 function planHeld(): Plan {
   if (!held) throw new Error('report worker: asked before it held a plan');
@@ -45,7 +68,7 @@ const api: ReportApi = {
     const setup = plan.setups.find(({ id }) => id === setupId);
     if (!setup) return null;
     return atSeconds === null
-      ? taken(setupReportSteps(plan, setup, 'span'))
+      ? readSpan(plan, setup)
       : instants.taken(setupReportSteps(plan, setup, instantIn(plan, setup, atSeconds)));
   },
   tryLens: async (setup, tryId, atSeconds, tell) => {
@@ -64,7 +87,7 @@ const api: ReportApi = {
     const plan = planHeld();
     const setup = plan.setups.find(({ id }) => id === setupId);
     if (!setup) return null;
-    const report = seen ?? (await taken(setupReportSteps(plan, setup, 'span')));
+    const report = seen ?? (await readSpan(plan, setup));
     const light = report && (await taken(lightSteps(plan, setup, report)));
     return light && inLengths(plan, setup, report, light, lengths);
   },

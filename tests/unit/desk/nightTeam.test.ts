@@ -34,7 +34,7 @@ function staffed(most: number, isCalm: () => boolean = () => true) {
   const team = new NightTeam([begin(0)], begin, most, isCalm);
   const done: (readonly [place: number, task: string])[] = [];
   const share = (tasks: readonly string[], fails: (place: number, task: string) => boolean = () => false) =>
-    team.shareOut(tasks, async (hand, task) => {
+    team.shareOut(tasks, String, async (hand, task) => {
       const place = hands.get(hand) ?? Number.NaN;
       // As a worker answers: later, and whoever was asked first answers first.
       await Promise.resolve();
@@ -75,6 +75,24 @@ test('what is soon done is done by one; a hand that is there takes part from the
   taskMs = 10;
   await quick.share(['a', 'b']);
   expect(quick.done.map(([place]) => place).toSorted()).toEqual([0, 1]);
+});
+
+test('a hand takes what it did last time, after the first of all, and then what others did', async () => {
+  const { share, done } = staffed(2);
+  await share(TASKS);
+  const didBefore = new Map(done.map(([place, task]) => [task, place]));
+  done.length = 0;
+  // Asked from the other end: by their order alone each hand would get what the other knows.
+  await share(['a', 'f', 'e', 'd', 'c', 'b']);
+  expect(done[0]).toEqual([0, 'a']);
+  const others = done.filter(([place, task]) => didBefore.get(task) !== place);
+  expect(others.length).toBeLessThanOrEqual(1);
+  expect(done).toHaveLength(TASKS.length);
+  done.length = 0;
+  const alone = TASKS.filter((task) => didBefore.get(task) === 1);
+  await share(['a', ...alone]);
+  expect(done.map(([, task]) => task).toSorted()).toEqual(['a', ...alone].toSorted());
+  expect(new Set(done.map(([place]) => place))).toEqual(new Set([0, 1]));
 });
 
 test('while somebody drags, further hands begin nothing, and come back afterwards', async () => {

@@ -3,9 +3,10 @@ import { moveItem } from '../../../src/core/plan/edits/moveItem';
 import { removeItems } from '../../../src/core/plan/edits/removeItems';
 import { removeSetup } from '../../../src/core/plan/edits/removeSetup';
 import type { Plan } from '../../../src/core/plan/schema/plan';
+import { sameData } from '../../../src/core/units/sameData';
 import { differenceSentence, differencesOf } from '../../../src/desk/plans/differences';
 import { isDrastic } from '../../../src/desk/plans/drastic';
-import { keepRecords, sameData } from '../../../src/desk/plans/same';
+import { keepRecords } from '../../../src/desk/plans/same';
 import { titleWith } from '../../../src/desk/plans/titles';
 import { rooftop } from '../core/plan/edits/rooftop';
 
