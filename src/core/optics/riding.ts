@@ -85,6 +85,10 @@ function riddenForm(form: ItemForm, dolly: Dolly, place: DollyPlace): ItemForm {
   return placed;
 }
 
+/** Whether `formsThrough` has other forms for a setup than for others that are played alike: its camera rides on a dolly. */
+export const isRiding = (plan: Plan, setup: Setup): boolean =>
+  [...ridden(plan).values()].some(({ rides }) => rides === setup.id);
+
 /**
  * The forms of an instant of the action's clock as a setup's camera has them around it: every dolly that it rides on
  * under it, those that others ride on left out, as only one setup is shot at a time. For no setup (the roof's views)

@@ -54,8 +54,15 @@ export function aroundFrame(frame: FrameShape): { readonly tanX: number; readonl
   return { tanX, tanY };
 }
 
-/** The part of a polygon where a·x + b·y + c·z ≥ bound. */
+const NOTHING: Polygon = [];
+
+/** The part of a polygon where a·x + b·y + c·z ≥ bound: itself where that is all of it. Nobody changes what comes back. */
 function kept(polygon: Polygon, a: number, b: number, c: number, bound: number): Polygon {
+  let corners = 0;
+  for (let k = 0; k < polygon.length; k += 3)
+    if (a * polygon[k] + b * polygon[k + 1] + c * polygon[k + 2] - bound >= 0) corners += 3;
+  if (corners === polygon.length) return polygon;
+  if (corners === 0) return NOTHING;
   const result: Polygon = [];
   for (let k = 0; k < polygon.length; k += 3) {
     const n = (k + 3) % polygon.length;
@@ -262,22 +269,27 @@ const OUTSIDES: Memory<Outside | 'inside' | null> = new WeakMap();
 const MOVES_OUT: Memory<number> = new WeakMap();
 const MOST_CAMERAS = 64;
 
+/** What a camera is told from others by, worked out once: each item of a roof is asked before it. */
+const KEYS = new WeakMap<Camera, string>();
+
+function keyOf(camera: Camera): string {
+  const known = KEYS.get(camera);
+  if (known !== undefined) return known;
+  const { position, forward, up } = camera.pose;
+  const { tanHalfWidth, tanHalfHeight, distortion } = camera.frame;
+  const bending = Object.values(distortion ?? {});
+  const key = [...position, ...forward, ...up, tanHalfWidth, tanHalfHeight, ...bending].join(' ');
+  KEYS.set(camera, key);
+  return key;
+}
+
 function remembered<Answer>(
   memory: Memory<Answer>,
   form: ItemForm,
   camera: Camera,
   work: () => Answer,
 ): Answer {
-  const { position, forward, up } = camera.pose;
-  const { tanHalfWidth, tanHalfHeight, distortion } = camera.frame;
-  const key = [
-    ...position,
-    ...forward,
-    ...up,
-    tanHalfWidth,
-    tanHalfHeight,
-    ...Object.values(distortion ?? {}),
-  ].join(' ');
+  const key = keyOf(camera);
   let answers = memory.get(form);
   if (!answers) {
     answers = new Map();

@@ -1,6 +1,8 @@
+import { modelsAtHand } from '../form/models/modelShelf';
 import type { ItemForm } from '../form/types';
 import { cameraAt } from '../optics/camera';
-import { formsThrough } from '../optics/riding';
+import { formsThrough, isRiding } from '../optics/riding';
+import { played } from '../plan/played';
 import type { Plan } from '../plan/schema/plan';
 import type { Setup } from '../plan/schema/setup';
 import { instantsOf } from './frames';
@@ -22,6 +24,35 @@ export interface Moments {
   readonly at: (frame: number) => Instant;
 }
 
+/** Stages by the second, for all setups that have the same things around them. */
+interface Shelf {
+  readonly plan: Plan;
+  readonly models: object;
+  readonly stages: Map<number, SightStage>;
+  /** How many parts its stages have together. */
+  parts: number;
+}
+
+/** Of the plan that is read: most setups of a night cover the same action. */
+let shelf: Shelf | null = null;
+/** Some ten megabytes with what is remembered of them: ten seconds of a crowded roof. */
+const MOST_PARTS = 200_000;
+
+/** The shelf for a setup; null where it has things around it that others have not, or not there. */
+function shelfFor(plan: Plan, setup: Setup): Shelf | null {
+  if (played(plan, setup) !== plan || isRiding(plan, setup)) return null;
+  if (shelf?.plan !== plan || shelf.models !== modelsAtHand())
+    shelf = { plan, models: modelsAtHand(), stages: new Map(), parts: 0 };
+  return shelf;
+}
+
+function putOnShelf(own: Shelf, seconds: number, stage: SightStage, isNew: boolean): void {
+  const parts = own.parts + (isNew ? stage.parts.length : 0);
+  if (parts > MOST_PARTS) return;
+  own.parts = parts;
+  own.stages.set(seconds, stage);
+}
+
 /**
  * The moments of a setup over a span, seconds; what was worked out of one is kept.
  * @param isOnStage which forms there is to be a stage of; all by default
@@ -38,15 +69,23 @@ export function momentsOf(
   for (let frame = 0; frame <= last; frame += COARSE_FRAMES) coarse.push(frame);
   if (coarse[coarse.length - 1] !== last) coarse.push(last);
   const known = new Map<number, Instant>();
+  const own = isOnStage ? null : shelfFor(plan, setup);
   let latest: SightStage | null = null;
+  const stageAt = (seconds: number): SightStage => {
+    const there = own?.stages.get(seconds);
+    if (there) return there;
+    const forms = formsThrough(plan, setup, seconds);
+    const stage = stageOf(isOnStage ? forms.filter(isOnStage) : forms, latest);
+    if (own) putOnShelf(own, seconds, stage, stage !== latest);
+    return stage;
+  };
   return {
     instants,
     coarse,
     at: (frame) => {
       let instant = known.get(frame);
       if (!instant) {
-        const forms = formsThrough(plan, setup, instants[frame]);
-        latest = stageOf(isOnStage ? forms.filter(isOnStage) : forms, latest);
+        latest = stageAt(instants[frame]);
         instant = { stage: latest, camera: cameraAt(plan, setup, instants[frame]) };
         known.set(frame, instant);
       }

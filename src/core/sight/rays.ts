@@ -199,11 +199,20 @@ const SOLIDS = new WeakMap<SightStage, Float64Array>();
 function solidsOf(stage: SightStage): Float64Array {
   const known = SOLIDS.get(stage);
   if (known) return known;
-  const solids = stage.parts.filter(({ shape }) => shape.openness === null);
-  const balls = new Float64Array(solids.length * 5);
-  solids.forEach(({ index, centre, radius }, k) => {
-    balls.set([index, ...centre, radius * (1 + 1e-9) + 1e-9], 5 * k);
-  });
+  const { parts } = stage;
+  let count = 0;
+  for (const { shape } of parts) if (shape.openness === null) count += 1;
+  const balls = new Float64Array(count * 5);
+  let k = 0;
+  for (const { index, centre, radius, shape } of parts) {
+    if (shape.openness !== null) continue;
+    balls[k] = index;
+    balls[k + 1] = centre[0];
+    balls[k + 2] = centre[1];
+    balls[k + 3] = centre[2];
+    balls[k + 4] = radius * (1 + 1e-9) + 1e-9;
+    k += 5;
+  }
   SOLIDS.set(stage, balls);
   return balls;
 }

@@ -47,42 +47,54 @@ export interface Interval {
 }
 
 /**
- * A part at every frame, by its place among the parts of its item: what changes hands may give an item more parts at one
- * frame than at another, which moves the numbers of all parts after it.
+ * A part at another frame, by its place among the parts of its item: what changes hands may give an item more parts at one
+ * frame than at another, which moves the numbers of all parts after it. Undefined where it is not there.
  */
-function partAtAll(stages: readonly SightStage[], { item, index }: StagePart): readonly StagePart[] {
-  const within = index - stages[0].firstPart[item];
-  return stages.flatMap(({ parts, firstPart }) => {
-    const k = firstPart[item] + within;
-    return k < firstPart[item + 1] ? [parts[k]] : [];
-  });
+function partAt({ parts, firstPart }: SightStage, item: number, place: number): StagePart | undefined {
+  const k = firstPart[item] + place;
+  return k < firstPart[item + 1] ? parts[k] : undefined;
+}
+
+/** How far apart two places are, metres. */
+function metresBetween(a: Vec3, b: Vec3): number {
+  const x = a[0] - b[0];
+  const y = a[1] - b[1];
+  const z = a[2] - b[2];
+  return Math.sqrt(x * x + y * y + z * z);
 }
 
 /** Radius of a ball that holds a part at every frame, around where its middle is at first. */
 function reachOfPart(stages: readonly SightStage[], first: StagePart): number {
+  const place = first.index - stages[0].firstPart[first.item];
   let radius = 0;
   let farthest = 0;
-  for (const part of partAtAll(stages, first)) {
+  for (const stage of stages) {
+    const part = partAt(stage, first.item, place);
+    if (!part) continue;
     radius = Math.max(radius, part.radius);
-    if (!first.worldFromPart) continue;
-    const [x, y, z] = [0, 1, 2].map((axis) => part.centre[axis] - first.centre[axis]);
-    farthest = Math.max(farthest, Math.sqrt(x * x + y * y + z * z));
+    if (first.worldFromPart && part !== first)
+      farthest = Math.max(farthest, metresBetween(part.centre, first.centre));
   }
   return radius + farthest;
 }
 
+/** The numbers of a rigid motion that turn; the others shift. */
+const TURNING = [0, 1, 2, 4, 5, 6, 8, 9, 10];
+
 /** How far any point of a part gets from where it is at first, metres; Infinity where it takes another shape. */
 function shiftOfPart(stages: readonly SightStage[], first: StagePart): number {
-  let farthest = 0;
+  const place = first.index - stages[0].firstPart[first.item];
   const m = first.worldFromPart;
-  for (const { centre, radius, worldFromPart, shape } of partAtAll(stages, first)) {
+  let farthest = 0;
+  for (const stage of stages) {
+    const part = partAt(stage, first.item, place);
+    if (!part) continue;
+    const { centre, radius, worldFromPart, shape } = part;
     if (shape === first.shape && worldFromPart === m) continue;
     if (!m || !worldFromPart || shape !== first.shape) return Infinity;
-    const [x, y, z] = [0, 1, 2].map((axis) => centre[axis] - first.centre[axis]);
     let squares = 0;
-    for (const k of [0, 1, 2, 4, 5, 6, 8, 9, 10])
-      squares += (worldFromPart[k] - m[k]) * (worldFromPart[k] - m[k]);
-    farthest = Math.max(farthest, Math.sqrt(x * x + y * y + z * z) + radius * chordOf(squares));
+    for (const k of TURNING) squares += (worldFromPart[k] - m[k]) * (worldFromPart[k] - m[k]);
+    farthest = Math.max(farthest, metresBetween(centre, first.centre) + radius * chordOf(squares));
   }
   return farthest;
 }
