@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 import { DearestFirst } from './dearestFirst.ts';
+import { BROWSER_FILES, PICTURE_FILES } from './everyTime.ts';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 
@@ -63,7 +64,7 @@ export default defineConfig({
         test: {
           ...IN_BROWSER,
           name: 'browser',
-          include: ['tests/browser/**/*.test.ts'],
+          include: BROWSER_FILES,
           exclude: ['tests/browser/**/*.picture.test.ts'],
           // A page is waited for now and then: a third takes what two cores have left over meanwhile.
           maxWorkers: 3,
@@ -74,7 +75,7 @@ export default defineConfig({
         test: {
           ...IN_BROWSER,
           name: 'pictures',
-          include: ['tests/browser/**/*.picture.test.ts'],
+          include: PICTURE_FILES,
           // Without a graphics card half of a picture is drawn by every core; the other half, which readies its shaders, by one.
           maxWorkers: 2,
         },

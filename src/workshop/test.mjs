@@ -22,6 +22,10 @@ const remarks = [];
 
 const NONE = { numPassedTests: 0, numFailedTests: 0, numPendingTests: 0, numTodoTests: 0 };
 
+/** Asks for the browser tests that go through one thing at length as well. */
+const ALL = 'all';
+let isShort = true;
+
 /** Biome colours its output even into a file. */
 const plainIfPiped = process.stdout.isTTY ? [] : ['--colors=off'];
 
@@ -46,11 +50,13 @@ process.exit(runStages(process.argv.slice(2)) ? 0 : 1);
 
 /**
  * Runs the named stages, or all, and stops at the first that fails.
- * @param {string[]} args names of stages; anything else chooses test files by a piece of their path
+ * @param {string[]} args names of stages, and `all` for every browser test; anything else chooses test files by a piece
+ * of their path
  * @returns {boolean} whether all passed
  */
 function runStages(args) {
-  const filters = args.filter((arg) => !Object.hasOwn(STAGES, arg));
+  const filters = args.filter((arg) => arg !== ALL && !Object.hasOwn(STAGES, arg));
+  isShort = filters.length === 0 && !args.includes(ALL);
   const named = args.filter((arg) => Object.hasOwn(STAGES, arg));
   const chosen = Object.entries(STAGES).filter(([name]) => named.length === 0 || named.includes(name));
 
@@ -76,6 +82,9 @@ function runStages(args) {
   console.log(
     `  in all  ${seconds(started).padStart(8)}${counts.skipped > 0 ? `, ${counts.skipped} tests skipped` : ''}`,
   );
+  const isBrowserShort = isShort && chosen.some(([name]) => name === 'browser' || name === 'pictures');
+  if (isBrowserShort)
+    console.log('  of the browser tests those of every run; `npm test -- all` runs all of them');
   for (const remark of remarks) console.log(`  ${remark}`);
   if (counts.unsteady > 0) console.log(`  ${counts.unsteady} unsteady, passed at the second try`);
   if (failedStage) console.log(`  stopped at: ${failedStage}`);
@@ -106,7 +115,7 @@ function vitest(projects, filters) {
       `--outputFile.json=${results}`,
       ...filters,
     ],
-    { env: { [UNSTEADY_FILE]: unsteady } },
+    { env: { [UNSTEADY_FILE]: unsteady, STANDCLEAR_TESTS: isShort ? 'every time' : 'all' } },
   );
   const { numPassedTests, numFailedTests, numPendingTests, numTodoTests } = taken(results) ?? NONE;
   counts.passed += numPassedTests;
