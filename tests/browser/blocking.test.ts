@@ -1,4 +1,4 @@
-import type { CDPSession, Locator, Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { whereabouts } from '../../src/core/form/figure/whereabouts';
 import type { Mark } from '../../src/core/plan/schema/cast';
@@ -6,6 +6,7 @@ import type { Plan } from '../../src/core/plan/schema/plan';
 import { parseLength } from '../../src/core/units/lengths';
 import { DEMO, readPlan } from '../plans/readPlan';
 import { seriousViolations } from './axe';
+import { between, fingers } from './fingers';
 import { openPage, screenshot } from './harness';
 import { keptPlan } from './keptPlan';
 import { withoutPicture } from './withoutPicture';
@@ -429,16 +430,6 @@ test('it plays past React: the clock runs, starts again at the end of its loop, 
   await eventually(async () => [35, 32].includes(await clock(page))).toBe(true);
 });
 
-/** One finger that goes from a place to another. */
-async function finger(session: CDPSession, from: { x: number; y: number }, toX: number): Promise<void> {
-  const send = (type: 'touchStart' | 'touchMove' | 'touchEnd', points: { x: number; y: number }[]) =>
-    session.send('Input.dispatchTouchEvent', { type, touchPoints: points });
-  await send('touchStart', [from]);
-  for (const share of [0.2, 0.5, 0.8, 1])
-    await send('touchMove', [{ x: from.x + (toX - from.x) * share, y: from.y }]);
-  await send('touchEnd', []);
-}
-
 test('on a phone a mark is tapped and dragged by a finger, its fields stand below, and every target fits', async () => {
   const page = await openPage({ width: 390, height: 844, touch: true, theme: 'day', before: BEFORE });
   await page.getByRole('tab', { name: /Blocking/ }).tap();
@@ -453,8 +444,8 @@ test('on a phone a mark is tapped and dragged by a finger, its fields stand belo
   await screenshot(page, 'blocking-phone');
   const at = await v3.locator('.tick').boundingBox();
   if (!at) throw new Error('the mark is not drawn');
-  const session = await page.context().newCDPSession(page);
-  await finger(session, { x: at.x + 1, y: at.y + 8 }, await pixelAt(page, 14));
+  const held = { x: at.x + 1, y: at.y + 8 };
+  await fingers(page, between([held], [{ x: await pixelAt(page, 14), y: held.y }]));
   await eventually(async () => markOf(await keptPlan(page), 'vera', 'v3')?.beat).toBe('closer');
 
   const small = await page

@@ -4,6 +4,7 @@ import type { Plan } from '../../src/core/plan/schema/plan';
 import { DEMO, readPlan } from '../plans/readPlan';
 import { seriousViolations } from './axe';
 import { BUILDING, eventually } from './building';
+import { between, fingers } from './fingers';
 import { openPage, screenshot } from './harness';
 import { keptPlan } from './keptPlan';
 import { withoutReports } from './withoutReports';
@@ -101,18 +102,9 @@ test('a finger drags a mark', async () => {
     before: [...BUILDING, withoutReports],
   });
   const { x, y } = await middleOf(tape(page, 'r3'));
-  // Chosen first: a page that is behind would take the finger for one that rests.
   await page.touchscreen.tap(x, y);
   await handle(page, 'mark r3').waitFor({ state: 'attached' });
-  const session = await page.context().newCDPSession(page);
-  const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', by: number | null) =>
-    session.send('Input.dispatchTouchEvent', {
-      type,
-      touchPoints: by === null ? [] : [{ x: x + by, y, id: 0 }],
-    });
-  await touch('touchStart', 0);
-  for (const by of [12, 30, 60]) await touch('touchMove', by);
-  await touch('touchEnd', null);
+  await fingers(page, between([{ x, y }], [{ x: x + 60, y }]));
   const before = demo.cast.find(({ id }) => id === 'rui')?.marks[2]?.at[0] ?? 0;
   await eventually(
     async () => (await keptPlan(page)).cast.find(({ id }) => id === 'rui')?.marks[2]?.at[0] ?? 0,

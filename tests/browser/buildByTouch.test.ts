@@ -1,4 +1,4 @@
-import type { CDPSession, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import {
   BUILDING,
@@ -9,36 +9,10 @@ import {
   savedPlan,
   sizeOfDeck,
 } from './building';
+import { between, fingers, type Touch } from './fingers';
 import { openPage, screenshot } from './harness';
 
-interface Finger {
-  readonly x: number;
-  readonly y: number;
-}
-
 const drawn = (page: Page, name: RegExp) => page.locator('.sheet-drawing').getByRole('button', { name });
-const mid = (a: number, b: number, share: number): number => a + (b - a) * share;
-
-/** Fingers on the glass: where they are put down, and where each is lifted again. */
-async function fingers(session: CDPSession, from: readonly Finger[], to: readonly Finger[]): Promise<void> {
-  const send = (type: 'touchStart' | 'touchMove' | 'touchEnd', points: readonly Finger[]) =>
-    session.send('Input.dispatchTouchEvent', {
-      type,
-      touchPoints: points.map((point, id) => ({ ...point, id })),
-    });
-  await send('touchStart', from);
-  for (const share of [0.15, 0.3, 0.5, 0.7, 0.85, 1]) {
-    await send(
-      'touchMove',
-      from.map((finger, id) => ({
-        x: mid(finger.x, to[id]?.x ?? finger.x, share),
-        y: mid(finger.y, to[id]?.y ?? finger.y, share),
-      })),
-    );
-  }
-  await send('touchEnd', []);
-}
-
 async function tapRoof(page: Page, place: readonly [number, number]): Promise<void> {
   await page.locator('.sheet-drawing').scrollIntoViewIfNeeded();
   const { x, y } = await pixelOf(page, place);
@@ -129,28 +103,32 @@ test('a roof from nothing to a clear frame by fingers alone, on a phone', async 
   const fitted = await scaleOf(page);
   const middle = await pixelOf(page, [0, 0]);
   await fingers(
-    session,
-    [
-      { x: middle.x - 30, y: middle.y },
-      { x: middle.x + 30, y: middle.y },
-    ],
-    [
-      { x: middle.x - 75, y: middle.y },
-      { x: middle.x + 75, y: middle.y },
-    ],
+    page,
+    between(
+      [
+        { x: middle.x - 30, y: middle.y },
+        { x: middle.x + 30, y: middle.y },
+      ],
+      [
+        { x: middle.x - 75, y: middle.y },
+        { x: middle.x + 75, y: middle.y },
+      ],
+    ),
   );
   await eventually(() => scaleOf(page)).toBeLessThan(fitted / 1.5);
   const before = await pixelOf(page, [0, 0]);
   await fingers(
-    session,
-    [
-      { x: middle.x - 40, y: middle.y },
-      { x: middle.x + 40, y: middle.y },
-    ],
-    [
-      { x: middle.x - 80, y: middle.y + 60 },
-      { x: middle.x, y: middle.y + 60 },
-    ],
+    page,
+    between(
+      [
+        { x: middle.x - 40, y: middle.y },
+        { x: middle.x + 40, y: middle.y },
+      ],
+      [
+        { x: middle.x - 80, y: middle.y + 60 },
+        { x: middle.x, y: middle.y + 60 },
+      ],
+    ),
   );
   await eventually(async () => (await pixelOf(page, [0, 0])).y - before.y).toBeGreaterThan(30);
   await screenshot(page, 'touch-zoomed');
@@ -158,7 +136,7 @@ test('a roof from nothing to a clear frame by fingers alone, on a phone', async 
   await eventually(() => scaleOf(page)).toBe(fitted);
 
   // A finger that rests on the stand is answered with what can be done to it.
-  const column = async (): Promise<Finger> => {
+  const column = async (): Promise<Touch> => {
     const box = await stand.locator('.tube').first().boundingBox();
     if (!box) throw new Error('the stand is not drawn');
     return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
@@ -174,7 +152,7 @@ test('a roof from nothing to a clear frame by fingers alone, on a phone', async 
 
   // Dragged out of the frame, taken back, and dragged again by one tap.
   await page.locator('.sheet-drawing').scrollIntoViewIfNeeded();
-  await fingers(session, [await column()], [await pixelOf(page, [5.3, 1.5])]);
+  await fingers(page, between([await column()], [await pixelOf(page, [5.3, 1.5])]));
   await eventually(() => cardVerdict(page)).toBe('clear');
   await page.getByRole('button', { name: 'Undo' }).first().tap();
   await eventually(() => cardVerdict(page)).toBe('showing');

@@ -1,6 +1,7 @@
-import type { CDPSession, Locator, Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { BUILDING, eventually } from './building';
+import { between, fingers, type Touch } from './fingers';
 import { openPage, screenshot } from './harness';
 import { withoutReports } from './withoutReports';
 
@@ -17,16 +18,8 @@ async function middleOf(place: Locator): Promise<{ x: number; y: number; width: 
 }
 
 /** One finger, put down, drawn along and lifted. */
-async function drag(session: CDPSession, from: { x: number; y: number }, by: readonly [number, number]) {
-  const send = (type: 'touchStart' | 'touchMove' | 'touchEnd', share: number | null) =>
-    session.send('Input.dispatchTouchEvent', {
-      type,
-      touchPoints: share === null ? [] : [{ x: from.x + by[0] * share, y: from.y + by[1] * share, id: 0 }],
-    });
-  await send('touchStart', 0);
-  for (const share of [0.1, 0.3, 0.6, 1]) await send('touchMove', share);
-  await send('touchEnd', null);
-}
+const drag = (page: Page, from: Touch, by: readonly [number, number]): Promise<void> =>
+  fingers(page, between([from], [{ x: from.x + by[0], y: from.y + by[1] }]));
 
 test.each([
   ['a phone', 390, 844],
@@ -41,13 +34,12 @@ test.each([
       theme: width < 500 ? 'night' : 'day',
       before: [...BUILDING, withoutReports],
     });
-    const session = await page.context().newCDPSession(page);
     const last = diamond(page, 2);
     const before = await secondsOf(last);
     const place = await middleOf(last);
     expect([place.width, place.height]).toEqual([48, 48]);
     const bar = await middleOf(page.locator('.scrub .time'));
-    await drag(session, place, [-bar.width / 4, 0]);
+    await drag(page, place, [-bar.width / 4, 0]);
     await eventually(() => secondsOf(last)).toBeLessThan(before - 2);
     // One step of the history, and taken back whole. A tap that follows a drag at once only ends its fling, so a click.
     await page.getByRole('button', { name: 'Undo', exact: true }).first().click();
@@ -66,7 +58,7 @@ test.each([
     expect([held.width, held.height]).toEqual([48, 48]);
     const picture = await middleOf(page.locator('figure.picture'));
     const said = await cross.getAttribute('aria-label');
-    await drag(session, held, [-picture.width * 0.15, picture.height * 0.1]);
+    await drag(page, held, [-picture.width * 0.15, picture.height * 0.1]);
     await eventually(() => cross.getAttribute('aria-label')).not.toBe(said);
     await screenshot(page, `camera-touch-${name.split(' ')[1]}`);
   },

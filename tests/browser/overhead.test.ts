@@ -1,5 +1,6 @@
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { between, fingers, type Touch } from './fingers';
 import { openPage, screenshot } from './harness';
 import { withoutPicture } from './withoutPicture';
 import { withoutReports } from './withoutReports';
@@ -178,20 +179,8 @@ test('on a phone a finger on the empty roof scrolls the page, and on a stand it 
   const board = page.locator('.overhead');
   await board.scrollIntoViewIfNeeded();
   const stand = standOf(page, 'Lamp stand 4');
-  const session = await page.context().newCDPSession(page);
-  /** One gesture of a finger that does not rest: it does not wait for each of its steps to be answered. */
-  const drag = async (from: { x: number; y: number }, by: number): Promise<void> => {
-    const send = (type: 'touchStart' | 'touchMove' | 'touchEnd', dy: number) =>
-      session.send('Input.dispatchTouchEvent', {
-        type,
-        touchPoints: type === 'touchEnd' ? [] : [{ x: from.x, y: from.y + dy, id: 0 }],
-      });
-    await Promise.all([
-      send('touchStart', 0),
-      ...[0.25, 0.5, 0.75, 1].map((share) => send('touchMove', by * share)),
-      send('touchEnd', by),
-    ]);
-  };
+  const drag = (from: Touch, by: number): Promise<void> =>
+    fingers(page, between([from], [{ x: from.x, y: from.y + by }]));
   const top = async (): Promise<number> => (await board.boundingBox())?.y ?? Number.NaN;
   // The stand first: what a finger has thrown scrolls on for a while, and everything with it.
   const from = await restingMiddle(page, stand);

@@ -35,6 +35,10 @@ const isSameForm = (a: ItemForm, b: ItemForm): boolean =>
 
 /** Notes who is in one list of forms and not, or not the same, in the other; false where those in both change places. */
 function noteChanged(before: readonly ItemForm[], after: readonly ItemForm[], changed: Set<string>): boolean {
+  if (before.length === after.length && before.every(({ id }, place) => id === after[place].id)) {
+    for (const [place, form] of after.entries()) if (!isSameForm(before[place], form)) changed.add(form.id);
+    return true;
+  }
   const gone = new Map(before.map((form, place) => [form.id, { form, place }]));
   let reached = -1;
   for (const form of after) {
@@ -63,13 +67,15 @@ function* changedItems(
   const span = spanOf(plan, setup);
   if (!sameData(spanOf(before, old), span)) return null;
   const changed = new Set<string>();
+  const ids = formsThrough(plan, setup, span[0]).map(({ id }) => id);
+  const reasons = ids.map((id) => reasonToShow(before, id, setup.id));
+  for (const [place, id] of ids.entries())
+    if (reasonToShow(plan, id, setup.id) !== reasons[place]) changed.add(id);
   for (const seconds of instantsOf(span[0], span[1])) {
     if (!sameData(cameraAt(before, old, seconds), cameraAt(plan, setup, seconds))) return null;
     const forms = formsThrough(plan, setup, seconds);
     const isInOrder = noteChanged(formsThrough(before, old, seconds), forms, changed);
     if (!isInOrder || changed.size > MOST_CHANGED) return null;
-    for (const { id } of forms)
-      if (reasonToShow(before, id, setup.id) !== reasonToShow(plan, id, setup.id)) changed.add(id);
     yield 0;
   }
   return changed;
