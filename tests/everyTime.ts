@@ -6,9 +6,7 @@
 export const EVERY_TIME: readonly string[] = [
   'blockingOnRoof',
   'budget',
-  'cameraTouch',
   'cautions',
-  'crewLists',
   'crewWithoutPictures',
   'csp',
   'desk',
@@ -17,7 +15,6 @@ export const EVERY_TIME: readonly string[] = [
   'faultsOfKeeping',
   'job',
   'keeping',
-  'levels',
   'openFiles',
   'overhead',
   'photometry',

@@ -79,7 +79,7 @@ const takenOver = ({ items }: SetupReport, before: SetupReport): number =>
 
 const isToTheLetter = (a: SetupReport, b: SetupReport): boolean => JSON.stringify(a) === JSON.stringify(b);
 
-const PLANS = cases(24);
+const PLANS = cases(15);
 
 test.each([
   ['a small roof on which a camera travels', movingPlan],
