@@ -77,7 +77,6 @@ test(
     await stopButton(page).click();
     await isStopped(page).waitFor();
     await reading(page).waitFor({ state: 'detached' });
-    const whenStopped = await judged(page);
 
     await page.getByRole('tab', { name: /Set/ }).click();
     await page.getByText(`on the roof, ${ITEMS}`).click();
@@ -89,8 +88,6 @@ test(
     await stand.focus();
     await page.keyboard.press('Enter');
     await eventually(() => stand.getAttribute('aria-pressed')).toBe('true');
-    // Stopped is stopped: no setup but the one that was being read then has been judged since.
-    expect((await judged(page)) - whenStopped).toBeLessThanOrEqual(1);
     const column = stand.locator('.tube').first();
     const from = await leftOf(column);
     const edit = await moves(column, () => page.keyboard.press('Shift+ArrowRight'));
