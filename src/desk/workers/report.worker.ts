@@ -31,9 +31,10 @@ const { taken, giveUp } = stepping(instants);
 const earlier = new Map<string, Earlier>();
 const MOST_EARLIER_ITEMS = 20_000;
 
-function keepEarlier(plan: Plan, report: SetupReport): void {
-  earlier.delete(report.id);
-  earlier.set(report.id, { plan, models: modelsAtHand(), report });
+function keepEarlier(read: Earlier): void {
+  const { id: own } = read.report;
+  earlier.delete(own);
+  earlier.set(own, read);
   let items = 0;
   for (const [id, { report: kept }] of [...earlier].reverse()) {
     items += kept.items.length;
@@ -43,8 +44,10 @@ function keepEarlier(plan: Plan, report: SetupReport): void {
 
 /** Reads a setup over its span, anew only as far as it has changed since it was read here. */
 async function readSpan(plan: Plan, setup: Setup): Promise<SetupReport | null> {
+  // Those that it begins with: a model that comes meanwhile has it read in full the next time.
+  const models = modelsAtHand();
   const report = await taken(reportAgainSteps(plan, setup, earlier.get(setup.id) ?? null));
-  if (report) keepEarlier(plan, report);
+  if (report) keepEarlier({ plan, models, report });
   return report;
 }
 
